@@ -1,0 +1,1 @@
+#include "shimwright/json/value.h"
