@@ -11,7 +11,16 @@ enum class Side { lower, upper };
 /// How the shim of a side is found.
 enum class Method { gauge_fit, depth };
 
-enum class InstrumentKind { dial_gauge, depth_gauge, micrometer, torque_wrench, thermometer, multimeter, pressure_gauge, scale };
+enum class InstrumentKind {
+  dial_gauge,
+  depth_gauge,
+  micrometer,
+  torque_wrench,
+  thermometer,
+  multimeter,
+  pressure_gauge,
+  scale
+};
 
 /// When a step that was answered is asked again.
 enum class Again {

@@ -1,0 +1,55 @@
+#pragma once
+
+#include <cstdint>
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "shimwright/job/entry.h"
+
+namespace shimwright::job {
+
+struct Instrument {
+  std::string id;
+  std::string name;
+  sheet::InstrumentKind kind = sheet::InstrumentKind::dial_gauge;
+  std::int64_t resolution = 0;               ///< base units of what it reads
+  std::int64_t permissible_error = 0;        ///< base units
+  std::optional<std::string> calibrated_to;  ///< ISO date
+  std::optional<quantity::Length> turn;      ///< of a dial: what one turn of the hand is
+};
+
+/// A shim as it lies in the tray today.
+struct TrayShim {
+  std::string id;
+  quantity::Length thickness;
+  double u_mm = 0;
+  std::optional<int> count;  ///< unset: not counted
+};
+
+/// A shim change and the change of float that followed, from another job.
+struct Pair {
+  quantity::Length shim_change;
+  quantity::Length float_change;
+  std::string job;
+};
+
+/// What the last job on this vehicle left in it.
+struct PreviousPack {
+  std::string job_number;
+  std::optional<std::string> pack_serial;
+  std::map<Side, quantity::Length> final_float;  ///< mean over the spots
+};
+
+/// All that decide may know beyond the job itself.
+struct Context {
+  Moment now;
+  std::string person;
+  std::vector<Instrument> instruments;
+  std::map<Side, std::vector<TrayShim>> trays;  ///< a side left out: as the spec sheet has it
+  std::map<Side, std::vector<Pair>> history;
+  std::optional<PreviousPack> previous_pack;
+};
+
+}  // namespace shimwright::job
