@@ -30,7 +30,8 @@ class Value {
   using Content = std::variant<std::nullptr_t, bool, Number, std::string, Array, Object>;
 
   Value() = default;
-  Value(Content content) : content_(std::move(content)) {}  // NOLINT(google-explicit-constructor): a value is its content
+  Value(Content content)
+      : content_(std::move(content)) {}  // NOLINT(google-explicit-constructor): a value is its content
 
   [[nodiscard]] bool is_null() const { return std::holds_alternative<std::nullptr_t>(content_); }
   [[nodiscard]] const bool* boolean() const { return std::get_if<bool>(&content_); }
@@ -54,7 +55,8 @@ struct ParseLimits {
   std::size_t bytes = std::size_t{16} * 1024 * 1024;
 };
 
-/// Reads one JSON text (RFC 8259, UTF-8, no comments). Codes of refusal: `no_json`, `too_deep`, `too_large`; place empty.
+/// Reads one JSON text (RFC 8259, UTF-8, no comments). Codes of refusal: `no_json`, `too_deep`, `too_large`; place
+/// empty.
 [[nodiscard]] Result<Value> parse(std::string_view text, const ParseLimits& limits = {});
 
 /// `/a/b` and a key gives `/a/b/key`, escaped as RFC 6901 says.
