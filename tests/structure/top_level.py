@@ -1,0 +1,29 @@
+"""The top level holds what it is said to hold, and nothing else."""
+
+from source_tree import run
+
+ALLOWED = {
+    "CMakeLists.txt",
+    "CMakePresets.json",
+    "DEVELOPERS.md",
+    "LICENSE",
+    "README.md",
+    "data",
+    "docs",
+    "shimwright.sh",
+    "src",
+    "tests",
+    "ui",
+}
+# Made by a build and never committed.
+IGNORED = {"build", "compile_commands.json", "CMakeUserPresets.json"}
+
+
+def faults(tree):
+    names = {path.name for path in tree.root.iterdir() if not path.name.startswith(".")}
+    surplus = [f"{name}: does not belong at the top level." for name in sorted(names - ALLOWED - IGNORED)]
+    return surplus + [f"{name}: is missing from the top level." for name in sorted(ALLOWED - names)]
+
+
+if __name__ == "__main__":
+    run(faults)
