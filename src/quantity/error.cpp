@@ -9,8 +9,8 @@ std::string Message::in_english() const {
   std::string filled;
   filled.reserve(text.size());
   for (std::size_t at = 0; at < text.size(); ++at) {
-    const bool placeholder = text[at] == '{' && at + 2 < text.size() && text[at + 2] == '}' && text[at + 1] >= '0' &&
-                             text[at + 1] <= '9';
+    const bool placeholder =
+        text[at] == '{' && at + 2 < text.size() && text[at + 2] == '}' && text[at + 1] >= '0' && text[at + 1] <= '9';
     const auto index = placeholder ? static_cast<std::size_t>(text[at + 1] - '0') : arguments.size();
     if (index < arguments.size()) {
       filled += arguments[index];

@@ -44,9 +44,13 @@ using Count = Quantity<struct CountKind>;              ///< one
 using Percent = Quantity<struct PercentKind>;          ///< thousandth of a percent
 using Distance = Quantity<struct DistanceKind>;        ///< metre (odometer)
 
-[[nodiscard]] constexpr Length micrometres(std::int64_t count) { return Length(count); }
+[[nodiscard]] constexpr Length micrometres(std::int64_t count) {
+  return Length(count);
+}
 
 /// Millimetres as a plain number, for the statistics; never for storing.
-[[nodiscard]] constexpr double in_millimetres(Length length) { return static_cast<double>(length.count()) / 1000.0; }
+[[nodiscard]] constexpr double in_millimetres(Length length) {
+  return static_cast<double>(length.count()) / 1000.0;
+}
 
 }  // namespace shimwright::quantity

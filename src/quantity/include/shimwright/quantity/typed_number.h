@@ -50,8 +50,8 @@ enum class Unit {
   mile,
 };
 
-/// As printed and stored: `mm`, `in`, `thou`, `N·m`, `lbf·ft`, `g`, `kg`, `°`, `°C`, `V`, `mV`, `l`, `ml`, `bar`, `kPa`,
-/// empty for pieces, `%`, `km`, `mi`.
+/// As printed and stored: `mm`, `in`, `thou`, `N·m`, `lbf·ft`, `g`, `kg`, `°`, `°C`, `V`, `mV`, `l`, `ml`, `bar`,
+/// `kPa`, empty for pieces, `%`, `km`, `mi`.
 [[nodiscard]] std::string_view symbol_of(Unit unit);
 [[nodiscard]] std::optional<Unit> unit_with_symbol(std::string_view symbol);
 [[nodiscard]] Dimension dimension_of(Unit unit);
@@ -70,22 +70,26 @@ struct TypedNumber {
   friend bool operator==(const TypedNumber&, const TypedNumber&) = default;
 };
 
-/// The one reader of typed numbers. A number without a unit is in `assumed`; a typed unit must be of the same dimension.
-/// Comma and point are the decimal mark in every locale; nothing is clamped, guessed or rounded but inch-like units to
-/// the base unit (half away from zero). Codes of refusal: empty, incomplete, not_a_number, two_marks, space_inside,
-/// unknown_unit, too_fine, out_of_range (a length from 10 m on; see most_base() for the others).
+/// The one reader of typed numbers. A number without a unit is in `assumed`; a typed unit must be of the same
+/// dimension. Comma and point are the decimal mark in every locale; nothing is clamped, guessed or rounded but
+/// inch-like units to the base unit (half away from zero). Codes of refusal: empty, incomplete, not_a_number,
+/// two_marks, space_inside, unknown_unit, too_fine, out_of_range (a length from 10 m on; see most_base() for the
+/// others).
 [[nodiscard]] Result<TypedNumber> read_number(std::string_view typed, Unit assumed);
 
 /// The size from which on a number of this dimension is refused, in base units.
 [[nodiscard]] std::int64_t most_base(Dimension dimension);
+/// What a number of this dimension may not lie below: 0 for a count and a distance, absolute zero for a temperature.
+[[nodiscard]] std::int64_t least_base(Dimension dimension);
 
-/// The digits typed, with a point and U+2212 for minus left as ASCII `-`: `0.93`, `-0.10`, `13.5`.
+/// The digits typed, with a point and an ASCII `-`, without a plus and leading zeros: `0.93`, `-0.10`, `13.5`.
 [[nodiscard]] std::string digits_of(const TypedNumber& number);
-/// The digits and the unit: `0.93 mm`, `13.5 N·m`, `2`.
+/// The digits and the unit: `0.93 mm`, `13.5 N·m`, `90°`, `2`.
 [[nodiscard]] std::string text_of(const TypedNumber& number);
 /// A length in mm with exactly `decimals` decimals (more than 3 are zeros; fewer round half away from zero).
 [[nodiscard]] std::string millimetre_text(Length length, int decimals);
-/// A base value in `unit` with as many decimals as needed, two at least for mm: for limits and constants in a sentence.
+/// A base value in `unit` and its symbol, with as many decimals as needed (at most those that may be typed), two at
+/// least for mm: for limits and constants in a sentence, `0.20 mm`, `13.5 N·m`.
 [[nodiscard]] std::string shortest_text(std::int64_t base, Unit unit);
 
 }  // namespace shimwright::quantity
