@@ -1,0 +1,51 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "shimwright/quantity/error.h"
+#include "shimwright/store/types.h"
+
+namespace shimwright::store {
+
+class Connection;
+
+/// What a workshop keeps over all jobs. Each change is written beside its history (`changes`); ids are UUIDs.
+/// Codes of refusal: those of Store, and `bad_id`, `bad_item` (a name is blank; the place is the field).
+class Registers {
+ public:
+  explicit Registers(Connection& connection) : connection_(&connection) {}
+
+  [[nodiscard]] Result<void> put(const Person& person, const By& by);
+  [[nodiscard]] Result<void> put(const job::Instrument& instrument, const By& by);
+  /// The whole tray as it lies there now.
+  [[nodiscard]] Result<void> put(const Tray& tray, const By& by);
+  [[nodiscard]] Result<void> put(const Workshop& workshop, const By& by);
+
+  [[nodiscard]] Result<std::vector<Person>> persons() const;
+  [[nodiscard]] Result<std::vector<job::Instrument>> instruments() const;
+  [[nodiscard]] Result<std::vector<Tray>> trays() const;
+  [[nodiscard]] Result<std::optional<Tray>> tray_named(const std::string& name) const;
+  [[nodiscard]] Result<std::optional<Workshop>> workshop() const;
+
+  /// Keeps an issue for ever, after it was read and found valid; gives its hash. Adding the same bytes again changes
+  /// nothing. Refused as sheet::read_job_sheet() and sheet::read_spec_sheet() refuse, and `issue_taken`: another file
+  /// says it is this issue.
+  [[nodiscard]] Result<std::string> add_job_sheet(const std::string& json, const By& by);
+  [[nodiscard]] Result<std::string> add_spec_sheet(const std::string& json, const By& by);
+  /// The latest issue of each name, by name.
+  [[nodiscard]] Result<std::vector<SheetIssue>> job_sheets() const;
+  [[nodiscard]] Result<std::vector<SheetIssue>> spec_sheets() const;
+  /// Code: `unknown_sheet`.
+  [[nodiscard]] Result<SheetIssue> job_sheet(const std::string& hash) const;
+  [[nodiscard]] Result<SheetIssue> spec_sheet(const std::string& hash) const;
+
+  /// The history of one item, oldest first.
+  [[nodiscard]] Result<std::vector<RegisterChange>> changes(const std::string& table, const std::string& id) const;
+
+ private:
+  Connection* connection_;
+};
+
+}  // namespace shimwright::store

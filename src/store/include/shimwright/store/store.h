@@ -1,0 +1,134 @@
+#pragma once
+
+#include <cstdint>
+#include <memory>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "shimwright/job/command.h"
+#include "shimwright/job/state.h"
+#include "shimwright/quantity/error.h"
+#include "shimwright/store/types.h"
+
+namespace shimwright::store {
+
+class Connection;
+class Registers;
+class WriterLock;
+
+enum class Mode { read_write, look_only };
+
+/// Who opens a store and what for.
+struct Opening {
+  Mode mode = Mode::read_write;
+  std::string person;       ///< shown to whoever finds the store locked: a name, not an id
+  std::int64_t now_ms = 0;  ///< UTC, milliseconds; when the lock was taken
+};
+
+/// Who writes in a store.
+struct LockHolder {
+  std::string person;
+  std::string host;
+  std::int64_t since_ms = 0;
+  std::int64_t process = 0;
+  friend bool operator==(const LockHolder&, const LockHolder&) = default;
+};
+
+/// One workshop's store: an SQLite file with a folder `photos` beside it (docs/store-schema.md). Belongs to the thread
+/// that opened it; another thread opens its own. One program at a time writes; any number look.
+///
+/// Codes of refusal that any function may give: `disk_full`, `disk_fault` (the disk does not read or write),
+/// `store_busy` (another program holds it just now), `store_damaged`, `look_only` (asked to write, opened for looking).
+class Store {
+ public:
+  /// Opens, or makes where nothing lies at `path` and the mode is read_write. A new store and its folder are readable
+  /// by their owner alone. An older store is brought up to date after a verified copy of it was laid beside it.
+  /// A newer store, and one on a network share, opens for looking only; why_look_only() says why.
+  ///
+  /// `path` is absolute, UTF-8. Codes of refusal: `path_not_absolute`, `no_store` (looking, and nothing is there),
+  /// `not_a_store` (not a database, or another program's), `store_damaged`, `locked` (someone writes; the sentence says
+  /// who), `sqlite_differs` (two versions of SQLite in one program), `cannot_open`.
+  [[nodiscard]] static Result<std::unique_ptr<Store>> open(const std::string& path, const Opening& opening);
+  ~Store();
+  Store(const Store&) = delete;
+  Store& operator=(const Store&) = delete;
+
+  /// Who has the store open for writing; nothing where nobody has.
+  [[nodiscard]] static std::optional<LockHolder> lock_holder(const std::string& path);
+  /// Takes away the lock of a program that is gone. Only for a person who was shown whose it is: `shown` must still be
+  /// the holder. Codes: `lock_changed`, `cannot_open`.
+  [[nodiscard]] static Result<void> break_lock(const std::string& path, const LockHolder& shown);
+
+  [[nodiscard]] const std::string& path() const;
+  [[nodiscard]] bool looks_only() const;
+  /// Why a store that was opened for writing can only be looked at; nothing where it can be written or looking was
+  /// asked for.
+  [[nodiscard]] const std::optional<Message>& why_look_only() const;
+  /// Of the open file.
+  [[nodiscard]] int schema_version() const;
+
+  /// Persons, instruments, trays, sheets, workshop.
+  [[nodiscard]] Registers& registers();
+
+  /// Keeps entries, their personal texts and all that is derived from them, in one transaction; after a return without
+  /// error they are on the disk. `after` is the job as these entries have made it: its next step, pack serials and the
+  /// like come from there. Codes: `lost_race` (the first entry does not follow the last one stored: load again),
+  /// `not_utf8`, `unknown_sheet` (a job is opened on a sheet that is not in the store).
+  [[nodiscard]] Result<void> append(const std::string& job, const std::vector<job::Entry>& entries,
+                                    const std::vector<job::PrivateText>& texts, const job::JobState& after);
+
+  /// Codes: `unknown_job`; as job::decode() for an entry of a newer program.
+  [[nodiscard]] Result<LoadedJob> load(const std::string& job) const;
+
+  /// Latest first.
+  [[nodiscard]] Result<std::vector<JobSummary>> jobs(std::int64_t most = 1000) const;
+  /// Open and parked ones, latest first.
+  [[nodiscard]] Result<std::vector<JobSummary>> open_jobs() const;
+  [[nodiscard]] Result<std::vector<JobSummary>> jobs_of_vehicle(const std::string& vehicle_key) const;
+  /// By number, which two jobs may share.
+  [[nodiscard]] Result<std::vector<JobSummary>> jobs_numbered(const std::string& number) const;
+  /// Jobs whose vehicle number, plate, job number, customer reference, serial or batch holds this text, from two
+  /// characters on; from four on, one wrong character or two swapped ones are forgiven. Exact ones first, then latest
+  /// first. Code: `search_too_short`.
+  [[nodiscard]] Result<std::vector<Found>> search(const std::string& text, std::int64_t most = 50) const;
+
+  /// What decide may know beyond the job: instruments, trays that the spec sheet names, pairs and the previous pack.
+  /// `job` may be an id not stored yet.
+  [[nodiscard]] Result<job::Context> context(const std::string& job, const sheet::SpecSheet& spec,
+                                             const std::string& vehicle_key, const By& by) const;
+  /// Shim change and change of float between one assembly and the next, from other jobs on this gearbox type.
+  [[nodiscard]] Result<std::vector<job::Pair>> pairs(const std::string& gearbox, job::Side side,
+                                                     const std::string& without_job) const;
+  /// What the last job on this vehicle before this one left in it; nothing where there was none.
+  [[nodiscard]] Result<std::optional<job::PreviousPack>> previous_pack(const std::string& vehicle_key,
+                                                                       const std::string& before_job) const;
+
+  /// Copies a photo into the store, before its entry. JPEG or PNG, at most 20 MB. Codes: `photo_unreadable`,
+  /// `photo_too_large`, `photo_kind`.
+  [[nodiscard]] Result<KeptPhoto> keep_photo(const std::string& file);
+  /// Where a photo lies; the file may be missing.
+  [[nodiscard]] std::string photo_path(const std::string& sha256) const;
+
+  /// Takes a personal text out of the store, for good; the entries stay. Code: `unknown_text`.
+  [[nodiscard]] Result<void> erase_private_text(const std::string& id, const By& by);
+
+  /// The end of the store-wide list of chain heads.
+  [[nodiscard]] Result<HeadsEnd> heads_end() const;
+  /// Whether the list still holds that end, at its place: false where something before it was dropped or changed.
+  [[nodiscard]] Result<bool> holds_end(const HeadsEnd& end) const;
+
+  /// For the functions of this layer that live beside the class.
+  [[nodiscard]] Connection& connection() const;
+
+ private:
+  Store(std::unique_ptr<WriterLock> lock, std::unique_ptr<Connection> connection, std::optional<Message> why);
+
+  std::unique_ptr<WriterLock> lock_;
+  std::unique_ptr<Connection> connection_;
+  std::unique_ptr<Registers> registers_;
+  std::optional<Message> why_look_only_;
+};
+
+}  // namespace shimwright::store
