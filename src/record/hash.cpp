@@ -152,6 +152,10 @@ std::string sha256_hex(std::string_view bytes) {
   return in_hexadecimal(digest);
 }
 
+std::string private_digest(std::string_view salt, std::string_view text) {
+  return sha256_hex(std::string(salt).append(text));
+}
+
 std::string entry_hash(std::string_view job, const StoredEntry& entry) {
   PartHasher hasher("shimwright.entry.1");
   hasher.part(job);

@@ -15,6 +15,10 @@ namespace shimwright::record {
 /// SHA-256 (FIPS 180-4) in 64 lower-case hexadecimal digits.
 [[nodiscard]] std::string sha256_hex(std::string_view bytes);
 
+/// What the chain holds of a personal text in its stead: SHA-256 over the salt and then the text. The salt is always 32
+/// hexadecimal digits, so where it ends is never in doubt.
+[[nodiscard]] std::string private_digest(std::string_view salt, std::string_view text);
+
 /// An entry as it lies in the store: its body as the very bytes that were hashed.
 struct StoredEntry {
   std::int64_t seq = 0;
