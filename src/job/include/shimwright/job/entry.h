@@ -10,12 +10,14 @@
 #include "shimwright/quantity/error.h"
 #include "shimwright/quantity/typed_number.h"
 #include "shimwright/sheet/words.h"
+#include "shimwright/shim/gauge_fit.h"
 
 /// What happened in a job, kept for ever. Each payload below is one kind of entry; its members are what the kind's body
 /// holds on disk (docs/formats/entries.md). Ids are UUIDs; lengths and the like are integers in base units.
 namespace shimwright::job {
 
 using sheet::Side;
+using shim::Fit;
 
 /// When, by the clock of the machine: order is the sequence number, not this.
 struct Moment {
@@ -161,8 +163,6 @@ struct Written {
   std::vector<Question> questions;
   friend bool operator==(const Written&, const Written&) = default;
 };
-
-enum class Fit { tight, snug, loose };
 
 struct ShimTried {
   StepRef at;
@@ -368,12 +368,11 @@ struct Entry {
 
 [[nodiscard]] std::string_view name_of(Conclusion conclusion);
 [[nodiscard]] std::string_view name_of(ReadingVerdict verdict);
-[[nodiscard]] std::string_view name_of(Fit fit);
 [[nodiscard]] std::string_view name_of(ChosenBy by);
 [[nodiscard]] std::string_view name_of(SeriesReason reason);
 [[nodiscard]] std::optional<Conclusion> conclusion_named(std::string_view name);
 [[nodiscard]] std::optional<ReadingVerdict> reading_verdict_named(std::string_view name);
-[[nodiscard]] std::optional<Fit> fit_named(std::string_view name);
+using shim::fit_named;
 [[nodiscard]] std::optional<ChosenBy> chosen_by_named(std::string_view name);
 [[nodiscard]] std::optional<SeriesReason> series_reason_named(std::string_view name);
 

@@ -40,6 +40,7 @@ struct Accepted {
 struct Held {
   std::int64_t entry = 0;
   std::vector<Question> questions;  ///< still open ones
+  bool only_questions = false;      ///< confirming the last of them accepts the step
   friend bool operator==(const Held&, const Held&) = default;
 };
 struct DeviationTaken {
