@@ -5,8 +5,8 @@
 #include <string_view>
 #include <utility>
 
+#include "shimwright/json/utf8.h"
 #include "shimwright/json/value.h"
-#include "utf8.h"
 
 namespace shimwright::json {
 

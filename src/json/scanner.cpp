@@ -2,7 +2,7 @@
 
 #include <utility>
 
-#include "utf8.h"
+#include "shimwright/json/utf8.h"
 
 namespace shimwright::json {
 

@@ -1,4 +1,4 @@
-#include "utf8.h"
+#include "shimwright/json/utf8.h"
 
 namespace shimwright::json {
 
@@ -66,6 +66,16 @@ bool is_utf8(std::string_view text) {
     text.remove_prefix(length);
   }
   return true;
+}
+
+std::string as_utf8(std::string_view text) {
+  std::string clean;
+  while (!text.empty()) {
+    const std::size_t length = utf8_length(text);
+    clean += length == 0 ? "\uFFFD" : text.substr(0, length);
+    text.remove_prefix(length == 0 ? 1 : length);
+  }
+  return clean;
 }
 
 void append_utf8(std::string& text, std::uint32_t character) {

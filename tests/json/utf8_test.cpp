@@ -1,9 +1,10 @@
-#include "utf8.h"
+#include "shimwright/json/utf8.h"
 
 #include <rapidcheck.h>
 #include <catch2/catch.hpp>
 
 using shimwright::json::append_utf8;
+using shimwright::json::as_utf8;
 using shimwright::json::is_utf8;
 using shimwright::json::utf8_length;
 
@@ -22,6 +23,11 @@ TEST_CASE("broken UTF-8 is found") {
                "\xF0\x90\x80", "\xF4\x90\x80\x80", "\xF5\x80\x80\x80", "\xFF", "\xE2\x28\xA1", "\xF0\x90\x28\x80");
   CHECK(utf8_length(broken) == 0);
   CHECK_FALSE(is_utf8("ok" + broken));
+}
+
+TEST_CASE("broken bytes are replaced one by one") {
+  CHECK(as_utf8("a\xFFµ\xE2\x82") == "a\uFFFDµ\uFFFD\uFFFD");
+  CHECK(as_utf8("") == "");
 }
 
 TEST_CASE("every character written is one character read") {

@@ -13,6 +13,9 @@ namespace shimwright::json {
 
 [[nodiscard]] bool is_utf8(std::string_view text);
 
+/// `text` with U+FFFD for every byte that belongs to no character, so that it can be written as JSON.
+[[nodiscard]] std::string as_utf8(std::string_view text);
+
 /// Adds the character, which must be no surrogate and below 0x110000.
 void append_utf8(std::string& text, std::uint32_t character);
 
