@@ -140,6 +140,7 @@ tidy() {
   SECONDS_LIMIT=$(($2 == 0 ? 0 : $(date +%s) + $2))
   export -f tidy_one
   export TIDY SECONDS_LIMIT
+  # shellcheck disable=SC2016 # expanded by the inner shell
   tidy_sources "$1" | xargs --no-run-if-empty -P "$JOBS" -I{} bash -c 'tidy_one "$1"' tidy_one {}
 }
 
@@ -152,18 +153,21 @@ clazy() {
 # ---- fuzzing, coverage ---------------------------------------------------------------------------------------------
 
 fuzz_one() {
-  local name=${1##*/} found=build/fuzz/found/${1##*/}
-  mkdir -p "$found"
-  "$1" -max_total_time="$FUZZ_SECONDS" -timeout=20 -print_final_stats=1 -artifact_prefix="$found/" \
-    "$found" "tests/fuzz/seeds/${name#fuzz_}"
+  local fuzzer=$1 name
+  name=$(basename "$fuzzer" _fuzz)
+  mkdir -p "build/fuzz/found/$name"
+  "$fuzzer" -max_total_time="$FUZZ_SECONDS" -timeout=20 -artifact_prefix="build/fuzz/found/$name-" \
+    "build/fuzz/found/$name" "tests/fuzz/seeds/$name"
 }
 
+# `fuzz 30`: each fuzzer for that many seconds, from its seeds and what earlier runs found worth keeping.
 fuzz() {
   export FUZZ_SECONDS=$1
   export -f fuzz_one
   build_with fuzz || return 1
-  find build/fuzz/bin -name 'fuzz_*' -type f | sort |
-    xargs -P "$JOBS" -I{} bash -c 'fuzz_one "$1" || exit 255' fuzz_one {}
+  # shellcheck disable=SC2016 # expanded by the inner shell
+  find build/fuzz/bin -name '*_fuzz' -type f | sort |
+    xargs -P "$JOBS" -I{} bash -c 'fuzz_one "$1"' fuzz_one {}
 }
 
 coverage() {
