@@ -20,6 +20,7 @@ RIGHT = {
     "ui/bench/c.cpp": "auto* label = new QLabel(this);\n",
     "tests/store/d_test.cpp": "CHECK(found.value() == 3); CHECK_THROWS(f());\n",
     "src/store/e.cpp": "auto now = std::chrono::system_clock::now();\n",
+    "src/store/f.cpp": "std::unique_ptr<Lock> lock(new Lock(path)); return std::unique_ptr<a::Lock>(\n  new a::Lock());\n",
     "src/job/f.cpp": "int news = renew; int valued = values();\n",
 }
 
@@ -36,6 +37,7 @@ class Forbidden(TreeTest):
     def test_other_ways_to_write_it(self):
         for name, text in (
             ("ui/shell/a.cpp", "found->value( )"),
+            ("src/store/a.cpp", "auto list = std::vector<Lock*>{new Lock()};"),
             ("tests/ui/bench/a_test.cpp", "QTest::qWait(50);"),
             ("tests/store/b_test.cpp", "QThread::msleep(5);"),
             ("src/quantity/c.cpp", "std::strtod(text, nullptr);"),

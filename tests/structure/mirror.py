@@ -1,4 +1,7 @@
-"""Each source has a test of its name: src/shim/fit.cpp is tested by tests/shim/fit_test.cpp."""
+"""Each source has a test of its name: src/shim/fit.cpp is tested by tests/shim/fit_test.cpp. The exceptions stand in one
+file, each with its reason; a reason `tested by tests/…` has to name a test that is there."""
+
+import re
 
 from source_tree import run
 
@@ -28,6 +31,10 @@ def faults(tree):
             found.append(f"{source}: there is no {test_of(source)}.")
         if tested and source in excused:
             found.append(f"{EXCEPTIONS}: {source} has its test now; take the line out.")
+    for source, reason in excused.items():
+        other = re.match(r"tested by (\S+?),?(?:\s|$)", reason)
+        if other and not tree.exists(other[1]):
+            found.append(f"{EXCEPTIONS}: {source} is said to be tested by {other[1]}, which is not there.")
     found += [f"{EXCEPTIONS}: {source} is not there; take the line out." for source in excused if source not in sources]
     return found
 

@@ -21,6 +21,11 @@ class Mirror(TreeTest):
         tree = self.tree({"src/cli/main.cpp": "", EXCEPTIONS: "src/cli/main.cpp\n"})
         self.assert_one_fault(faults(tree), "there is no tests/cli/main_test.cpp")
 
+    def test_a_source_that_is_part_of_another(self):
+        line = "src/a/b.cpp  tested by tests/a/whole_test.cpp, whose second half it is\n"
+        self.assertEqual(faults(self.tree({"src/a/b.cpp": "", "tests/a/whole_test.cpp": "", EXCEPTIONS: line})), [])
+        self.assert_one_fault(faults(self.tree({"src/a/b.cpp": "", EXCEPTIONS: line})), "tests/a/whole_test.cpp, which is not")
+
     def test_an_exception_no_longer_needed(self):
         tested = self.tree({"src/a/b.cpp": "", "tests/a/b_test.cpp": "", EXCEPTIONS: "src/a/b.cpp reason\n"})
         self.assert_one_fault(faults(tested), "has its test now")
