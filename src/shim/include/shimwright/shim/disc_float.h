@@ -130,7 +130,7 @@ struct FloatJudgement {
 
 struct FloatRanking {
   std::vector<RankedShim> shims;  ///< best first, every shim of the tray
-  double ideal_mm = 0.0;          ///< the thickness that would hit the target
+  double ideal_mm = 0.0;          ///< the thickness that would hit the target; infinite where no thickness does
 };
 
 struct FloatAnswer {
