@@ -1,3 +1,4 @@
+#define CATCH_CONFIG_EXTERNAL_INTERFACES
 #include <QApplication>
 #include <QStandardPaths>
 #include <catch2/catch.hpp>
