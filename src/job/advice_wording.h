@@ -1,0 +1,18 @@
+#pragma once
+
+#include "shimwright/job/entry.h"
+#include "shimwright/quantity/quantity.h"
+#include "shimwright/shim/advise.h"
+
+/// The one sentence that goes with a conclusion.
+namespace shimwright::job {
+
+[[nodiscard]] std::string bearing_name(Side side);  ///< `large bearing`, `small bearing`
+
+[[nodiscard]] Message gauge_fit_reason(const shim::GaugeFitAnswer& answer);
+[[nodiscard]] Message depth_reason(const shim::DepthAnswer& answer, const shim::DepthCase& depth);
+/// `conclusion` is what the answer came to once trials and rounds were looked at.
+[[nodiscard]] Message float_reason(Conclusion conclusion, const shim::FloatAnswer& answer,
+                                   const shim::FloatCase& disc_float, Side side, bool trials_disagree);
+
+}  // namespace shimwright::job

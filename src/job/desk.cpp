@@ -1,0 +1,119 @@
+#include "desk.h"
+
+#include <algorithm>
+
+#include "shimwright/job/evolve.h"
+#include "shimwright/job/judgement.h"
+
+namespace shimwright::job {
+
+std::string title_of(const sheet::Step& step) {
+  return step.title.in_english();
+}
+
+bool is_blank(std::string_view text) {
+  return text.find_first_not_of(" \t\r\n") == std::string_view::npos;
+}
+
+Result<const sheet::Step*> open_way_to(const Desk& desk, const std::string& step_id) {
+  const sheet::Step* step = desk.state.sheets.job->find(step_id);
+  if (step == nullptr) {
+    return refuse("unknown_step", step_id,
+                  SHIMWRIGHT_TEXT("job", "The job sheet has no such step: look at its list of steps."));
+  }
+  if (std::holds_alternative<NotAsked>(desk.state.step(step_id))) {
+    return refuse(
+        "not_asked", step_id,
+        SHIMWRIGHT_TEXT("job", "“{0}” is not asked on this gearbox: its spec sheet finds the shim another way."),
+        {title_of(*step)});
+  }
+  if (const sheet::Step* hold = desk.state.hold_point_before(step_id)) {
+    return refuse("hold_point", step_id,
+                  SHIMWRIGHT_TEXT("job", "“{0}” comes first ({1}): answer it, or go on with a reason there."),
+                  {title_of(*hold), hold->id});
+  }
+  return step;
+}
+
+tl::unexpected<Error> wrong_kind(const sheet::Step& step) {
+  return refuse("wrong_kind", step.id, SHIMWRIGHT_TEXT("job", "“{0}” is a step of kind {1}: answer it as such."),
+                {title_of(step), std::string(sheet::kind_of(step.body))});
+}
+
+Result<std::string> reason_given(const std::string& place, const std::string& reason) {
+  if (is_blank(reason)) {
+    return refuse("reason_missing", place, SHIMWRIGHT_TEXT("job", "A reason is needed here: say it in a few words."));
+  }
+  return reason;
+}
+
+Result<quantity::TypedNumber> number_typed(const std::string& place, const std::string& text, quantity::Unit unit) {
+  auto number = quantity::read_number(text, unit);
+  if (!number) {
+    Error error = number.error();
+    error.place = place;
+    return tl::make_unexpected(std::move(error));
+  }
+  return number;
+}
+
+namespace {
+
+/// The calendar day of a moment where it was (ISO 8601), by days since 1970 (algorithm of the proleptic Gregorian
+/// calendar in 400-year eras).
+std::string iso_day(const Moment& moment) {
+  constexpr std::int64_t minute_ms = 60'000;
+  constexpr std::int64_t day_ms = 1'440 * minute_ms;
+  const std::int64_t local = moment.at_ms + moment.offset_min * minute_ms;
+  const std::int64_t days = (local >= 0 ? local : local - (day_ms - 1)) / day_ms + 719'468;
+  const std::int64_t era = (days >= 0 ? days : days - 146'096) / 146'097;
+  const std::int64_t day_of_era = days - era * 146'097;
+  const std::int64_t year_of_era = (day_of_era - day_of_era / 1'460 + day_of_era / 36'524 - day_of_era / 146'096) / 365;
+  const std::int64_t day_of_year = day_of_era - (365 * year_of_era + year_of_era / 4 - year_of_era / 100);
+  const std::int64_t shifted_month = (5 * day_of_year + 2) / 153;
+  const std::int64_t day = day_of_year - (153 * shifted_month + 2) / 5 + 1;
+  const std::int64_t month = shifted_month < 10 ? shifted_month + 3 : shifted_month - 9;
+  const std::int64_t year = year_of_era + era * 400 + (month <= 2 ? 1 : 0);
+  const auto two = [](std::int64_t number) { return (number < 10 ? "0" : "") + std::to_string(number); };
+  return std::to_string(year) + "-" + two(month) + "-" + two(day);
+}
+
+}  // namespace
+
+Result<InstrumentUsed> instrument_used(const Desk& desk, const std::string& place, const std::string& id,
+                                       sheet::InstrumentKind kind) {
+  const auto& known = desk.context.instruments;
+  const auto found = std::find_if(known.begin(), known.end(), [&](const Instrument& each) { return each.id == id; });
+  if (found == known.end()) {
+    return refuse("unknown_instrument", place,
+                  SHIMWRIGHT_TEXT("job", "Say which instrument read this: a {0} of the workshop's list."),
+                  {std::string(sheet::name_of(kind))});
+  }
+  if (found->kind != kind) {
+    return refuse("wrong_instrument", place,
+                  SHIMWRIGHT_TEXT("job", "{0} is a {1}, and this is read with a {2}: choose another."),
+                  {found->name, std::string(sheet::name_of(found->kind)), std::string(sheet::name_of(kind))});
+  }
+  const bool overdue = found->calibrated_to && *found->calibrated_to < iso_day(desk.context.now);
+  return InstrumentUsed{found->id, found->name, found->resolution, found->permissible_error, found->calibrated_to,
+                        overdue};
+}
+
+Bodies with_advice(const Desk& desk, const sheet::Step& step, std::vector<EntryBody> bodies) {
+  JobState after = desk.state;
+  for (const EntryBody& body : bodies) {
+    after = evolve(std::move(after), Entry{after.next_seq(), desk.context.now, desk.context.person, body});
+  }
+  auto judgement = judge(after, step, desk.context);
+  if (!judgement) {
+    Error error = judgement.error();
+    error.place = step.id + error.place;
+    return tl::make_unexpected(std::move(error));
+  }
+  if (*judgement) {
+    bodies.emplace_back(std::move((*judgement)->advised));
+  }
+  return bodies;
+}
+
+}  // namespace shimwright::job

@@ -1,0 +1,202 @@
+#include "shimwright/job/judgement.h"
+
+#include <algorithm>
+#include <string>
+
+#include "advice_wording.h"
+#include "judge_float.h"
+#include "round.h"
+
+namespace shimwright::job {
+
+namespace {
+
+template <class Body>
+const sheet::Step* step_of_side(const JobState& state, Side side) {
+  for (const sheet::Step* step : state.sheets.job->steps()) {
+    if (step->side == side && std::holds_alternative<Body>(step->body)) {
+      return step;
+    }
+  }
+  return nullptr;
+}
+
+Conclusion conclusion_of(shim::GaugeFitState state) {
+  switch (state) {
+    case shim::GaugeFitState::try_shim:
+      return Conclusion::try_shim;
+    case shim::GaugeFitState::settled:
+      return Conclusion::fit_shim;
+    case shim::GaugeFitState::tray_too_thick:
+      return Conclusion::tray_too_thick;
+    case shim::GaugeFitState::tray_too_thin:
+      return Conclusion::tray_too_thin;
+    case shim::GaugeFitState::contradiction:
+      return Conclusion::contradiction;
+  }
+  return Conclusion::contradiction;
+}
+
+Conclusion conclusion_of(shim::DepthState state) {
+  switch (state) {
+    case shim::DepthState::tilted:
+      return Conclusion::tilted;
+    case shim::DepthState::impossible:
+      return Conclusion::impossible;
+    case shim::DepthState::outside:
+      return Conclusion::outside;
+    case shim::DepthState::far:
+      return Conclusion::far;
+    case shim::DepthState::edge:
+      return Conclusion::edge;
+    case shim::DepthState::shim:
+      return Conclusion::fit_shim;
+  }
+  return Conclusion::impossible;
+}
+
+Result<std::optional<Judgement>> judge_gauge_fit(const JobState& state, const sheet::Step& step,
+                                                 const Context& context) {
+  auto gauge_fit = gauge_fit_case(state, *step.side);
+  if (!gauge_fit) {
+    return std::nullopt;
+  }
+  Judgement judgement;
+  judgement.engine_case.tray = engine_tray(tray_of(state, *step.side, context));
+  judgement.engine_case.gauge_fit = std::move(gauge_fit);
+  const auto checked = shim::checked(judgement.engine_case);
+  if (!checked) {
+    return tl::make_unexpected(checked.error());
+  }
+  judgement.answer = shim::advise(*checked);
+  judgement.advised = advised_on(state, step, judgement.engine_case, judgement.answer);
+  judgement.advised.conclusion = conclusion_of(judgement.answer.gauge_fit->state);
+  judgement.advised.shim = judgement.answer.gauge_fit->shim;
+  judgement.advised.reason = gauge_fit_reason(*judgement.answer.gauge_fit);
+  return judgement;
+}
+
+shim::DepthCase depth_case(const sheet::DepthSpec& spec, const DepthsRead& depths) {
+  shim::DepthCase depth;
+  for (const quantity::TypedNumber& each : depths.readings) {
+    depth.readings.emplace_back(each.base);
+  }
+  depth.reference = quantity::Length(depths.reference.base);
+  for (const sheet::DepthConstant& each : spec.constants) {
+    depth.constants.push_back({each.name, each.add});
+  }
+  depth.stamp_used = spec.stamp_used;
+  if (depths.stamp) {
+    depth.stamp = quantity::Length(depths.stamp->base);
+  }
+  depth.max_spread = spec.max_spread;
+  depth.u_reading_mm = spec.u_reading_mm;
+  if (spec.bins) {
+    depth.bins.emplace();
+    for (const sheet::DepthBin& each : *spec.bins) {
+      depth.bins->push_back({each.from, each.to, each.shim});
+    }
+  }
+  return depth;
+}
+
+Result<std::optional<Judgement>> judge_depth(const JobState& state, const sheet::Step& step, const Context& context) {
+  const auto& spec = state.sheets.spec->side(*step.side).depth;
+  const DepthsRead* depths = nullptr;
+  for (const Entry* entry : round_entries(state, step)) {
+    if (const auto* each = std::get_if<DepthsRead>(&entry->body)) {
+      depths = each;
+    }
+  }
+  if (depths == nullptr || !spec) {
+    return std::nullopt;
+  }
+  Judgement judgement;
+  judgement.engine_case.tray = engine_tray(tray_of(state, *step.side, context));
+  judgement.engine_case.depth = depth_case(*spec, *depths);
+  const auto checked = shim::checked(judgement.engine_case);
+  if (!checked) {
+    return tl::make_unexpected(checked.error());
+  }
+  judgement.answer = shim::advise(*checked);
+  const shim::DepthAnswer& answer = *judgement.answer.depth;
+  judgement.advised = advised_on(state, step, judgement.engine_case, judgement.answer);
+  judgement.advised.conclusion = conclusion_of(answer.state);
+  judgement.advised.shim = answer.shim;
+  judgement.advised.candidates = answer.candidates;
+  judgement.advised.reason = depth_reason(answer, *judgement.engine_case.depth);
+  return judgement;
+}
+
+}  // namespace
+
+std::vector<TrayShim> tray_of(const JobState& state, Side side, const Context& context) {
+  const auto found = context.trays.find(side);
+  if (found != context.trays.end() && !found->second.empty()) {
+    return found->second;
+  }
+  std::vector<TrayShim> tray;
+  for (const sheet::SpecShim& each : state.sheets.spec->side(side).tray) {
+    tray.push_back({each.id, each.thickness, each.u_mm, std::nullopt});
+  }
+  return tray;
+}
+
+shim::Tray engine_tray(const std::vector<TrayShim>& tray) {
+  shim::Tray shims;
+  shims.reserve(tray.size());
+  for (const TrayShim& each : tray) {
+    shims.push_back({each.id, each.thickness, each.u_mm});
+  }
+  return shims;
+}
+
+std::optional<shim::GaugeFitCase> gauge_fit_case(const JobState& state, Side side) {
+  const auto& spec = state.sheets.spec->side(side).gauge_fit;
+  const sheet::Step* step = step_of_side<sheet::GaugeFitStep>(state, side);
+  if (!spec || step == nullptr) {
+    return std::nullopt;
+  }
+  shim::GaugeFitCase gauge_fit;
+  gauge_fit.snug_band = spec->snug_band;
+  gauge_fit.feel_u_mm = spec->feel_u_mm;
+  if (spec->prior) {
+    gauge_fit.prior = shim::SeatPrior{spec->prior->mean_mm, spec->prior->sd_mm};
+  }
+  gauge_fit.order = spec->thick_to_thin ? shim::TrialOrder::thick_to_thin : shim::TrialOrder::fewest;
+  for (const Entry* entry : round_entries(state, *step)) {
+    if (const auto* tried = std::get_if<ShimTried>(&entry->body)) {
+      gauge_fit.trials.push_back({tried->shim, tried->fit});
+    }
+  }
+  return gauge_fit;
+}
+
+Advised advised_on(const JobState& state, const sheet::Step& step, const shim::AdviseCase& engine_case,
+                   const shim::AdviseAnswer& answer) {
+  Advised advised;
+  advised.at = {step.id, state.assembly};
+  advised.side = *step.side;
+  advised.engine = std::string(shim::engine_version());
+  advised.case_json = shim::write_case(engine_case);
+  advised.answer_json = shim::write_answer(answer);
+  return advised;
+}
+
+Result<std::optional<Judgement>> judge(const JobState& state, const sheet::Step& step, const Context& context) {
+  if (!step.side) {
+    return std::nullopt;
+  }
+  if (std::holds_alternative<sheet::GaugeFitStep>(step.body)) {
+    return judge_gauge_fit(state, step, context);
+  }
+  if (std::holds_alternative<sheet::DepthStep>(step.body)) {
+    return judge_depth(state, step, context);
+  }
+  if (std::holds_alternative<sheet::FloatStep>(step.body)) {
+    return judge_float(state, step, context);
+  }
+  return std::nullopt;
+}
+
+}  // namespace shimwright::job

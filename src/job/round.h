@@ -1,0 +1,36 @@
+#pragma once
+
+#include <map>
+#include <string>
+#include <vector>
+
+#include "shimwright/job/state.h"
+
+namespace shimwright::job {
+
+/// The first assembly whose answers still count for this step: an answer given before is on the record, but asked
+/// again.
+[[nodiscard]] int round_start(const JobState& state, const sheet::Step& step);
+
+/// Live entries of the step that still count, in order.
+[[nodiscard]] std::vector<const Entry*> round_entries(const JobState& state, const sheet::Step& step);
+
+/// The latest reading of each channel of a read step in its present round.
+struct ChannelReadings {
+  std::map<std::string, const Reading*> by_channel;
+  std::vector<Question> questions;  ///< asked by the entries those readings come from, not yet confirmed
+};
+[[nodiscard]] ChannelReadings channel_readings(const JobState& state, const sheet::Step& step);
+
+/// Which of the questions no live `confirmed` entry after `asked_by` answers.
+[[nodiscard]] std::vector<Question> still_open(const JobState& state, std::string_view step_id, std::int64_t asked_by,
+                                               const std::vector<Question>& questions);
+
+/// The step of a role, of that side where the role has one; nullptr where the sheet has none.
+[[nodiscard]] const sheet::Step* step_with_role(const sheet::JobSheet& sheet, sheet::Role role,
+                                                std::optional<Side> side = std::nullopt);
+
+/// The latest live reading of a read step's channel, in any assembly.
+[[nodiscard]] const Reading* latest_reading(const JobState& state, std::string_view step_id, std::string_view channel);
+
+}  // namespace shimwright::job

@@ -1,0 +1,42 @@
+#include "tray_steps.h"
+
+#include <algorithm>
+#include <cstdlib>
+
+namespace shimwright::job {
+
+using quantity::Length;
+
+namespace {
+
+Length distance(Length one, Length other) {
+  return Length(std::abs((one - other).count()));
+}
+
+}  // namespace
+
+const TrayShim* shim_with_id(const std::vector<TrayShim>& tray, std::string_view id) {
+  const auto found = std::find_if(tray.begin(), tray.end(), [&](const TrayShim& each) { return each.id == id; });
+  return found == tray.end() ? nullptr : &*found;
+}
+
+const TrayShim* nearest_shim(const std::vector<TrayShim>& tray, Length thickness) {
+  const auto found = std::min_element(tray.begin(), tray.end(), [&](const TrayShim& one, const TrayShim& other) {
+    return distance(one.thickness, thickness) < distance(other.thickness, thickness);
+  });
+  return found == tray.end() ? nullptr : &*found;
+}
+
+std::optional<Length> step_beside(const std::vector<TrayShim>& tray, Length thickness) {
+  const TrayShim* own = nearest_shim(tray, thickness);
+  std::optional<Length> smallest;
+  for (const TrayShim& each : tray) {
+    if (&each != own) {
+      const Length step = distance(each.thickness, own->thickness);
+      smallest = smallest ? std::min(*smallest, step) : step;
+    }
+  }
+  return smallest;
+}
+
+}  // namespace shimwright::job
