@@ -13,7 +13,7 @@ namespace shimwright::record {
 enum class PaperSize { a4, letter };
 
 /// What a text is for; size and weight follow from it.
-enum class FontRole { title, heading, heading_strong, result, result_strong, vehicle, body, strong, small, mark };
+enum class FontRole { title, heading, result, result_strong, vehicle, body, strong, small, mark };
 
 struct FontStyle {
   double size_mm = 0;  ///< body height, also called point size: 1 pt = 25.4/72 mm

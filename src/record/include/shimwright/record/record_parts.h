@@ -91,8 +91,9 @@ struct ReadingLine {
   Stamp stamp;
   Place place;
   std::optional<Side> side;
-  std::string channel;        ///< id
-  std::string channel_title;  ///< empty where the step has this one channel only
+  std::string channel;  ///< id
+  std::string channel_title;
+  bool only_channel = true;  ///< of its step
   TypedNumber number;
   ReadingVerdict verdict = ReadingVerdict::none;
   std::optional<job::LimitUsed> limit;

@@ -1,0 +1,17 @@
+#pragma once
+
+#include <string>
+
+#include "shimwright/quantity/error.h"
+#include "shimwright/record/page.h"
+#include "shimwright/record/record.h"
+
+namespace shimwright::print {
+
+/// Writes the record as a PDF with its fonts embedded. The file appears under its name when it is complete and synced,
+/// never half; an older one of that name is replaced then. Needs a QGuiApplication, no screen and no network.
+/// Refused: `font_missing`, `cannot_write` (the place is the path).
+[[nodiscard]] Result<void> write_pdf(const record::Record& record, const std::string& path,
+                                     record::PaperSize paper = record::PaperSize::a4);
+
+}  // namespace shimwright::print

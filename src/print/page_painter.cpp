@@ -1,0 +1,172 @@
+#include "shimwright/print/page_painter.h"
+
+#include <cmath>
+
+#include <QFontMetricsF>
+#include <QPagedPaintDevice>
+#include <QPainter>
+#include <QPainterPath>
+#include <QPolygonF>
+
+#include "dots.h"
+
+namespace shimwright::print {
+
+namespace {
+
+using record::Ink;
+
+QString text_of(std::string_view utf8) {
+  return QString::fromUtf8(utf8.data(), static_cast<qsizetype>(utf8.size()));
+}
+
+QColor colour(Ink ink) {
+  return QColor::fromRgb(static_cast<QRgb>(record::rgb_of(ink)));
+}
+
+QPointF dots(double x_mm, double y_mm) {
+  return {x_mm * dots_per_mm, y_mm * dots_per_mm};
+}
+
+QRectF dots(const record::Box& box) {
+  return {box.x_mm * dots_per_mm, box.y_mm * dots_per_mm, box.width_mm * dots_per_mm, box.height_mm * dots_per_mm};
+}
+
+/// Draws each kind of element in dots.
+class Drawer {
+ public:
+  Drawer(QPainter& painter, const Fonts& fonts) : painter_(painter), fonts_(fonts) {}
+
+  void operator()(const record::TextRun& run) const {
+    painter_.save();
+    painter_.setFont(font_in_dots(fonts_, run.role));
+    painter_.setPen(colour(run.ink));
+    painter_.translate(dots(run.x_mm, run.baseline_mm));
+    painter_.rotate(-run.turned_deg);
+    painter_.drawText(QPointF(0, 0), text_of(run.text));
+    painter_.restore();
+  }
+
+  void operator()(const record::Line& line) const {
+    painter_.setPen(QPen(colour(line.ink), line.width_mm * dots_per_mm, Qt::SolidLine, Qt::FlatCap));
+    painter_.drawLine(dots(line.x1_mm, line.y1_mm), dots(line.x2_mm, line.y2_mm));
+  }
+
+  void operator()(const record::Rectangle& rectangle) const {
+    painter_.setPen(rectangle.edge ? QPen(colour(*rectangle.edge), 0.2 * dots_per_mm) : QPen(Qt::NoPen));
+    painter_.setBrush(rectangle.fill ? QBrush(colour(*rectangle.fill)) : QBrush(Qt::NoBrush));
+    painter_.drawRect(dots(rectangle.box));
+  }
+
+  void operator()(const record::Shape& shape) const {
+    painter_.setPen(shape.edge ? QPen(colour(*shape.edge), 0.25 * dots_per_mm) : QPen(Qt::NoPen));
+    painter_.setBrush(colour(shape.fill));
+    painter_.drawPath(path_of(shape));
+    if (shape.kind == record::ShapeKind::half_disc && shape.edge) {
+      // The lower half filled alone, so that it is told from a full disc without its colour.
+      painter_.setBrush(Qt::NoBrush);
+      painter_.drawEllipse(dots(shape.x_mm, shape.y_mm), half(shape), half(shape));
+    }
+  }
+
+  void operator()(const record::Hatch& hatch) const {
+    painter_.save();
+    painter_.setClipRect(dots(hatch.box));
+    painter_.setPen(QPen(colour(hatch.ink), 0.2 * dots_per_mm));
+    const double height = hatch.box.height_mm;
+    for (double x = hatch.box.x_mm - height; x < hatch.box.x_mm + hatch.box.width_mm; x += hatch.gap_mm) {
+      painter_.drawLine(dots(x, hatch.box.y_mm + height), dots(x + height, hatch.box.y_mm));
+    }
+    painter_.restore();
+  }
+
+  void operator()(const record::KeptPlace&) const {}  // stays free until a seal fills it
+
+ private:
+  static double half(const record::Shape& shape) { return shape.size_mm * dots_per_mm / 2; }
+
+  static QPainterPath path_of(const record::Shape& shape) {
+    const QPointF centre = dots(shape.x_mm, shape.y_mm);
+    const double size = half(shape);
+    QPainterPath path;
+    switch (shape.kind) {
+      case record::ShapeKind::disc:
+        path.addEllipse(centre, size, size);
+        break;
+      case record::ShapeKind::half_disc:
+        path.moveTo(centre.x() - size, centre.y());
+        path.arcTo(QRectF(centre.x() - size, centre.y() - size, 2 * size, 2 * size), 180, 180);
+        path.closeSubpath();
+        break;
+      case record::ShapeKind::triangle_up:
+        path.addPolygon(triangle(centre, size, -1));
+        break;
+      case record::ShapeKind::triangle_down:
+        path.addPolygon(triangle(centre, size, 1));
+        break;
+      case record::ShapeKind::diamond:
+        path.addPolygon(QPolygonF({centre + QPointF(0, -size), centre + QPointF(size, 0), centre + QPointF(0, size),
+                                   centre + QPointF(-size, 0)}));
+        break;
+    }
+    path.closeSubpath();
+    return path;
+  }
+
+  static QPolygonF triangle(QPointF centre, double size, int down) {
+    const double tip = down * size;
+    return QPolygonF({centre + QPointF(0, tip), centre + QPointF(-1.1 * size, -0.85 * tip),
+                      centre + QPointF(1.1 * size, -0.85 * tip)});
+  }
+
+  QPainter& painter_;
+  const Fonts& fonts_;
+};
+
+}  // namespace
+
+QFont font_in_dots(const Fonts& fonts, record::FontRole role) {
+  const record::FontStyle style = record::style_of(role);
+  QFont font = style.semibold ? fonts.semibold() : fonts.regular();
+  font.setPixelSize(static_cast<int>(std::lround(style.size_mm * dots_per_mm)));
+  if (style.spacing_mm != 0) {
+    font.setLetterSpacing(QFont::AbsoluteSpacing, style.spacing_mm * dots_per_mm);
+  }
+  return font;
+}
+
+double FontMeasure::width_mm(std::string_view text, record::FontRole role) const {
+  return QFontMetricsF(font_in_dots(fonts_, role)).horizontalAdvance(text_of(text)) / dots_per_mm;
+}
+
+double FontMeasure::ascent_mm(record::FontRole role) const {
+  return QFontMetricsF(font_in_dots(fonts_, role)).ascent() / dots_per_mm;
+}
+
+void draw_page(QPainter& painter, const record::Page& page, const Fonts& fonts, double units_per_mm) {
+  painter.save();
+  painter.setRenderHint(QPainter::Antialiasing);
+  painter.scale(units_per_mm / dots_per_mm, units_per_mm / dots_per_mm);
+  const Drawer drawer(painter, fonts);
+  for (const record::Element& element : page.elements) {
+    std::visit(drawer, element);
+  }
+  painter.restore();
+}
+
+bool draw_pages(QPagedPaintDevice& device, const std::vector<record::Page>& pages, const Fonts& fonts) {
+  QPainter painter;
+  if (!painter.begin(&device)) {
+    return false;
+  }
+  const double units_per_mm = device.logicalDpiX() / 25.4;
+  for (std::size_t at = 0; at < pages.size(); ++at) {
+    if (at > 0 && !device.newPage()) {
+      return false;
+    }
+    draw_page(painter, pages[at], fonts, units_per_mm);
+  }
+  return painter.end();
+}
+
+}  // namespace shimwright::print

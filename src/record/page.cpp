@@ -1,0 +1,57 @@
+#include "shimwright/record/page.h"
+
+namespace shimwright::record {
+
+FontStyle style_of(FontRole role) {
+  switch (role) {
+    case FontRole::title:
+      return {5.6, true, -0.05};
+    case FontRole::heading:
+      return {3.35, true, 0};
+    case FontRole::result:
+      return {4.1, false, 0};
+    case FontRole::result_strong:
+      return {4.1, true, 0};
+    case FontRole::vehicle:
+      return {3.4, true, 0.25};
+    case FontRole::body:
+      return {3.05, false, 0};
+    case FontRole::strong:
+      return {3.05, true, 0};
+    case FontRole::small:
+      return {2.8, false, 0};
+    case FontRole::mark:
+      return {23, true, 1.4};
+  }
+  return {};
+}
+
+std::uint32_t rgb_of(Ink ink) {
+  switch (ink) {
+    case Ink::text:
+      return 0x1F262B;
+    case Ink::soft:
+      return 0x4A5056;
+    case Ink::edge:
+      return 0x767C82;
+    case Ink::hair:
+      return 0xC4C8CB;
+    case Ink::band:
+      return 0xDCE8EE;
+    case Ink::pale:
+      return 0xEDEEEF;
+    case Ink::blue:
+      return 0x15607C;
+    case Ink::brick:
+      return 0xA33C20;
+    case Ink::amber:
+      return 0xE8B84A;
+    case Ink::amber_edge:
+      return 0x7A5600;
+    case Ink::guard:
+      return 0xF3EBD3;
+  }
+  return 0;
+}
+
+}  // namespace shimwright::record
