@@ -67,7 +67,7 @@ class Store {
   /// asked for.
   [[nodiscard]] const std::optional<Message>& why_look_only() const;
   /// Of the open file.
-  [[nodiscard]] int schema_version() const;
+  [[nodiscard]] Result<int> schema_version() const;
 
   /// Persons, instruments, trays, sheets, workshop.
   [[nodiscard]] Registers& registers();
@@ -125,9 +125,12 @@ class Store {
  private:
   Store(std::unique_ptr<WriterLock> lock, std::unique_ptr<Connection> connection, std::optional<Message> why);
 
+  [[nodiscard]] Result<void> may_write() const;
+
   std::unique_ptr<WriterLock> lock_;
   std::unique_ptr<Connection> connection_;
   std::unique_ptr<Registers> registers_;
+  std::string path_;
   std::optional<Message> why_look_only_;
 };
 

@@ -27,6 +27,7 @@ struct LoadedJob {
   std::string sheet_json;                   ///< the job sheet it was opened on, byte for byte
   std::string spec_json;
   std::map<std::string, std::optional<std::string>> private_texts;  ///< by id; no text: erased
+  std::map<std::string, std::string> private_salts;  ///< by id, hexadecimal: with it the digest can be proved
 };
 
 enum class JobStanding { open, parked, closed };

@@ -1,0 +1,151 @@
+#include <QFileInfo>
+
+#include "check_parts.h"
+#include "copy.h"
+#include "photos.h"
+#include "schema.h"
+
+namespace shimwright::store {
+
+namespace {
+
+/// What the schema of a store of that version has to be.
+Result<std::vector<Row>> schema_made_anew(int version) {
+  auto fresh = Connection::open(QStringLiteral(":memory:"), Access::make);
+  if (!fresh) {
+    return passed_on(fresh);
+  }
+  std::vector<SchemaStep> steps = schema_steps();
+  steps.erase(
+      std::remove_if(steps.begin(), steps.end(), [version](const SchemaStep& step) { return step.version > version; }),
+      steps.end());
+  if (auto taken = take_steps(**fresh, steps); !taken) {
+    return passed_on(taken);
+  }
+  return schema_texts(**fresh);
+}
+
+Result<void> check_schema(Connection& connection, CheckReport& report) {
+  auto version = schema_version(connection);
+  if (!version) {
+    return passed_on(version);
+  }
+  if (*version > schema_steps().back().version) {
+    return {};
+  }
+  auto expected = schema_made_anew(*version);
+  if (!expected) {
+    return passed_on(expected);
+  }
+  auto kept = schema_texts(connection);
+  if (!kept) {
+    return passed_on(kept);
+  }
+  if (*kept != *expected) {
+    add_finding(
+        report, "schema_differs", "sqlite_schema", "", std::nullopt,
+        {SHIMWRIGHT_TEXT("store", "A table, index or trigger of the store was changed, added or taken away."), {}});
+  }
+  return {};
+}
+
+Result<void> check_sheets_of(Connection& connection, const char* table, const char* sql, CheckReport& report) {
+  auto rows = connection.rows(sql);
+  if (!rows) {
+    return passed_on(rows);
+  }
+  for (const Row& row : *rows) {
+    if (record::sha256_hex(bytes_in(row, 1)) != text_in(row, 0)) {
+      add_finding(report, "sheet_changed", table, "", std::nullopt,
+                  {SHIMWRIGHT_TEXT("store", "The issue {0} was changed after it was stored."), {text_in(row, 0)}});
+    }
+  }
+  return {};
+}
+
+Result<void> check_text(Connection& connection, const CheckedJob& job, const job::PrivateReference& reference,
+                        CheckReport& report) {
+  auto rows = connection.rows("SELECT salt, text FROM private_text WHERE id = ?", {reference.id});
+  if (!rows) {
+    return passed_on(rows);
+  }
+  if (rows->empty()) {
+    add_finding(
+        report, "text_missing", "private_text", job.id, 1,
+        {SHIMWRIGHT_TEXT("store", "A personal text of this job is gone; erasing would have left its place."), {}});
+    return {};
+  }
+  const auto salt = optional_text_in(rows->front(), 0);
+  const auto text = optional_text_in(rows->front(), 1);
+  if (!salt || !text) {
+    ++report.erased_texts;
+  } else if (record::private_digest(*salt, *text) != reference.digest) {
+    add_finding(report, "text_changed", "private_text", job.id, 1,
+                {SHIMWRIGHT_TEXT("store", "A personal text of this job was changed after it was stored."), {}});
+  }
+  return {};
+}
+
+void check_photo(const QString& store_path, const CheckedJob& job, std::int64_t seq, const job::PhotoTaken& photo,
+                 CheckReport& report) {
+  ++report.photos;
+  const QString place = photo_place(store_path, photo.sha256);
+  if (!QFileInfo::exists(place)) {
+    add_finding(report, "photo_missing", "photo", job.id, seq,
+                {SHIMWRIGHT_TEXT("store", "The photo {0} is gone from the folder of photos."), {photo.sha256}});
+  } else if (hash_of_file(place) != photo.sha256) {
+    add_finding(report, "photo_changed", "photo", job.id, seq,
+                {SHIMWRIGHT_TEXT("store", "The photo {0} was changed after it was taken."), {photo.sha256}});
+  }
+}
+
+}  // namespace
+
+Result<void> check_file_and_schema(Connection& connection, CheckReport& report) {
+  auto fault = fault_of_file(connection);
+  if (!fault) {
+    return passed_on(fault);
+  }
+  if (*fault) {
+    add_finding(report, "file_damaged", "sqlite_schema", "", std::nullopt,
+                {SHIMWRIGHT_TEXT("store", "The file itself is damaged: {0}."), {**fault}});
+  }
+  return check_schema(connection, report);
+}
+
+Result<void> check_sheets(Connection& connection, CheckReport& report) {
+  if (auto checked = check_sheets_of(connection, "job_sheet", "SELECT hash, json FROM job_sheet", report); !checked) {
+    return checked;
+  }
+  return check_sheets_of(connection, "spec_sheet", "SELECT hash, json FROM spec_sheet", report);
+}
+
+Result<void> check_private_texts(Connection& connection, const std::vector<CheckedJob>& jobs, CheckReport& report) {
+  for (const CheckedJob& job : jobs) {
+    const auto* opened = job.entries.empty() ? nullptr : std::get_if<job::Opened>(&job.entries.front().body);
+    if (opened == nullptr) {
+      continue;
+    }
+    for (const auto* reference : {&opened->plate, &opened->customer_reference, &opened->complaint}) {
+      if (*reference) {
+        if (auto checked = check_text(connection, job, **reference, report); !checked) {
+          return checked;
+        }
+      }
+    }
+  }
+  return {};
+}
+
+void check_photos(const QString& store_path, const std::vector<CheckedJob>& jobs, CheckReport& report) {
+  for (const CheckedJob& job : jobs) {
+    for (const job::Entry& entry : job.entries) {
+      const auto* photo = std::get_if<job::PhotoTaken>(&entry.body);
+      if (photo != nullptr) {
+        check_photo(store_path, job, entry.seq, *photo, report);
+      }
+    }
+  }
+}
+
+}  // namespace shimwright::store

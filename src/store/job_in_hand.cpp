@@ -1,0 +1,58 @@
+#include "shimwright/store/job_in_hand.h"
+
+#include "connection.h"
+#include "load.h"
+#include "shimwright/store/registers.h"
+
+namespace shimwright::store {
+
+Result<JobInHand> JobInHand::begin(Store& store, std::string id, const std::string& sheet_hash,
+                                   const std::string& spec_hash) {
+  auto sheet = store.registers().job_sheet(sheet_hash);
+  if (!sheet) {
+    return passed_on(sheet);
+  }
+  auto spec = store.registers().spec_sheet(spec_hash);
+  if (!spec) {
+    return passed_on(spec);
+  }
+  auto sheets = read_sheets(sheet->json, spec->json);
+  if (!sheets) {
+    return passed_on(sheets);
+  }
+  return JobInHand(store, std::move(id), job::begin(std::move(*sheets)));
+}
+
+Result<JobInHand> JobInHand::load(Store& store, std::string id) {
+  auto loaded = store.load(id);
+  if (!loaded) {
+    return passed_on(loaded);
+  }
+  auto sheets = read_sheets(loaded->sheet_json, loaded->spec_json);
+  if (!sheets) {
+    return passed_on(sheets);
+  }
+  return JobInHand(store, std::move(id), job::fold(std::move(*sheets), loaded->entries));
+}
+
+Result<job::Context> JobInHand::context(const By& by, const std::string& vehicle_key) const {
+  return store_->context(id_, *state_.sheets.spec, state_.opened ? state_.opened->vehicle_key : vehicle_key, by);
+}
+
+Result<std::vector<job::Entry>> JobInHand::execute(const job::Command& command, const job::Context& context) {
+  auto entries = job::decide(state_, command, context);
+  if (!entries) {
+    return entries;
+  }
+  job::JobState after = state_;
+  for (const job::Entry& entry : *entries) {
+    after = job::evolve(std::move(after), entry);
+  }
+  if (auto appended = store_->append(id_, *entries, job::private_texts_of(command), after); !appended) {
+    return passed_on(appended);
+  }
+  state_ = std::move(after);
+  return entries;
+}
+
+}  // namespace shimwright::store

@@ -1,0 +1,80 @@
+#include "job_lists.h"
+
+#include <array>
+
+#include "shimwright/store/store.h"
+
+namespace shimwright::store {
+
+namespace {
+
+constexpr std::array<std::string_view, 3> standing_names = {"open", "parked", "closed"};
+
+JobStanding standing_named(const std::string& name) {
+  for (std::size_t index = 0; index < standing_names.size(); ++index) {
+    if (standing_names.at(index) == name) {
+      return static_cast<JobStanding>(index);
+    }
+  }
+  return JobStanding::open;
+}
+
+}  // namespace
+
+std::string_view name_of(JobStanding standing) {
+  return standing_names.at(static_cast<std::size_t>(standing));
+}
+
+JobSummary summary_of(const Row& row, std::size_t first_column) {
+  std::size_t column = first_column;
+  JobSummary summary;
+  summary.id = text_in(row, column++);
+  summary.number = text_in(row, column++);
+  summary.vehicle_key = text_in(row, column++);
+  summary.gearbox = text_in(row, column++);
+  summary.plate = optional_text_in(row, column++);
+  summary.standing = standing_named(text_in(row, column++));
+  summary.stage = text_in(row, column++);
+  summary.next_step = text_in(row, column++);
+  summary.assembly = static_cast<int>(number_in(row, column++));
+  summary.waits_for = text_in(row, column++);
+  summary.due = optional_text_in(row, column++);
+  summary.at_bench = text_in(row, column++);
+  summary.opened_at_ms = number_in(row, column++);
+  summary.last_at_ms = number_in(row, column++);
+  summary.last_seq = number_in(row, column++);
+  return summary;
+}
+
+Result<std::vector<JobSummary>> job_list(Connection& connection, const std::string& rest, const Row& values) {
+  auto rows = connection.rows(std::string("SELECT ") + summary_columns +
+                                  " FROM job LEFT JOIN private_text AS plate ON plate.id = job.plate " + rest,
+                              values);
+  if (!rows) {
+    return passed_on(rows);
+  }
+  std::vector<JobSummary> list;
+  for (const Row& row : *rows) {
+    list.push_back(summary_of(row));
+  }
+  return list;
+}
+
+Result<std::vector<JobSummary>> Store::jobs(std::int64_t most) const {
+  return job_list(*connection_, "ORDER BY job.opened_at_ms DESC, job.id DESC LIMIT ?", {number_value(most)});
+}
+
+Result<std::vector<JobSummary>> Store::open_jobs() const {
+  return job_list(*connection_, "WHERE job.standing IN ('open', 'parked') ORDER BY job.last_at_ms DESC, job.id DESC",
+                  {});
+}
+
+Result<std::vector<JobSummary>> Store::jobs_of_vehicle(const std::string& vehicle_key) const {
+  return job_list(*connection_, "WHERE job.vehicle = ? ORDER BY job.opened_at_ms DESC, job.id DESC", {vehicle_key});
+}
+
+Result<std::vector<JobSummary>> Store::jobs_numbered(const std::string& number) const {
+  return job_list(*connection_, "WHERE job.number = ? ORDER BY job.opened_at_ms DESC, job.id DESC", {number});
+}
+
+}  // namespace shimwright::store

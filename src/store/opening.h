@@ -1,0 +1,36 @@
+#pragma once
+
+#include <memory>
+#include <optional>
+
+#include "connection.h"
+#include "schema.h"
+
+/// The steps of opening a store, each by itself.
+namespace shimwright::store {
+
+/// Codes: `path_not_absolute`.
+[[nodiscard]] Result<void> check_path(const std::string& path);
+
+/// Whether what lies there can be a whole SQLite file: its first bytes, and as many pages as it says. An empty file
+/// passes. Codes: `not_a_store`, `store_damaged`, `cannot_open`.
+[[nodiscard]] Result<void> check_file(const QString& path);
+
+enum class Kinship {
+  empty,  ///< nothing in it yet
+  ours,
+  newer,  ///< ours, of a newer program
+};
+
+/// Whose file it is. Codes: `not_a_store`, those of database_error().
+[[nodiscard]] Result<Kinship> kinship_of(Connection& connection);
+
+/// Every commit reaches the disk before it is acknowledged: write-ahead log, synchronous FULL, both read back.
+/// Code: `not_durable`.
+[[nodiscard]] Result<void> make_durable(Connection& connection);
+
+/// Makes a new store, or brings an older one up to date after a copy of it was laid beside it and found whole.
+[[nodiscard]] Result<void> bring_up_to_date(Connection& connection, Kinship kinship, std::int64_t now_ms,
+                                            const std::vector<SchemaStep>& steps);
+
+}  // namespace shimwright::store

@@ -1,0 +1,33 @@
+#pragma once
+
+#include <vector>
+
+#include <QByteArray>
+
+#include "connection.h"
+
+namespace shimwright::store {
+
+/// Stands in the file's header and says whose it is: `SWst`.
+inline constexpr std::int64_t application_id = 0x53577374;
+
+/// One numbered step of the schema. Step 3 makes version 3 of version 2.
+struct SchemaStep {
+  int version = 0;
+  QByteArray sql;
+};
+
+/// The steps this program was built with, in order.
+[[nodiscard]] std::vector<SchemaStep> schema_steps();
+
+/// `PRAGMA user_version`: 0 for a file no step was taken in.
+[[nodiscard]] Result<int> schema_version(Connection& connection);
+
+/// Takes each step beyond the file's version, each with its version in one transaction: it is taken whole or not at
+/// all. Code: `schema_step` (the place is the step's number, the sentence says what SQLite said).
+[[nodiscard]] Result<void> take_steps(Connection& connection, const std::vector<SchemaStep>& steps);
+
+/// The text of every table, index and trigger, by name: to be compared with that of a store made anew.
+[[nodiscard]] Result<std::vector<Row>> schema_texts(Connection& connection);
+
+}  // namespace shimwright::store

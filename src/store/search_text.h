@@ -1,0 +1,28 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+/// How texts are compared in a search: pure, by characters, not bytes.
+namespace shimwright::store {
+
+/// Letters in capitals, letters and digits only, O as 0 and I as 1: what is easily taken for one another is one.
+[[nodiscard]] std::u32string search_key(const std::string& text);
+[[nodiscard]] std::string in_utf8(const std::u32string& text);
+
+/// Every three characters in a row, each once; the end of the term counts as a character, so that the last two make
+/// one as well.
+[[nodiscard]] std::vector<std::string> grams_of(const std::u32string& term);
+
+enum class Match { none, one_off, exact };
+
+/// Whether the term holds what is sought, exactly, or with one character wrong or two neighbours swapped where that is
+/// forgiven.
+[[nodiscard]] Match match(const std::u32string& term, const std::u32string& sought, bool forgiving);
+
+/// From this length on one fault is forgiven.
+inline constexpr std::size_t forgiven_from = 4;
+/// Shorter ones are found almost everywhere.
+inline constexpr std::size_t shortest_search = 2;
+
+}  // namespace shimwright::store

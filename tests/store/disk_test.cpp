@@ -1,0 +1,44 @@
+#include "disk.h"
+
+#include <QFile>
+#include <QFileInfo>
+#include <QTemporaryDir>
+
+#include "workbench_results.h"
+
+namespace shimwright::store {
+
+using namespace test;
+
+TEST_CASE("a file system of another machine is known by its name") {
+  for (const char* type : {"nfs", "nfs4", "CIFS", "smb3", "fuse.sshfs"}) {
+    CHECK(is_network_file_system(type));
+  }
+  for (const char* type : {"ext4", "btrfs", "xfs", "tmpfs", "overlay", "fuse", ""}) {
+    CHECK_FALSE(is_network_file_system(type));
+  }
+  CHECK_FALSE(lies_on_network_share(QTemporaryDir().path()));
+}
+
+TEST_CASE("what is there already is left as it is") {
+  const QTemporaryDir folder;
+  QFile file(folder.filePath("a"));
+  REQUIRE(file.open(QIODevice::WriteOnly));
+  REQUIRE(file.write("kept") == 4);
+  file.close();
+  went(make_private_file(file.fileName()));
+  CHECK(file.size() == 4);
+  went(make_private_folder(folder.path()));
+  CHECK(QFileInfo::exists(file.fileName()));
+}
+
+TEST_CASE("what cannot be made or brought to the disk is told") {
+  CHECK(code_of(make_private_file("/proc/no/such/a")) == "cannot_open");
+  CHECK(code_of(make_private_folder("/proc/no/such")) == "cannot_open");
+  CHECK(code_of(sync_file("/proc/no/such/a")) == "disk_fault");
+  CHECK(code_of(sync_folder("/proc/no/such")) == "disk_fault");
+  const QTemporaryDir folder;
+  went(sync_folder(folder.path()));
+}
+
+}  // namespace shimwright::store

@@ -1,0 +1,93 @@
+#include "shimwright/store/registers.h"
+
+#include "workbench.h"
+
+namespace shimwright::store {
+
+using namespace test;
+
+namespace {
+
+constexpr const char* dial_id = "01930000-0000-7000-8000-000000000011";
+
+}  // namespace
+
+TEST_CASE("an item comes back as it was put, and its history stays") {
+  Workbench bench;
+  Registers& registers = bench.store().registers();
+  const Person with_pin{mk, "Mara Kern-Vale", "MK", "a hash", false};
+  went(registers.put(with_pin, by_mk(5)));
+  CHECK(got(registers.persons()) == std::vector<Person>{with_pin, {rt, "Rui Tavares", "RT", std::nullopt, true}});
+  const auto changes = got(registers.changes("person", mk));
+  REQUIRE(changes.size() == 2);
+  CHECK(changes[0].body.find("Mara Kern\"") != std::string::npos);
+  CHECK(changes[1].body.find("Kern-Vale") != std::string::npos);
+  CHECK(changes[1].body.find("a hash") == std::string::npos);
+  CHECK(changes[1].by.person == mk);
+  CHECK(changes[1].by.moment == by_mk(5).moment);
+  CHECK(changes[0].position < changes[1].position);
+}
+
+TEST_CASE("an instrument keeps what it may leave out") {
+  Workbench bench;
+  Registers& registers = bench.store().registers();
+  job::Instrument dial{dial_id,      "Dial gauge 2",        sheet::InstrumentKind::depth_gauge, 10, 13,
+                       "2027-03-31", quantity::Length(1000)};
+  went(registers.put(dial, by_mk()));
+  auto kept = got(registers.instruments());
+  REQUIRE(kept.size() == 1);
+  CHECK(kept[0].kind == sheet::InstrumentKind::depth_gauge);
+  CHECK(kept[0].calibrated_to == dial.calibrated_to);
+  CHECK(kept[0].turn == dial.turn);
+  dial.calibrated_to.reset();
+  dial.turn.reset();
+  went(registers.put(dial, by_mk()));
+  kept = got(registers.instruments());
+  REQUIRE(kept.size() == 1);
+  CHECK_FALSE(kept[0].calibrated_to);
+  CHECK_FALSE(kept[0].turn);
+}
+
+TEST_CASE("a tray is put as it lies there now") {
+  Workbench bench;
+  Registers& registers = bench.store().registers();
+  Tray tray{"01930000-0000-7000-8000-000000000041",
+            "large",
+            {{"1.70", quantity::Length(1701), 0.0025, {}}, {"1.65", quantity::Length(1652), 0.002, 0}}};
+  went(registers.put(tray, by_mk()));
+  auto kept = got(registers.tray_named("large"));
+  REQUIRE(kept);
+  REQUIRE(kept->shims.size() == 2);
+  CHECK(kept->shims[0].id == "1.65");
+  CHECK(kept->shims[0].count == std::optional<int>(0));
+  CHECK(kept->shims[0].u_mm == 0.002);
+  CHECK_FALSE(kept->shims[1].count);
+  tray.shims.pop_back();
+  went(registers.put(tray, by_mk()));
+  CHECK(got(registers.trays()).front().shims.size() == 1);
+  CHECK_FALSE(got(registers.tray_named("small")));
+  CHECK(got(registers.changes("tray", tray.id)).size() == 2);
+}
+
+TEST_CASE("the workshop is one") {
+  Workbench bench;
+  Registers& registers = bench.store().registers();
+  CHECK_FALSE(got(registers.workshop()));
+  const Workshop workshop{"01930000-0000-7000-8000-000000000051", "Hollow Lane Gearboxes", "1 Hollow Lane"};
+  went(registers.put(workshop, by_mk()));
+  CHECK(got(registers.workshop()) == std::optional(workshop));
+}
+
+TEST_CASE("an item without a name or with a made-up id is refused, and leaves no history") {
+  Workbench bench;
+  Registers& registers = bench.store().registers();
+  CHECK(code_of(registers.put(Person{"mk", "Mara Kern", "MK", {}, true}, by_mk())) == "bad_id");
+  CHECK(code_of(registers.put(Person{dial_id, "", "MK", {}, true}, by_mk())) == "bad_item");
+  CHECK(code_of(registers.put(Person{dial_id, "\xff", "MK", {}, true}, by_mk())) == "not_utf8");
+  CHECK(got(registers.persons()).size() == 2);
+  CHECK(got(registers.changes("person", dial_id)).empty());
+  bench.open(Mode::look_only);
+  CHECK(code_of(bench.store().registers().put(Person{dial_id, "Ann Other", "AO", {}, true}, by_mk())) == "look_only");
+}
+
+}  // namespace shimwright::store
