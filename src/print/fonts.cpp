@@ -3,6 +3,7 @@
 #include <utility>
 
 #include <QFontDatabase>
+#include <QStringList>
 
 namespace shimwright::print {
 

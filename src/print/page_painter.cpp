@@ -129,8 +129,8 @@ QFont font_in_dots(const Fonts& fonts, record::FontRole role) {
   const record::FontStyle style = record::style_of(role);
   QFont font = style.semibold ? fonts.semibold() : fonts.regular();
   font.setPixelSize(static_cast<int>(std::lround(style.size_mm * dots_per_mm)));
-  if (style.spacing_mm != 0) {
-    font.setLetterSpacing(QFont::AbsoluteSpacing, style.spacing_mm * dots_per_mm);
+  if (style.advance_percent != 100) {
+    font.setLetterSpacing(QFont::PercentageSpacing, style.advance_percent);
   }
   return font;
 }

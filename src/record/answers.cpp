@@ -1,5 +1,3 @@
-#include <algorithm>
-
 #include "gather.h"
 
 namespace shimwright::record {
@@ -87,13 +85,17 @@ std::optional<Message> asked_before(const Source& source, const job::Confirmed& 
   return found;
 }
 
-/// Whether the step had an answer or a reading of that assembly before it was accepted with a deviation.
-bool had_something(const Source& source, const job::StepRef& at, std::int64_t before) {
-  return std::any_of(source.live.begin(), source.live.end(), [&](const job::Entry* entry) {
+/// The last answer or reading of the step in that assembly before it was accepted with a deviation.
+const job::Entry* answered_before(const Source& source, const job::StepRef& at, std::int64_t before) {
+  const job::Entry* found = nullptr;
+  for (const job::Entry* entry : source.live) {
     const job::StepRef* where = job::step_of(entry->body);
-    return entry->seq < before && where != nullptr && *where == at &&
-           !std::holds_alternative<job::Deviated>(entry->body);
-  });
+    const bool said = !std::holds_alternative<job::Deviated>(entry->body) &&
+                      !std::holds_alternative<job::Advised>(entry->body) &&
+                      !std::holds_alternative<job::SeriesBegun>(entry->body);
+    found = entry->seq < before && where != nullptr && *where == at && said ? entry : found;
+  }
+  return found;
 }
 
 }  // namespace
@@ -123,8 +125,10 @@ std::vector<Deviation> deviations(const Source& source) {
   std::vector<Deviation> found;
   for (const job::Entry* entry : source.live) {
     if (const auto* deviated = std::get_if<job::Deviated>(&entry->body)) {
-      found.push_back({stamp_of(source, *entry), place_of(source, deviated->at.step, deviated->at.assembly),
-                       !had_something(source, deviated->at, entry->seq), deviated->reason});
+      const job::Entry* before = answered_before(source, deviated->at, entry->seq);
+      found.push_back(
+          {stamp_of(source, *entry), place_of(source, deviated->at.step, deviated->at.assembly), before == nullptr,
+           before == nullptr ? std::vector<Message>() : what_was_entered(source, *before), deviated->reason});
     }
   }
   return found;

@@ -14,6 +14,11 @@ std::string deviation_text(const Deviation& deviation, const Record& record) {
   if (deviation.place.assembly > 1) {
     title += say(SHIMWRIGHT_TEXT("record", ", assembly {0}"), {std::to_string(deviation.place.assembly)});
   }
+  std::vector<std::string> found;
+  for (const Message& message : deviation.found) {
+    found.push_back(message.in_english());
+  }
+  title += found.empty() ? "" : " (" + joined(found, "; ") + ")";
   return say(pattern, {title, who_when(deviation.stamp, record.job.opened.moment), deviation.reason});
 }
 
@@ -65,8 +70,8 @@ void write_not_measured(PageWriter& writer, const Record& record) {
     }
   }
   if (!not_done.empty()) {
-    writer.paragraph({{say(record.job.closed ? SHIMWRIGHT_TEXT("record", "Not measured: {0}.")
-                                             : SHIMWRIGHT_TEXT("record", "Not measured so far: {0}."),
+    writer.paragraph({{say(record.job.closed ? SHIMWRIGHT_TEXT("record", "No reason given: {0}.")
+                                             : SHIMWRIGHT_TEXT("record", "So far: {0}."),
                            {joined(each_once(not_done), "; ")})}},
                      pitch_mm);
   }

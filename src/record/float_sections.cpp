@@ -13,7 +13,7 @@ std::string value_text(const FloatRunLine& run) {
 }
 
 std::string derived_text(const std::optional<std::int64_t>& micrometres) {
-  return micrometres ? quantity::shortest_text(*micrometres, quantity::Unit::millimetre) : "";
+  return micrometres ? millimetre_digits(*micrometres) : "";
 }
 
 std::string series_title(const FloatSeries& series, bool with_runs) {
@@ -108,11 +108,9 @@ std::vector<Column> float_columns(int spots) {
 }
 
 std::string limits_text(const FloatLimits& limits) {
-  const auto number = [](quantity::Length length) {
-    return quantity::shortest_text(length.count(), quantity::Unit::millimetre);
-  };
   return say(SHIMWRIGHT_TEXT("record", "limits {0} to {1}, spread at most {2}"),
-             {number(limits.least), number(limits.most), number(limits.max_spread)});
+             {millimetre_digits(limits.least.count()), millimetre_digits(limits.most.count()),
+              millimetre_digits(limits.max_spread.count())});
 }
 
 /// Limits as the spec sheet has them for each side, once where both are alike.

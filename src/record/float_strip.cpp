@@ -84,7 +84,7 @@ void draw_zones(PageWriter& writer, const Axis& axis, const FloatSeries& series,
   for (const double from : {least, most - inside}) {
     const Box zone{axis.x(from), top_mm, axis.x(from + inside) - axis.x(from), bar_mm};
     writer.add(Rectangle{zone, Ink::guard, std::nullopt});
-    writer.add(Hatch{zone, 1.1, Ink::amber_edge});
+    writer.add(Hatch{zone, 1.4, Ink::amber_edge});
   }
 }
 
@@ -112,8 +112,7 @@ void draw_limits(PageWriter& writer, const Axis& axis, const FloatSeries& series
   for (const quantity::Length limit : {series.limits.least, series.limits.most}) {
     const double x = axis.x(static_cast<double>(limit.count()));
     writer.line(x, top_mm, x, end_mm, 0.4, Ink::text);
-    writer.centred(x, label_baseline_mm, quantity::shortest_text(limit.count(), quantity::Unit::millimetre),
-                   FontRole::strong);
+    writer.centred(x, label_baseline_mm, millimetre_digits(limit.count()), FontRole::strong);
   }
 }
 

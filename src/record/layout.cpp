@@ -17,7 +17,6 @@ PageHead head_of(const Record& record) {
   return head;
 }
 
-/// What is signed: it ends with the places for signatures.
 void write_main_part(PageWriter& writer, const Record& record) {
   write_result(writer, record);
   write_shims(writer, record);
@@ -27,7 +26,6 @@ void write_main_part(PageWriter& writer, const Record& record) {
   write_parts(writer, record);
   write_deviations(writer, record);
   write_not_measured(writer, record);
-  write_signatures(writer, record);
 }
 
 void write_details(PageWriter& writer, const Record& record) {
@@ -47,7 +45,15 @@ void write_details(PageWriter& writer, const Record& record) {
 std::vector<Page> lay_out(const Record& record, PaperSize paper, const TextMeasure& measure) {
   PageWriter writer(paper, measure, head_of(record));
   write_main_part(writer, record);
+  // Signed on the first page where all that matters is on it; else at the end, so that no page stays half empty.
+  const bool on_first_page = writer.page_count() == 1 && writer.room() >= signatures_mm;
+  if (on_first_page) {
+    write_signatures(writer, record);
+  }
   write_details(writer, record);
+  if (!on_first_page) {
+    write_signatures(writer, record);
+  }
   return writer.finish();
 }
 

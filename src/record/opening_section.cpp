@@ -113,7 +113,7 @@ void write_result(PageWriter& writer, const Record& record) {
     spans.push_back({(first ? "" : " ") + sentence.in_english(), first ? FontRole::result_strong : FontRole::result});
   }
   writer.paragraph(spans, 5.9);
-  writer.gap(1.2);
+  writer.gap(2);
   std::vector<Fact> right = job_facts(record);
   std::vector<Fact> long_ones;
   const double half = writer.width() / 2 - label_mm;

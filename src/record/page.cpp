@@ -5,23 +5,23 @@ namespace shimwright::record {
 FontStyle style_of(FontRole role) {
   switch (role) {
     case FontRole::title:
-      return {5.6, true, -0.05};
+      return {5.6, true, 100};
     case FontRole::heading:
-      return {3.35, true, 0};
+      return {3.35, true, 100};
     case FontRole::result:
-      return {4.1, false, 0};
+      return {4.1, false, 100};
     case FontRole::result_strong:
-      return {4.1, true, 0};
+      return {4.1, true, 100};
     case FontRole::vehicle:
-      return {3.4, true, 0.25};
+      return {3.3, true, 110};
     case FontRole::body:
-      return {3.05, false, 0};
+      return {3.05, false, 100};
     case FontRole::strong:
-      return {3.05, true, 0};
+      return {3.05, true, 100};
     case FontRole::small:
-      return {2.8, false, 0};
+      return {2.8, false, 100};
     case FontRole::mark:
-      return {23, true, 1.4};
+      return {16.5, true, 106};
   }
   return {};
 }

@@ -113,7 +113,7 @@ void PageWriter::draw_head(Page& page, std::size_t number, std::size_t count) co
   put(right(), margin_ + 4.2, head_.title, FontRole::title, Ink::text, true);
   put(right(), margin_ + 9.2,
       say(SHIMWRIGHT_TEXT("record", "{0} · page {1} of {2}"),
-          {head_.job, std::to_string(number), std::to_string(count)}),
+          {joined({head_.mark, head_.job}, " · "), std::to_string(number), std::to_string(count)}),
       FontRole::small, Ink::soft, true);
 }
 

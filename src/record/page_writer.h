@@ -14,7 +14,7 @@ struct PageHead {
   std::string address;
   std::string title;
   std::string job;   ///< `Job 2041`
-  std::string mark;  ///< large and pale across the page; empty where there is none
+  std::string mark;  ///< large and pale across the page, small in the head; empty where there is none
 };
 
 /// Writes from the top of a page to its bottom and begins the next one when what comes does not fit.
@@ -31,6 +31,7 @@ class PageWriter {
   [[nodiscard]] double room() const { return bottom() - y_; }
   /// Room of a page with nothing on it but its head.
   [[nodiscard]] double full_room() const { return bottom() - top_; }
+  [[nodiscard]] std::size_t page_count() const { return pages_.size(); }
   [[nodiscard]] bool at_top() const { return y_ <= top_; }
 
   /// Begins a page unless this much room is left.

@@ -83,7 +83,7 @@ std::string attempt_of(const ReadingLine& line) {
   if (!line.attempt) {
     return "";
   }
-  return line.most_attempts ? say(SHIMWRIGHT_TEXT("record", "attempt {0} of at most {1}"),
+  return line.most_attempts ? say(SHIMWRIGHT_TEXT("record", "attempt {0} of {1}"),
                                   {std::to_string(*line.attempt), std::to_string(*line.most_attempts)})
                             : say(SHIMWRIGHT_TEXT("record", "attempt {0}"), {std::to_string(*line.attempt)});
 }
@@ -100,6 +100,31 @@ std::string step_cell(const Group& group, const Group* previous) {
   const std::string attempt = line.attempt.value_or(1) > 1 || line.most_attempts ? attempt_of(line) : "";
   const std::string again = line.entered_again ? SHIMWRIGHT_TEXT("record", "entered again below") : "";
   return joined({same ? "" : title_of(group), attempt, again}, ", ");
+}
+
+/// The same part fitted by the same person in several assemblies: one row.
+struct Renewed {
+  const PartLine* line = nullptr;
+  std::vector<std::string> assemblies;
+  std::int64_t quantity = 0;
+  Stamp last;
+};
+
+std::vector<Renewed> renewed(const Record& record) {
+  std::vector<Renewed> rows;
+  for (const PartLine& part : record.parts) {
+    auto row = std::find_if(rows.begin(), rows.end(), [&](const Renewed& each) {
+      return each.line->part == part.part && each.line->number == part.number && each.line->batch == part.batch &&
+             each.line->stamp.person == part.stamp.person;
+    });
+    if (row == rows.end()) {
+      row = rows.insert(rows.end(), Renewed{&part, {}, 0, part.stamp});
+    }
+    row->assemblies.push_back(std::to_string(part.place.assembly));
+    row->quantity += part.quantity;
+    row->last = part.stamp;
+  }
+  return rows;
 }
 
 }  // namespace
@@ -171,12 +196,12 @@ void write_parts(PageWriter& writer, const Record& record) {
                    {SHIMWRIGHT_TEXT("record", "Batch or serial")},
                    {SHIMWRIGHT_TEXT("record", "By, time")},
                    {SHIMWRIGHT_TEXT("record", "Qty"), Align::right}};
-  for (const PartLine& part : record.parts) {
-    table.rows.push_back({{part.title},
-                          {std::to_string(part.place.assembly)},
-                          {part.number},
-                          {part.batch},
-                          {who_when(part.stamp, record.job.opened.moment)},
+  for (const Renewed& part : renewed(record)) {
+    table.rows.push_back({{part.line->title},
+                          {joined(part.assemblies, ", ")},
+                          {part.line->number},
+                          {part.line->batch},
+                          {who_when(part.last, record.job.opened.moment)},
                           {std::to_string(part.quantity)}});
   }
   write_table(writer, SHIMWRIGHT_TEXT("record", "Renewed"), table);

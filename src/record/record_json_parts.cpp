@@ -188,8 +188,10 @@ Json of(const PartLine& part) {
 }
 
 Json of(const Deviation& deviation) {
-  return with_stamp(deviation.stamp,
-                    {{"place", of(deviation.place)}, {"left_out", deviation.left_out}, {"reason", deviation.reason}});
+  return with_stamp(deviation.stamp, {{"place", of(deviation.place)},
+                                      {"left_out", deviation.left_out},
+                                      {"found", list_of(deviation.found)},
+                                      {"reason", deviation.reason}});
 }
 
 Json of(const Disagreement& disagreement) {

@@ -6,7 +6,6 @@ namespace shimwright::record {
 namespace {
 
 constexpr double code_mm = 23;
-constexpr double block_mm = 38;
 constexpr double gap_mm = 5;
 
 std::string caption(const Record& record, sheet::Signer signer) {
@@ -52,25 +51,24 @@ std::string foot(const Record& record) {
 }  // namespace
 
 void write_signatures(PageWriter& writer, const Record& record) {
-  writer.need(block_mm + 4);
-  writer.go_to_bottom(block_mm);
+  writer.go_to_bottom(signatures_mm);
   const double top = writer.y();
   const double room = writer.width() - code_mm - 3 * gap_mm;
   const double width = room / 3;
-  const double line_y = top + 17.5;
+  const double line_y = top + 19.5;
   double x = writer.left();
   for (const std::string& text : {caption(record, sheet::Signer::technician), caption(record, sheet::Signer::checker),
                                   std::string(SHIMWRIGHT_TEXT("record", "Customer"))}) {
     write_line(writer, text, x, width, line_y);
     x += width + gap_mm;
   }
-  write_kept_place(writer, top + 1);
-  double baseline = top + block_mm - 4.4;
+  write_kept_place(writer, top + 3);
+  double baseline = top + signatures_mm - 4.4;
   for (const std::string& line : wrapped(foot(record), FontRole::small, writer.width(), writer.measure())) {
     writer.text(writer.left(), baseline, line, FontRole::small, Ink::soft);
     baseline += 3.7;
   }
-  writer.piece(block_mm);
+  writer.piece(signatures_mm);
 }
 
 }  // namespace shimwright::record

@@ -75,8 +75,8 @@ std::string float_sentence(const FloatSeries& series) {
   if (!series.judged || !series.judged->mean) {
     return say(SHIMWRIGHT_TEXT("record", "{0}: float not judged."), {which});
   }
-  std::string text = say(SHIMWRIGHT_TEXT("record", "{0}: mean float {1} mm"),
-                         {which, quantity::shortest_text(*series.judged->mean, quantity::Unit::millimetre)});
+  std::string text =
+      say(SHIMWRIGHT_TEXT("record", "{0}: mean float {1} mm"), {which, millimetre_digits(*series.judged->mean)});
   if (!series.as_found) {
     text += ", " + disc_verdict_word(disc_verdict(series.judged->spot_verdicts));
   }

@@ -11,7 +11,7 @@ namespace {
 
 constexpr double pitch_mm = 4.0;
 constexpr double head_mm = 5.6;
-constexpr double gap_mm = 4.0;    ///< between two columns
+constexpr double gap_mm = 3.6;    ///< between two columns
 constexpr double inset_mm = 1.5;  ///< from the margin to the first column
 constexpr double shape_mm = 3.1;  ///< room a shape takes before its word
 

@@ -157,6 +157,10 @@ std::string disc_verdict_word(ReadingVerdict verdict) {
   return verdict == ReadingVerdict::not_equal ? SHIMWRIGHT_TEXT("record", "mixed") : word_of(verdict);
 }
 
+std::string millimetre_digits(std::int64_t micrometres) {
+  return quantity::millimetre_text(quantity::micrometres(micrometres), micrometres % 10 == 0 ? 2 : 3);
+}
+
 std::string joined(const std::vector<std::string>& parts, std::string_view between) {
   std::string all;
   for (const std::string& part : parts) {

@@ -38,6 +38,9 @@ namespace shimwright::record {
 /// As word_of, but `mixed` for a disc that is too small here and too large there.
 [[nodiscard]] std::string disc_verdict_word(ReadingVerdict verdict);
 
+/// Millimetres without the unit, two decimals at least and as many as needed: `0.25`, `0.055`.
+[[nodiscard]] std::string millimetre_digits(std::int64_t micrometres);
+
 [[nodiscard]] std::string joined(const std::vector<std::string>& parts, std::string_view between);
 
 /// Each text once, in the order of their first appearance.

@@ -12,7 +12,7 @@ void receive(Bench& bench) {
   bench.add(opened());
   bench.check("complaint-read-back");
   bench.add(job::Written{bench.here("complaint-when"), "From the second gear on, hot only", {}});
-  bench.read("odometer", {reading("odometer", "121400", Unit::kilometre)});
+  bench.read("odometer", {reading("distance", "121400", Unit::kilometre)});
   bench.choose("diagnosis", "pack");
   bench.choose("customer-consent", "by-telephone");
   bench.choose("high-voltage", "none");

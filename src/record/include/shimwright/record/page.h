@@ -18,7 +18,7 @@ enum class FontRole { title, heading, result, result_strong, vehicle, body, stro
 struct FontStyle {
   double size_mm = 0;  ///< body height, also called point size: 1 pt = 25.4/72 mm
   bool semibold = false;
-  double spacing_mm = 0;  ///< added after each character
+  int advance_percent = 100;  ///< of each character, more than 100 is spaced out
 };
 [[nodiscard]] FontStyle style_of(FontRole role);
 

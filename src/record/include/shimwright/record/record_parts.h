@@ -234,7 +234,8 @@ struct PartLine {
 struct Deviation {
   Stamp stamp;
   Place place;
-  bool left_out = false;  ///< nothing was answered or measured there
+  bool left_out = false;       ///< nothing was answered or measured there
+  std::vector<Message> found;  ///< what had been answered or measured last
   std::string reason;
 };
 
