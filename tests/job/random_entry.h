@@ -114,8 +114,11 @@ inline Opened opened() {
           text(),           text(),        text(),      text(),           text()};
 }
 
-inline EntryBody body_of(std::size_t kind) {
-  const std::vector<EntryBody (*)()> makers = {
+using Makers = std::vector<EntryBody (*)()>;
+
+/// In the order of EntryBody, as are those of late_kinds() after them.
+inline Makers early_kinds() {
+  return {
       [] { return EntryBody(opened()); },
       [] { return EntryBody(Done{at()}); },
       [] {
@@ -145,6 +148,11 @@ inline EntryBody body_of(std::size_t kind) {
       [] {
         return EntryBody(DepthsRead{at(), side(), several(number), number(), maybe(number), maybe(instrument)});
       },
+  };
+}
+
+inline Makers late_kinds() {
+  return {
       [] {
         return EntryBody(
             FloatRun{at(), side(), yes(), small(), small(), number(), number(), maybe(number), maybe(instrument)});
@@ -189,7 +197,11 @@ inline EntryBody body_of(std::size_t kind) {
         return EntryBody(AssemblyBegun{small(), several(side), text()});
       },
   };
-  return makers.at(kind)();
+}
+
+inline EntryBody body_of(std::size_t kind) {
+  const Makers early = early_kinds();
+  return kind < early.size() ? early[kind]() : late_kinds().at(kind - early.size())();
 }
 
 }  // namespace shimwright::job::test
