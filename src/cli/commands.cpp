@@ -1,0 +1,48 @@
+#include "commands.h"
+
+namespace shimwright::cli {
+
+const std::vector<CommandEntry>& commands() {
+  static const std::vector<CommandEntry> all{
+      {"advise", "advise [FILE]",
+       "Reads one case as JSON from FILE or standard input and prints the engine's answer as JSON.\n"
+       "Refused: one line that begins with the JSON pointer of the fault, exit 2.",
+       false, run_advise},
+      {"reading", "reading TEXT",
+       "Reads one typed length and prints {\"um\", \"decimals\", \"unit\"}.\n"
+       "Refused: the code of the refusal on standard error, exit 2.",
+       false, run_reading},
+      {"vin", "vin TEXT",
+       "Reads one vehicle number and prints what it says as JSON.\nRefused: the reason in the JSON, exit 2.", false,
+       run_vin},
+      {"replay", "replay SCRIPT --store FILE [--record OUT.pdf] [--paper a4|letter]",
+       "Goes through a script of a job, command by command, into the store (made where there is none). Prints one "
+       "JSON\n"
+       "line per command once it is on the disk, and a last line with the job and its fold hash. With --record the "
+       "record\n"
+       "is printed to a PDF. Exit 1 where a command went another way than the script expects, or the disk refused; "
+       "exit 2\n"
+       "where the script is malformed: then the store was not touched.",
+       true, run_replay},
+      {"find", "find TEXT --store FILE",
+       "Prints one JSON line per job whose VIN, plate, number, reference or serial holds TEXT; one wrong or two "
+       "swapped\n"
+       "characters are forgiven from four characters on.",
+       false, run_find},
+      {"record", "record JOB --store FILE [--pdf OUT] [--json OUT] [--summary] [--paper a4|letter]",
+       "Writes the record of a job (its number or id) as PDF, as canonical JSON, or as plain sentences.", true,
+       run_record},
+      {"check", "check --store FILE",
+       "Checks the chain of every job, what is derived from the entries, the photos and the file itself. Prints each\n"
+       "finding with its place on standard error and a JSON summary. Exit 1 where anything is off.",
+       false, run_check},
+      {"backup", "backup OUT --store FILE",
+       "Copies the store to OUT, photos beside it, checks the copy and only then gives it its name.", false,
+       run_backup},
+      {"make-demo", "make-demo --jobs N --store FILE [--seed S]",
+       "Fills a new store with N invented jobs. The same seed gives the same jobs.", false, run_make_demo},
+  };
+  return all;
+}
+
+}  // namespace shimwright::cli

@@ -1,0 +1,32 @@
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "output.h"
+
+namespace shimwright::cli {
+
+/// One command of the program.
+struct CommandEntry {
+  std::string_view name;
+  std::string_view usage;  ///< the words after the program's name
+  std::string_view help;   ///< sentences; what it does, prints and exits with
+  bool draws = false;      ///< needs fonts
+  Exit (*run)(const std::vector<std::string>& words);
+};
+
+[[nodiscard]] const std::vector<CommandEntry>& commands();
+
+[[nodiscard]] Exit run_advise(const std::vector<std::string>& words);
+[[nodiscard]] Exit run_reading(const std::vector<std::string>& words);
+[[nodiscard]] Exit run_vin(const std::vector<std::string>& words);
+[[nodiscard]] Exit run_replay(const std::vector<std::string>& words);
+[[nodiscard]] Exit run_find(const std::vector<std::string>& words);
+[[nodiscard]] Exit run_record(const std::vector<std::string>& words);
+[[nodiscard]] Exit run_check(const std::vector<std::string>& words);
+[[nodiscard]] Exit run_backup(const std::vector<std::string>& words);
+[[nodiscard]] Exit run_make_demo(const std::vector<std::string>& words);
+
+}  // namespace shimwright::cli

@@ -1,0 +1,304 @@
+#include "demo_bench.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+#include "shimwright/job/judgement.h"
+
+namespace shimwright::cli {
+
+using quantity::Length;
+using quantity::millimetre_text;
+
+double Dice::bell(double sd) {
+  double sum = -6.0;
+  for (int draw = 0; draw < 12; ++draw) {
+    sum += static_cast<double>(engine_() >> 11U) / 9007199254740992.0;
+  }
+  return sum * sd;
+}
+
+namespace {
+
+/// As the display of the instrument has it: to the hundredth.
+std::string shown(double micrometres) {
+  return millimetre_text(Length(std::llround(micrometres / 10.0) * 10), 2);
+}
+
+std::string instrument_id(const job::Context& context, sheet::InstrumentKind kind) {
+  for (const job::Instrument& each : context.instruments) {
+    if (each.kind == kind) {
+      return each.id;
+    }
+  }
+  return {};
+}
+
+template <class Payload>
+int count_of(const job::JobState& state, std::string_view step) {
+  int count = 0;
+  for (const job::Entry* entry : state.live(step)) {
+    count += std::holds_alternative<Payload>(entry->body) ? 1 : 0;
+  }
+  return count;
+}
+
+std::int64_t thickness_of(const job::JobState& state, job::Side side, const job::Context& context) {
+  const auto chosen = state.shims.find(side);
+  for (const job::TrayShim& each : job::tray_of(state, side, context)) {
+    if (chosen != state.shims.end() && each.id == chosen->second) {
+      return each.thickness.count();
+    }
+  }
+  return 0;
+}
+
+std::int64_t middle_of(const sheet::SpecSheet& spec, const sheet::Channel& channel) {
+  const auto limit = channel.limit ? spec.limits.find(*channel.limit) : spec.limits.end();
+  if (limit == spec.limits.end()) {
+    return 0;
+  }
+  const auto& [least, most] = std::pair{limit->second.least, limit->second.most};
+  if (least && most) {
+    return (*least + *most) / 2;
+  }
+  return most ? *most * 8 / 10 : *least * 12 / 10;
+}
+
+TrueSide draw_side(const sheet::SideSpec& spec, Dice& dice) {
+  const auto tray_size = static_cast<std::int64_t>(spec.tray.size());
+  const std::int64_t place = dice.between(tray_size / 3, tray_size * 2 / 3);
+  std::vector<std::int64_t> sizes;
+  for (const sheet::SpecShim& each : spec.tray) {
+    sizes.push_back(each.thickness.count());
+  }
+  std::sort(sizes.begin(), sizes.end());
+  TrueSide side;
+  const std::int64_t step = sizes[1] - sizes[0];
+  side.seat = sizes[static_cast<std::size_t>(place)] + dice.between(step / 5, step * 4 / 5);
+  const std::int64_t middle = (spec.disc_float.least.count() + spec.disc_float.most.count()) / 2;
+  side.ideal_float = middle - step / 2 + std::llround(dice.bell(30.0));
+  const auto& known = spec.disc_float.sensitivity;
+  side.lost_per_micrometre = known ? known->mean + dice.bell(known->sd / 2) : 1.0 + dice.bell(0.05);
+  side.stamp = dice.between(-6, 6) * 20;
+  return side;
+}
+
+}  // namespace
+
+TrueGearbox draw_gearbox(const sheet::SpecSheet& spec, Dice& dice) {
+  TrueGearbox gearbox{draw_side(spec.lower, dice), draw_side(spec.upper, dice),
+                      fmt::format("26-{:04}", dice.below(10'000)), fmt::format("19-{:04}", dice.below(10'000)),
+                      static_cast<int>(dice.between(1, 3))};
+  if (dice.one_in(8)) {
+    TrueSide& off = dice.one_in(2) ? gearbox.lower : gearbox.upper;
+    off.first_seat_error = -dice.between(320, 400);
+  }
+  return gearbox;
+}
+
+std::optional<job::Command> DemoTechnician::next(const job::JobState& state, const job::Context& context) {
+  const sheet::Step* step = state.next_step();
+  if (step == nullptr) {
+    return std::nullopt;
+  }
+  return answer(*step, state, context);
+}
+
+job::Command DemoTechnician::answer(const sheet::Step& step, const job::JobState& state, const job::Context& context) {
+  if (const auto* held = std::get_if<job::Held>(&state.step(step.id))) {
+    if (!held->questions.empty() || !std::holds_alternative<sheet::FloatStep>(step.body)) {
+      return answer_held(step, *held, state);
+    }
+  }
+  if (std::holds_alternative<sheet::DoStep>(step.body)) {
+    return job::DoStep{step.id};
+  }
+  if (std::holds_alternative<sheet::CheckStep>(step.body)) {
+    return job::CheckStep{step.id, true, ""};
+  }
+  if (const auto* choose = std::get_if<sheet::ChooseStep>(&step.body)) {
+    for (const sheet::Choice& each : choose->choices) {
+      if (each.accepted) {
+        return job::ChooseAnswer{step.id, each.id};
+      }
+    }
+  }
+  if (const auto* part = std::get_if<sheet::PartStep>(&step.body)) {
+    job::FitParts fit{step.id, {}};
+    for (const std::string& each : part->parts) {
+      fit.parts.push_back({each, "", 1, each == "clutch-pack" ? gearbox_.pack_serial : ""});
+    }
+    return fit;
+  }
+  if (std::holds_alternative<sheet::TextStep>(step.body)) {
+    const bool old_pack = step.role == sheet::Role::old_pack_serial;
+    const bool new_pack = step.role == sheet::Role::new_pack_serial;
+    return job::WriteText{step.id, old_pack   ? gearbox_.old_pack_serial
+                                   : new_pack ? gearbox_.pack_serial
+                                              : "as expected"};
+  }
+  if (std::holds_alternative<sheet::PhotoStep>(step.body)) {
+    return job::Deviate{step.id, "no camera at the bench"};
+  }
+  if (std::holds_alternative<sheet::SignStep>(step.body)) {
+    return job::Sign{step.id};
+  }
+  if (std::holds_alternative<sheet::GaugeFitStep>(step.body)) {
+    return answer_trial(step, state, context);
+  }
+  if (std::holds_alternative<sheet::DepthStep>(step.body)) {
+    return answer_depth(step, state, context);
+  }
+  if (std::holds_alternative<sheet::FloatStep>(step.body)) {
+    return answer_float(step, state, context);
+  }
+  if (std::holds_alternative<sheet::TeachInStep>(step.body)) {
+    return answer_teach_in(step, state);
+  }
+  return answer_readings(step, state, context);
+}
+
+job::Command DemoTechnician::answer_held(const sheet::Step& step, const job::Held& held, const job::JobState& state) {
+  static_cast<void>(state);
+  if (!held.questions.empty()) {
+    return job::Confirm{step.id, held.questions.front().code, "looked at again, it is so"};
+  }
+  return job::Deviate{step.id, "accepted after a second look"};
+}
+
+std::string DemoTechnician::reading_text(const sheet::Step& step, const sheet::Channel& channel,
+                                         const job::JobState& state) {
+  if (step.role == sheet::Role::old_shim && step.side) {
+    return shown(static_cast<double>(side(*step.side).seat) + dice_.bell(15.0));
+  }
+  if (step.role == sheet::Role::stamp && step.side) {
+    const std::int64_t stamp = side(*step.side).stamp;
+    return (stamp > 0 ? "+" : "") + millimetre_text(Length(stamp), 2);
+  }
+  if (channel.unit == quantity::Unit::piece) {
+    return std::to_string(gearbox_.plugs);
+  }
+  if (step.id == "odometer") {
+    return quantity::digits_of(*state.opened->odometer);
+  }
+  const std::int64_t middle = middle_of(*state.sheets.spec, channel);
+  const std::int64_t drawn = middle + std::llround(dice_.bell(static_cast<double>(std::abs(middle)) * 0.01));
+  quantity::TypedNumber number{drawn - drawn % 100, 1, channel.unit};
+  if (middle == 0) {
+    number.base = 9'000 + dice_.between(0, 9) * 100;
+  }
+  return quantity::digits_of(number);
+}
+
+job::Command DemoTechnician::answer_readings(const sheet::Step& step, const job::JobState& state,
+                                             const job::Context& context) {
+  if (const auto* peak = std::get_if<sheet::PeakStep>(&step.body)) {
+    const std::string instrument =
+        peak->channel.instrument ? instrument_id(context, *peak->channel.instrument) : std::string();
+    return job::EnterPeak{step.id, {peak->channel.id, reading_text(step, peak->channel, state), instrument}};
+  }
+  job::EnterReadings readings{step.id, {}};
+  for (const sheet::Channel& each : std::get<sheet::ReadStep>(step.body).channels) {
+    const std::string instrument = each.instrument ? instrument_id(context, *each.instrument) : std::string();
+    std::string text = reading_text(step, each, state);
+    if (step.role == sheet::Role::new_shim && step.side) {
+      text = millimetre_text(Length(thickness_of(state, *step.side, context) + dice_.between(-2, 2)), 3);
+    }
+    readings.readings.push_back({each.id, std::move(text), instrument});
+  }
+  return readings;
+}
+
+job::Command DemoTechnician::answer_trial(const sheet::Step& step, const job::JobState& state,
+                                          const job::Context& context) {
+  const auto judgement = job::judge(state, step, context);
+  const job::Advised* advised = judgement && *judgement ? &(*judgement)->advised : nullptr;
+  if (advised == nullptr || !advised->shim) {
+    return job::Deviate{step.id, "trials do not settle, taken by the old shim"};
+  }
+  if (advised->conclusion == job::Conclusion::fit_shim) {
+    return job::ChooseShim{step.id, *advised->shim, ""};
+  }
+  const TrueSide& truth = side(*step.side);
+  const auto seat = static_cast<double>(truth.seat + (state.assembly == 1 ? truth.first_seat_error : 0));
+  double thickness = 0;
+  for (const job::TrayShim& each : job::tray_of(state, *step.side, context)) {
+    thickness = each.id == *advised->shim ? static_cast<double>(each.thickness.count()) : thickness;
+  }
+  const auto band = static_cast<double>(state.sheets.spec->side(*step.side).gauge_fit->snug_band.count());
+  const double felt = thickness + dice_.bell(4.0);
+  const job::Fit fit = felt > seat ? job::Fit::tight : felt > seat - band ? job::Fit::snug : job::Fit::loose;
+  return job::TryShim{step.id, *advised->shim, fit};
+}
+
+job::Command DemoTechnician::answer_depth(const sheet::Step& step, const job::JobState& state,
+                                          const job::Context& context) {
+  const sheet::DepthSpec& spec = *state.sheets.spec->side(*step.side).depth;
+  const auto* depths = job::latest<job::DepthsRead>(state, step.id, state.assembly);
+  const auto judgement = job::judge(state, step, context);
+  if (depths != nullptr && judgement && *judgement && (*judgement)->advised.shim) {
+    const bool plain = (*judgement)->advised.conclusion == job::Conclusion::fit_shim;
+    return job::ChooseShim{step.id, *(*judgement)->advised.shim, plain ? "" : "nearest to the sum, measured twice"};
+  }
+  const TrueSide& truth = side(*step.side);
+  double depth = static_cast<double>(truth.seat - truth.stamp) + 2'900.0 +
+                 static_cast<double>(state.assembly == 1 ? truth.first_seat_error : 0);
+  for (const sheet::DepthConstant& each : spec.constants) {
+    depth -= static_cast<double>(each.add.count());
+  }
+  job::EnterDepths enter{step.id, {}, "2.90", "", instrument_id(context, sheet::InstrumentKind::depth_gauge)};
+  for (int place = 0; place < spec.places; ++place) {
+    enter.readings.push_back(shown(depth + dice_.bell(10.0)));
+  }
+  enter.stamp = (truth.stamp > 0 ? "+" : "") + millimetre_text(Length(truth.stamp), 2);
+  return enter;
+}
+
+job::Command DemoTechnician::answer_float(const sheet::Step& step, const job::JobState& state,
+                                          const job::Context& context) {
+  const TrueSide& truth = side(*step.side);
+  const bool as_found = std::get<sheet::FloatStep>(step.body).as_found;
+  const auto judgement = job::judge(state, step, context);
+  const bool held = std::holds_alternative<job::Held>(state.step(step.id));
+  if (held && judgement && *judgement) {
+    const job::Advised& advised = (*judgement)->advised;
+    if (advised.conclusion == job::Conclusion::change_shim || advised.conclusion == job::Conclusion::step_shim) {
+      return job::BeginAssembly{{*step.side}, "float off, seated again without change"};
+    }
+    if (advised.conclusion == job::Conclusion::seat_again &&
+        count_of<job::SeriesBegun>(state, step.id) < 2 * state.assembly) {
+      return job::BeginSeries{step.id, {}, job::SeriesReason::seated_again};
+    }
+    if (advised.conclusion != job::Conclusion::measure_again || job::present_runs(state, step).front().size() > 4) {
+      return job::Deviate{step.id, "accepted by the foreman after the customer was told"};
+    }
+  }
+  const auto runs = job::present_runs(state, step);
+  std::size_t spot = 0;
+  for (std::size_t each = 1; each < runs.size(); ++each) {
+    spot = runs[each].size() < runs[spot].size() ? each : spot;
+  }
+  const auto thickness = static_cast<double>(as_found ? truth.seat : thickness_of(state, *step.side, context));
+  const double lift = static_cast<double>(truth.ideal_float) -
+                      truth.lost_per_micrometre * (thickness - static_cast<double>(truth.seat)) +
+                      (as_found ? 90.0 : 0.0) + 12.0 * (static_cast<double>(spot) - 1.0) + dice_.bell(4.0);
+  return job::EnterFloatRun{step.id, static_cast<int>(spot) + 1,
+                            "0.00",  shown(lift),
+                            "0.00",  instrument_id(context, sheet::InstrumentKind::dial_gauge)};
+}
+
+job::Command DemoTechnician::answer_teach_in(const sheet::Step& step, const job::JobState& state) {
+  if (count_of<job::TeachInTried>(state, step.id) == 0 && dice_.one_in(6)) {
+    return job::TryTeachIn{step.id, false, {}, "C-17", "supply voltage fell during the run"};
+  }
+  job::TryTeachIn tried{step.id, true, {}, "", ""};
+  for (const sheet::Channel& each : std::get<sheet::TeachInStep>(step.body).channels) {
+    tried.values.push_back({each.id, reading_text(step, each, state), reading_text(step, each, state)});
+  }
+  return tried;
+}
+
+}  // namespace shimwright::cli

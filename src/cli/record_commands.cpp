@@ -1,0 +1,139 @@
+#include <QFileInfo>
+#include <QSaveFile>
+#include <QString>
+#include <nlohmann/json.hpp>
+
+#include "arguments.h"
+#include "commands.h"
+#include "replay.h"
+#include "sheets.h"
+#include "shimwright/print/pdf.h"
+#include "shimwright/record/record_json.h"
+#include "shimwright/record/summary.h"
+#include "workshop.h"
+
+namespace shimwright::cli {
+
+namespace {
+
+using nlohmann::ordered_json;
+
+Result<record::PaperSize> paper_of(const Arguments& arguments) {
+  const auto found = arguments.options.find("paper");
+  if (found == arguments.options.end() || found->second == "a4") {
+    return record::PaperSize::a4;
+  }
+  if (found->second == "letter") {
+    return record::PaperSize::letter;
+  }
+  return refuse("unknown_name", "--paper", SHIMWRIGHT_TEXT("cli", "“{0}” is no paper size here: write a4 or letter."),
+                {found->second});
+}
+
+Result<void> write_file(const std::string& path, const std::string& bytes) {
+  QSaveFile file(QString::fromStdString(path));
+  const bool written = file.open(QIODevice::WriteOnly) &&
+                       file.write(bytes.data(), static_cast<qint64>(bytes.size())) == static_cast<qint64>(bytes.size());
+  if (!written || !file.commit()) {
+    return refuse("cannot_write", path,
+                  SHIMWRIGHT_TEXT("cli", "This file cannot be written: look at the folder and the space on the disk."));
+  }
+  return {};
+}
+
+}  // namespace
+
+Exit run_record(const std::vector<std::string>& words) {
+  auto arguments = read_arguments(words, {1, 1, {"store", "pdf", "json", "paper"}, {"store"}, {"summary"}});
+  if (!arguments) {
+    return refused(arguments.error());
+  }
+  auto paper = paper_of(*arguments);
+  if (!paper) {
+    return refused(paper.error());
+  }
+  auto store = open_to_look(arguments->options.at("store"));
+  if (!store) {
+    return refused(store.error());
+  }
+  auto job = job_named(**store, arguments->positional.front());
+  if (!job) {
+    return refused(job.error());
+  }
+  auto record = record_of(**store, *job);
+  if (!record) {
+    return refused(record.error());
+  }
+  for (const std::string& sentence :
+       arguments->flags.count("summary") != 0 ? record::summary(*record) : std::vector<std::string>{}) {
+    say(sentence);
+  }
+  if (const auto pdf = arguments->options.find("pdf"); pdf != arguments->options.end()) {
+    if (auto written = print::write_pdf(*record, absolute(pdf->second), *paper); !written) {
+      return failed(written.error());
+    }
+  }
+  if (const auto out = arguments->options.find("json"); out != arguments->options.end()) {
+    if (auto written = write_file(absolute(out->second), record::record_json(*record)); !written) {
+      return failed(written.error());
+    }
+  }
+  return Exit::done;
+}
+
+Exit run_replay(const std::vector<std::string>& words) {
+  auto arguments = read_arguments(words, {1, 1, {"store", "record", "paper"}, {"store"}, {}});
+  if (!arguments) {
+    return refused(arguments.error());
+  }
+  auto paper = paper_of(*arguments);
+  if (!paper) {
+    return refused(paper.error());
+  }
+  const std::string& path = arguments->positional.front();
+  auto text = read_file(path);
+  if (!text) {
+    return refused(text.error());
+  }
+  auto script = read_script(*text);
+  if (!script) {
+    return refused(script.error());
+  }
+  // All of the script is known to be good before the store is touched.
+  auto sheet = shipped_job_sheet(script->sheet);
+  auto spec = sheet ? shipped_spec_sheet(script->spec) : sheet;
+  if (!spec) {
+    return refused(spec.error());
+  }
+  auto store = open_to_write(arguments->options.at("store"), script->people.empty() ? "" : script->people.front().name);
+  if (!store) {
+    return refused(store.error());
+  }
+  store::IdSource ids;
+  auto known = settle_in(**store, *script, ids);
+  if (!known) {
+    return refused(known.error());
+  }
+  const std::string folder = QFileInfo(QString::fromStdString(path)).absolutePath().toStdString();
+  auto result = replay(**store, *script, *known, ids, folder, [](const std::string& line) { say(line); });
+  if (!result) {
+    return failed(result.error());
+  }
+  ordered_json last{{"job", result->job},
+                    {"entries", result->entries},
+                    {"fold_hash", result->fold_hash},
+                    {"unexpected", result->unexpected}};
+  if (const auto out = arguments->options.find("record"); out != arguments->options.end() && !result->job.empty()) {
+    auto record = record_of(**store, result->job);
+    auto written =
+        record ? print::write_pdf(*record, absolute(out->second), *paper) : tl::make_unexpected(record.error());
+    if (!written) {
+      return failed(written.error());
+    }
+    last["record"] = absolute(out->second);
+  }
+  say(last.dump());
+  return result->unexpected == 0 ? Exit::done : Exit::off;
+}
+
+}  // namespace shimwright::cli

@@ -1,0 +1,294 @@
+#include "script.h"
+
+#include <algorithm>
+#include <set>
+
+#include "shimwright/json/object_reader.h"
+#include "shimwright/quantity/typed_number.h"
+
+namespace shimwright::cli {
+
+namespace {
+
+using json::ObjectReader;
+
+template <class Item, class Reader>
+Result<std::vector<Item>> read_list(const ObjectReader& reader, std::string_view key, Reader read_item) {
+  std::vector<Item> items;
+  if (!reader.has(key)) {
+    return items;
+  }
+  auto list = reader.array(key);
+  if (!list) {
+    return tl::make_unexpected(list.error());
+  }
+  for (std::size_t at = 0; at < (*list)->size(); ++at) {
+    auto item = read_item((**list)[at], json::pointer(reader.place_of(key), at));
+    if (!item) {
+      return tl::make_unexpected(item.error());
+    }
+    items.push_back(*std::move(item));
+  }
+  return items;
+}
+
+Result<ScriptPerson> read_person(const json::Value& value, const std::string& place) {
+  auto reader = ObjectReader::open(value, place, {"initials", "name"});
+  if (!reader) {
+    return tl::make_unexpected(reader.error());
+  }
+  auto initials = reader->string("initials");
+  auto name = reader->string("name");
+  if (!initials || !name) {
+    return tl::make_unexpected(initials ? name.error() : initials.error());
+  }
+  return ScriptPerson{*initials, *name};
+}
+
+quantity::Unit unit_read_by(sheet::InstrumentKind kind) {
+  switch (kind) {
+    case sheet::InstrumentKind::torque_wrench:
+      return quantity::Unit::newton_metre;
+    case sheet::InstrumentKind::thermometer:
+      return quantity::Unit::degree_celsius;
+    case sheet::InstrumentKind::multimeter:
+      return quantity::Unit::volt;
+    case sheet::InstrumentKind::pressure_gauge:
+      return quantity::Unit::bar;
+    case sheet::InstrumentKind::scale:
+      return quantity::Unit::gram;
+    case sheet::InstrumentKind::dial_gauge:
+    case sheet::InstrumentKind::depth_gauge:
+    case sheet::InstrumentKind::micrometer:
+      break;
+  }
+  return quantity::Unit::millimetre;
+}
+
+Result<std::int64_t> read_number_field(const ObjectReader& reader, std::string_view key, quantity::Unit unit) {
+  auto text = reader.string(key);
+  if (!text) {
+    return tl::make_unexpected(text.error());
+  }
+  auto number = quantity::read_number(*text, unit);
+  if (!number) {
+    Error error = number.error();
+    error.place = reader.place_of(key);
+    return tl::make_unexpected(std::move(error));
+  }
+  return number->base;
+}
+
+Result<job::Instrument> read_instrument(const json::Value& value, const std::string& place) {
+  auto reader =
+      ObjectReader::open(value, place, {"name", "kind", "resolution", "permissible_error"}, {"calibrated_to", "turn"});
+  if (!reader) {
+    return tl::make_unexpected(reader.error());
+  }
+  auto name = reader->string("name");
+  auto kind_name = reader->string("kind");
+  if (!name || !kind_name) {
+    return tl::make_unexpected(name ? kind_name.error() : name.error());
+  }
+  const auto kind = sheet::instrument_kind_named(*kind_name);
+  if (!kind) {
+    return refuse("unknown_name", reader->place_of("kind"),
+                  SHIMWRIGHT_TEXT("cli", "“{0}” is no kind of instrument: see the list in docs/formats/script.md."),
+                  {*kind_name});
+  }
+  job::Instrument instrument;
+  instrument.name = *name;
+  instrument.kind = *kind;
+  auto resolution = read_number_field(*reader, "resolution", unit_read_by(*kind));
+  auto error = resolution ? read_number_field(*reader, "permissible_error", unit_read_by(*kind)) : resolution;
+  if (!error) {
+    return tl::make_unexpected(error.error());
+  }
+  instrument.resolution = *resolution;
+  instrument.permissible_error = *error;
+  if (reader->has("calibrated_to")) {
+    auto date = reader->string("calibrated_to");
+    if (!date) {
+      return tl::make_unexpected(date.error());
+    }
+    instrument.calibrated_to = *date;
+  }
+  if (reader->has("turn")) {
+    auto turn = read_number_field(*reader, "turn", quantity::Unit::millimetre);
+    if (!turn) {
+      return tl::make_unexpected(turn.error());
+    }
+    instrument.turn = quantity::Length(*turn);
+  }
+  return instrument;
+}
+
+Result<job::TrayShim> read_tray_shim(const json::Value& value, const std::string& place) {
+  auto reader = ObjectReader::open(value, place, {"id", "thickness", "u_um"}, {"count"});
+  if (!reader) {
+    return tl::make_unexpected(reader.error());
+  }
+  auto id = reader->string("id");
+  if (!id) {
+    return tl::make_unexpected(id.error());
+  }
+  auto thickness = read_number_field(*reader, "thickness", quantity::Unit::millimetre);
+  auto uncertainty = thickness ? reader->integer("u_um", 1, 1000) : thickness;
+  if (!uncertainty) {
+    return tl::make_unexpected(uncertainty.error());
+  }
+  job::TrayShim shim{*id, quantity::Length(*thickness), static_cast<double>(*uncertainty) / 1000.0, std::nullopt};
+  if (reader->has("count")) {
+    auto count = reader->integer("count", 0, 100'000);
+    if (!count) {
+      return tl::make_unexpected(count.error());
+    }
+    shim.count = static_cast<int>(*count);
+  }
+  return shim;
+}
+
+Result<ScriptTray> read_tray(const json::Value& value, const std::string& place) {
+  auto reader = ObjectReader::open(value, place, {"name", "shims"});
+  if (!reader) {
+    return tl::make_unexpected(reader.error());
+  }
+  auto name = reader->string("name");
+  if (!name) {
+    return tl::make_unexpected(name.error());
+  }
+  auto shims = read_list<job::TrayShim>(*reader, "shims", read_tray_shim);
+  if (!shims) {
+    return tl::make_unexpected(shims.error());
+  }
+  return ScriptTray{*name, *std::move(shims)};
+}
+
+Result<void> read_head(const ObjectReader& reader, Script& script) {
+  auto format = reader.string("format");
+  if (!format || *format != "shimwright.script") {
+    return refuse("wrong_format", reader.place_of("format"),
+                  SHIMWRIGHT_TEXT("cli", "This is no script: its format must be “shimwright.script”."));
+  }
+  auto least_reader = reader.integer("min_reader", 1, 1'000'000);
+  if (!least_reader) {
+    return tl::make_unexpected(least_reader.error());
+  }
+  if (*least_reader > 1) {
+    return refuse("newer_format", reader.place_of("min_reader"),
+                  SHIMWRIGHT_TEXT(
+                      "cli", "This script was made for a newer version of the program: bring the program up to date."));
+  }
+  for (const auto& [key, text] :
+       {std::pair{"title", &script.title}, std::pair{"sheet", &script.sheet}, std::pair{"spec", &script.spec},
+        std::pair{"workshop", &script.workshop_name}, std::pair{"address", &script.workshop_address}}) {
+    auto value = reader.string(key);
+    if (!value) {
+      return tl::make_unexpected(value.error());
+    }
+    *text = *std::move(value);
+  }
+  return {};
+}
+
+const std::string* name_of_instrument(const job::Command& command) {
+  if (const auto* peak = std::get_if<job::EnterPeak>(&command)) {
+    return &peak->reading.instrument;
+  }
+  if (const auto* depths = std::get_if<job::EnterDepths>(&command)) {
+    return &depths->instrument;
+  }
+  if (const auto* run = std::get_if<job::EnterFloatRun>(&command)) {
+    return &run->instrument;
+  }
+  return nullptr;
+}
+
+bool known(const std::vector<job::Instrument>& instruments, const std::string& name) {
+  return name.empty() || std::any_of(instruments.begin(), instruments.end(),
+                                     [&](const job::Instrument& each) { return each.name == name; });
+}
+
+bool known(const std::vector<ScriptPerson>& people, const std::string& initials) {
+  return std::any_of(people.begin(), people.end(), [&](const ScriptPerson& each) { return each.initials == initials; });
+}
+
+Result<void> names_are_known(const Script& script) {
+  for (std::size_t at = 0; at < script.commands.size(); ++at) {
+    const ScriptCommand& each = script.commands[at];
+    const std::string place = json::pointer("/commands", at);
+    if (!known(script.people, each.by)) {
+      return refuse("unknown_person", place + "/by",
+                    SHIMWRIGHT_TEXT("cli", "“{0}” is not among the people of this script: add the person."), {each.by});
+    }
+    std::vector<std::string> instruments;
+    if (const std::string* name = name_of_instrument(each.command)) {
+      instruments.push_back(*name);
+    }
+    if (const auto* readings = std::get_if<job::EnterReadings>(&each.command)) {
+      for (const job::TypedReading& reading : readings->readings) {
+        instruments.push_back(reading.instrument);
+      }
+    }
+    for (const std::string& name : instruments) {
+      if (!known(script.instruments, name)) {
+        return refuse("unknown_instrument", place,
+                      SHIMWRIGHT_TEXT("cli", "“{0}” is not among the instruments of this script: add the instrument."),
+                      {name});
+      }
+    }
+    const auto* handed = std::get_if<job::HandOver>(&each.command);
+    if (handed != nullptr && !known(script.people, handed->to)) {
+      return refuse("unknown_person", place + "/to",
+                    SHIMWRIGHT_TEXT("cli", "“{0}” is not among the people of this script: add the person."),
+                    {handed->to});
+    }
+  }
+  return {};
+}
+
+}  // namespace
+
+Result<Script> read_script(std::string_view json_text) {
+  auto value = json::parse(json_text);
+  if (!value) {
+    return tl::make_unexpected(value.error());
+  }
+  auto reader = ObjectReader::open(*value, "",
+                                   {"format", "version", "min_reader", "title", "workshop", "address", "sheet", "spec",
+                                    "people", "instruments", "commands"},
+                                   {"trays"});
+  if (!reader) {
+    return tl::make_unexpected(reader.error());
+  }
+  Script script;
+  if (auto head = read_head(*reader, script); !head) {
+    return tl::make_unexpected(head.error());
+  }
+  auto people = read_list<ScriptPerson>(*reader, "people", read_person);
+  if (!people) {
+    return tl::make_unexpected(people.error());
+  }
+  auto instruments = read_list<job::Instrument>(*reader, "instruments", read_instrument);
+  if (!instruments) {
+    return tl::make_unexpected(instruments.error());
+  }
+  auto trays = read_list<ScriptTray>(*reader, "trays", read_tray);
+  if (!trays) {
+    return tl::make_unexpected(trays.error());
+  }
+  auto commands = read_list<ScriptCommand>(*reader, "commands", read_script_command);
+  if (!commands) {
+    return tl::make_unexpected(commands.error());
+  }
+  script.people = *std::move(people);
+  script.instruments = *std::move(instruments);
+  script.trays = *std::move(trays);
+  script.commands = *std::move(commands);
+  if (auto names = names_are_known(script); !names) {
+    return tl::make_unexpected(names.error());
+  }
+  return script;
+}
+
+}  // namespace shimwright::cli

@@ -1,0 +1,227 @@
+#include "workshop.h"
+
+#include <QDateTime>
+#include <QDir>
+#include <QFileInfo>
+#include <QString>
+#include <algorithm>
+#include <utility>
+
+#include "sheets.h"
+#include "shimwright/job/evolve.h"
+#include "shimwright/store/job_in_hand.h"
+
+namespace shimwright::cli {
+
+namespace {
+
+template <class Value>
+tl::unexpected<Error> passed_on(const Result<Value>& result) {
+  return tl::make_unexpected(result.error());
+}
+
+Result<void> settle_people(store::Store& store, const Script& script, store::IdSource& ids, const store::By& by,
+                           KnownHere& known) {
+  auto there = store.registers().persons();
+  if (!there) {
+    return passed_on(there);
+  }
+  for (const store::Person& each : *there) {
+    known.people[each.initials] = each.id;
+  }
+  for (const ScriptPerson& each : script.people) {
+    if (known.people.count(each.initials) != 0) {
+      continue;
+    }
+    const store::Person person{ids.id(by.moment.at_ms), each.name, each.initials, std::nullopt, true};
+    if (auto put = store.registers().put(person, by); !put) {
+      return put;
+    }
+    known.people[each.initials] = person.id;
+  }
+  return {};
+}
+
+Result<void> settle_instruments(store::Store& store, const Script& script, store::IdSource& ids, const store::By& by,
+                                KnownHere& known) {
+  auto there = store.registers().instruments();
+  if (!there) {
+    return passed_on(there);
+  }
+  for (const job::Instrument& each : *there) {
+    known.instruments[each.name] = each.id;
+  }
+  for (job::Instrument each : script.instruments) {
+    if (known.instruments.count(each.name) != 0) {
+      continue;
+    }
+    each.id = ids.id(by.moment.at_ms);
+    if (auto put = store.registers().put(each, by); !put) {
+      return put;
+    }
+    known.instruments[each.name] = each.id;
+  }
+  return {};
+}
+
+Result<void> settle_trays(store::Store& store, const Script& script, store::IdSource& ids, const store::By& by) {
+  for (const ScriptTray& each : script.trays) {
+    auto there = store.registers().tray_named(each.name);
+    if (!there) {
+      return passed_on(there);
+    }
+    if (*there) {
+      continue;
+    }
+    if (auto put = store.registers().put(store::Tray{ids.id(by.moment.at_ms), each.name, each.shims}, by); !put) {
+      return put;
+    }
+  }
+  return {};
+}
+
+Result<void> settle_sheets(store::Store& store, const Script& script, const store::By& by, KnownHere& known) {
+  auto sheet = shipped_job_sheet(script.sheet);
+  if (!sheet) {
+    return passed_on(sheet);
+  }
+  auto spec = shipped_spec_sheet(script.spec);
+  if (!spec) {
+    return passed_on(spec);
+  }
+  auto sheet_hash = store.registers().add_job_sheet(*sheet, by);
+  if (!sheet_hash) {
+    return passed_on(sheet_hash);
+  }
+  auto spec_hash = store.registers().add_spec_sheet(*spec, by);
+  if (!spec_hash) {
+    return passed_on(spec_hash);
+  }
+  known.sheet_hash = *sheet_hash;
+  known.spec_hash = *spec_hash;
+  return {};
+}
+
+Result<void> settle_workshop(store::Store& store, const Script& script, store::IdSource& ids, const store::By& by) {
+  auto there = store.registers().workshop();
+  if (!there) {
+    return passed_on(there);
+  }
+  if (*there) {
+    return {};
+  }
+  return store.registers().put(store::Workshop{ids.id(by.moment.at_ms), script.workshop_name, script.workshop_address},
+                               by);
+}
+
+}  // namespace
+
+job::Moment moment_now() {
+  const QDateTime now = QDateTime::currentDateTime();
+  return {now.toMSecsSinceEpoch(), now.offsetFromUtc() / 60, false};
+}
+
+Result<KnownHere> settle_in(store::Store& store, const Script& script, store::IdSource& ids) {
+  KnownHere known;
+  const store::By by{"", moment_now()};
+  if (auto done = settle_sheets(store, script, by, known); !done) {
+    return passed_on(done);
+  }
+  if (auto done = settle_people(store, script, ids, by, known); !done) {
+    return passed_on(done);
+  }
+  if (auto done = settle_instruments(store, script, ids, by, known); !done) {
+    return passed_on(done);
+  }
+  if (auto done = settle_trays(store, script, ids, by); !done) {
+    return passed_on(done);
+  }
+  if (auto done = settle_workshop(store, script, ids, by); !done) {
+    return passed_on(done);
+  }
+  return known;
+}
+
+std::string absolute(const std::string& path) {
+  return QDir::cleanPath(QFileInfo(QString::fromStdString(path)).absoluteFilePath()).toStdString();
+}
+
+Result<std::unique_ptr<store::Store>> open_to_look(const std::string& path) {
+  return store::Store::open(absolute(path), {store::Mode::look_only, "", moment_now().at_ms});
+}
+
+Result<std::unique_ptr<store::Store>> open_to_write(const std::string& path, const std::string& person) {
+  auto store = store::Store::open(absolute(path), {store::Mode::read_write, person, moment_now().at_ms});
+  if (store && (*store)->looks_only()) {
+    const auto& why = (*store)->why_look_only();
+    return tl::make_unexpected(Error{
+        "look_only", path, why ? *why : Message{SHIMWRIGHT_TEXT("cli", "This store can only be looked at."), {}}});
+  }
+  return store;
+}
+
+namespace {
+
+Result<record::RecordNames> names_of(store::Store& store, const store::LoadedJob& job) {
+  record::RecordNames names;
+  auto workshop = store.registers().workshop();
+  if (!workshop) {
+    return passed_on(workshop);
+  }
+  if (*workshop) {
+    names.workshop_name = (*workshop)->name;
+    names.workshop_address = (*workshop)->address;
+  }
+  auto persons = store.registers().persons();
+  if (!persons) {
+    return passed_on(persons);
+  }
+  for (const store::Person& each : *persons) {
+    names.persons[each.id] = {each.initials, each.name};
+  }
+  for (const auto& [id, text] : job.private_texts) {
+    const auto salt = job.private_salts.find(id);
+    names.texts[id] = text && salt != job.private_salts.end() ? std::optional(record::PersonalText{*text, salt->second})
+                                                              : std::nullopt;
+  }
+  return names;
+}
+
+}  // namespace
+
+Result<record::Record> record_of(store::Store& store, const std::string& job) {
+  auto hand = store::JobInHand::load(store, job);
+  if (!hand) {
+    return passed_on(hand);
+  }
+  auto loaded = store.load(job);
+  if (!loaded) {
+    return passed_on(loaded);
+  }
+  auto names = names_of(store, *loaded);
+  if (!names) {
+    return passed_on(names);
+  }
+  return record::make_record(hand->state(), *names);
+}
+
+Result<std::string> job_named(const store::Store& store, const std::string& number_or_id) {
+  if (store::is_uuid(number_or_id)) {
+    return number_or_id;
+  }
+  auto jobs = store.jobs_numbered(number_or_id);
+  if (!jobs) {
+    return passed_on(jobs);
+  }
+  if (jobs->empty()) {
+    return refuse("unknown_job", number_or_id,
+                  SHIMWRIGHT_TEXT("cli", "There is no job of this number in the store: find it by its vehicle."));
+  }
+  if (jobs->size() > 1) {
+    return refuse("several_jobs", number_or_id,
+                  SHIMWRIGHT_TEXT("cli", "Several jobs have this number: name one by its id, which “find” shows."));
+  }
+  return jobs->front().id;
+}
+
+}  // namespace shimwright::cli

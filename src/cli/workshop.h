@@ -1,0 +1,43 @@
+#pragma once
+
+#include <map>
+#include <memory>
+#include <string>
+
+#include "script.h"
+#include "shimwright/job/context.h"
+#include "shimwright/record/record.h"
+#include "shimwright/store/ids.h"
+#include "shimwright/store/registers.h"
+#include "shimwright/store/store.h"
+
+namespace shimwright::cli {
+
+/// The clock of this machine.
+[[nodiscard]] job::Moment moment_now();
+
+/// What a script's names are in a store.
+struct KnownHere {
+  std::map<std::string, std::string> people;       ///< id by initials
+  std::map<std::string, std::string> instruments;  ///< id by name
+  std::string sheet_hash;
+  std::string spec_hash;
+};
+
+/// Enters the script's people, instruments, trays and sheets into the store's registers where they are not there yet.
+[[nodiscard]] Result<KnownHere> settle_in(store::Store& store, const Script& script, store::IdSource& ids);
+
+/// Opens for looking only.
+[[nodiscard]] Result<std::unique_ptr<store::Store>> open_to_look(const std::string& path);
+/// Opens for writing, making the store where there is none.
+[[nodiscard]] Result<std::unique_ptr<store::Store>> open_to_write(const std::string& path, const std::string& person);
+
+/// The path made absolute.
+[[nodiscard]] std::string absolute(const std::string& path);
+
+/// The record of a stored job. Codes as Store::load().
+[[nodiscard]] Result<record::Record> record_of(store::Store& store, const std::string& job);
+/// The one job of that number or id. Codes: `unknown_job`, `several_jobs`.
+[[nodiscard]] Result<std::string> job_named(const store::Store& store, const std::string& number_or_id);
+
+}  // namespace shimwright::cli
