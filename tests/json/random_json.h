@@ -1,52 +1,88 @@
 #pragma once
 
+#include <cstdint>
 #include <string>
+#include <vector>
 
-#include <rapidcheck.h>
 #include <nlohmann/json.hpp>
 
 namespace shimwright::json::test {
 
 inline constexpr std::int64_t largest_exact = (std::int64_t{1} << 53) - 1;
 
-inline rc::Gen<std::string> ascii_text() {
-  return rc::gen::container<std::string>(rc::gen::inRange<char>(0, 127));
-}
+/// Makes a value out of random bytes, so that rapidcheck has only bytes to make and to shrink.
+class RandomJson {
+ public:
+  explicit RandomJson(const std::vector<std::uint8_t>& bytes) : bytes_(bytes) {}
 
-/// Characters of one to four bytes, quotes and control characters among them.
-inline rc::Gen<std::string> utf8_text() {
-  const auto pieces = rc::gen::container<std::vector<std::string>>(
-      rc::gen::element<std::string>("a", "\"", "\\", "/", "\n", "\x01", "\x7f", "µ", "Ω", "€", "𝄞", "0"));
-  return rc::gen::map(pieces, [](const std::vector<std::string>& parts) {
-    std::string text;
-    for (const auto& part : parts) {
-      text += part;
+  /// Any value that has a canonical form, at most `depth` levels deep.
+  nlohmann::json value(int depth) {
+    switch (below(depth > 0 ? 6 : 4)) {
+      case 0:
+        return nullptr;
+      case 1:
+        return below(2) == 1;
+      case 2:
+        return integer();
+      case 3:
+        return text();
+      case 4:
+        return array(depth - 1);
+      default:
+        return object(depth - 1);
     }
-    return text;
-  });
-}
-
-inline rc::Gen<nlohmann::json> scalar() {
-  using nlohmann::json;
-  return rc::gen::oneOf(rc::gen::just(json(nullptr)),
-                        rc::gen::map(rc::gen::arbitrary<bool>(), [](bool each) { return json(each); }),
-                        rc::gen::map(rc::gen::inRange<std::int64_t>(-largest_exact, largest_exact + 1),
-                                     [](std::int64_t each) { return json(each); }),
-                        rc::gen::map(utf8_text(), [](const std::string& each) { return json(each); }));
-}
-
-/// Any value that has a canonical form, at most `depth` levels deep.
-inline rc::Gen<nlohmann::json> value(int depth) {
-  using nlohmann::json;
-  if (depth == 0) {
-    return scalar();
   }
-  const auto array = rc::gen::map(rc::gen::container<std::vector<json>>(rc::gen::resize(4, value(depth - 1))),
-                                  [](const std::vector<json>& each) { return json(each); });
-  const auto object =
-      rc::gen::map(rc::gen::container<std::map<std::string, json>>(ascii_text(), rc::gen::resize(4, value(depth - 1))),
-                   [](const std::map<std::string, json>& each) { return json(each); });
-  return rc::gen::oneOf(scalar(), array, object);
-}
+
+  nlohmann::json object(int depth) {
+    nlohmann::json members = nlohmann::json::object();
+    for (unsigned left = below(5); left > 0; --left) {
+      std::string key = ascii_text();
+      members[key] = value(depth);
+    }
+    return members;
+  }
+
+ private:
+  nlohmann::json array(int depth) {
+    nlohmann::json elements = nlohmann::json::array();
+    for (unsigned left = below(5); left > 0; --left) {
+      elements.push_back(value(depth));
+    }
+    return elements;
+  }
+
+  std::int64_t integer() {
+    std::int64_t number = 0;
+    for (unsigned left = below(8); left > 0; --left) {
+      number = number * 256 + below(256);
+    }
+    number = number % (largest_exact + 1);
+    return below(2) == 1 ? -number : number;
+  }
+
+  /// Characters of one to four bytes, quotes and control characters among them.
+  std::string text() {
+    static constexpr const char* pieces[] = {"a", "\"", "\\", "/", "\n", "\x01", "\x7f", "µ", "Ω", "€", "𝄞", "0"};
+    std::string made;
+    for (unsigned left = below(6); left > 0; --left) {
+      made += pieces[below(12)];
+    }
+    return made;
+  }
+
+  std::string ascii_text() {
+    std::string made;
+    for (unsigned left = below(4); left > 0; --left) {
+      made += static_cast<char>(below(128));
+    }
+    return made;
+  }
+
+  /// Zero when the bytes have run out, so that every value ends.
+  unsigned below(unsigned bound) { return at_ < bytes_.size() ? bytes_[at_++] % bound : 0U; }
+
+  const std::vector<std::uint8_t>& bytes_;
+  std::size_t at_ = 0;
+};
 
 }  // namespace shimwright::json::test

@@ -30,8 +30,8 @@ class Value {
   using Content = std::variant<std::nullptr_t, bool, Number, std::string, Array, Object>;
 
   Value() = default;
-  Value(Content content)
-      : content_(std::move(content)) {}  // NOLINT(google-explicit-constructor): a value is its content
+  // NOLINTNEXTLINE(google-explicit-constructor): a value is its content
+  Value(Content content) : content_(std::move(content)) {}
 
   [[nodiscard]] bool is_null() const { return std::holds_alternative<std::nullptr_t>(content_); }
   [[nodiscard]] const bool* boolean() const { return std::get_if<bool>(&content_); }
