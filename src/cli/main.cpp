@@ -30,6 +30,13 @@ const CommandEntry* command_named(const std::string& name) {
   return nullptr;
 }
 
+/// What the toolkit says of a machine without a session is nothing a person here can act on: one refusal is one line.
+void pass_on_message(QtMsgType type, const QMessageLogContext&, const QString& text) {
+  if (type == QtFatalMsg || !text.startsWith(QLatin1String("QStandardPaths: XDG_RUNTIME_DIR"))) {
+    shimwright::cli::complain(text.toStdString());
+  }
+}
+
 /// Fonts need a graphical application, which asks for no screen here.
 std::unique_ptr<QCoreApplication> application(bool draws, int& count, char** words) {
   if (draws) {
@@ -56,6 +63,7 @@ int main(int count, char** raw_words) {
     shimwright::cli::say("shimwright-cli " + std::string(command->usage) + "\n\n" + std::string(command->help));
     return 0;
   }
+  qInstallMessageHandler(pass_on_message);
   const auto running = application(command->draws, count, raw_words);
   return static_cast<int>(command->run({words.begin() + 1, words.end()}));
 }

@@ -1,0 +1,68 @@
+"""Every demo job is gone through to its record."""
+import json
+import subprocess
+
+import program
+from program import DEMO, Bench, run
+
+
+class DemoJobs(Bench):
+    def test_there_are_five_at_least(self):
+        self.assertGreaterEqual(len(DEMO), 5)
+
+    def test_each_becomes_a_record(self):
+        for path in DEMO:
+            with self.subTest(path.name):
+                store, pdf = self.folder / f"{path.stem}.shimwright", self.folder / f"{path.stem}.pdf"
+                status, out, err = run("replay", path, "--store", store, "--record", pdf)
+                self.assertEqual((status, err), (0, []))
+                lines = [json.loads(line) for line in out]
+                self.assertEqual(len(lines), len(program.script(path)["commands"]) + 1)
+                self.assertEqual(lines[-1]["unexpected"], 0)
+                self.assertEqual(run("check", "--store", store)[0], 0)
+                text = subprocess.run(["pdftotext", "-layout", pdf, "-"], capture_output=True, text=True, check=True).stdout
+                self.assertIn("DEMONSTRATION VALUES", text)
+                pages = text.count("\f")
+                self.assertTrue(1 <= pages <= 3, f"{pages} pages")
+                fonts = subprocess.run(["pdffonts", pdf], capture_output=True, text=True, check=True).stdout
+                for line in fonts.splitlines()[2:]:
+                    self.assertRegex(line, r"\byes\b", "a font is not embedded")
+
+    def test_twice_gives_equal_hashes_but_for_ids_and_times(self):
+        for path in DEMO:
+            with self.subTest(path.name):
+                hashes, jobs = set(), set()
+                for turn in (1, 2):
+                    _, out, _ = run("replay", path, "--store", self.folder / f"{path.stem}-{turn}.shimwright")
+                    last = json.loads(out[-1])
+                    hashes.add(last["fold_hash"])
+                    jobs.add(last["job"])
+                self.assertEqual((len(hashes), len(jobs)), (1, 2))
+
+    def test_another_reading_gives_another_hash(self):
+        script = program.script()
+        changed = next(each for each in script["commands"] if each["command"] == "float")
+        changed["lifted"] = "0.71" if changed["lifted"] != "0.71" else "0.72"
+        other = self.folder / "other.json"
+        other.write_text(json.dumps(script), encoding="utf-8")
+        hashes = set()
+        for turn, path in enumerate((DEMO[0], other)):
+            _, out, _ = run("replay", path, "--store", self.folder / f"{turn}.shimwright")
+            hashes.add(json.loads(out[-1])["fold_hash"])
+        self.assertEqual(len(hashes), 2)
+
+    def test_the_second_tells_its_story(self):
+        """Trials and float disagree, seating again does not help, another shim at the second assembly."""
+        _, out, _ = run("replay", DEMO[1], "--store", self.store)
+        lines = [json.loads(line) for line in out]
+        said = [each["advice"]["conclusion"] for each in lines if "advice" in each]
+        self.assertIn("seat_again", said)
+        self.assertLess(said.index("seat_again"), said.index("change_shim"))
+        final = [each for each in lines if each.get("job_state") == "closed"][-1]
+        self.assertEqual((final["assembly"], final["shims"]), (2, {"lower": "1.95", "upper": "1.75"}))
+        status, sentences, _ = run("record", lines[-1]["job"], "--store", self.store, "--summary")
+        self.assertEqual(status, 0)
+        self.assertIn("1.95", sentences[0])
+
+
+program.main()
