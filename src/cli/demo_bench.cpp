@@ -55,6 +55,13 @@ std::int64_t thickness_of(const job::JobState& state, job::Side side, const job:
   return 0;
 }
 
+std::string nearest_to(std::int64_t thickness, const std::vector<job::TrayShim>& tray) {
+  const auto nearest = std::min_element(tray.begin(), tray.end(), [&](const auto& one, const auto& other) {
+    return std::abs(one.thickness.count() - thickness) < std::abs(other.thickness.count() - thickness);
+  });
+  return nearest->id;
+}
+
 std::int64_t middle_of(const sheet::SpecSheet& spec, const sheet::Channel& channel) {
   const auto limit = channel.limit ? spec.limits.find(*channel.limit) : spec.limits.end();
   if (limit == spec.limits.end()) {
@@ -217,7 +224,8 @@ job::Command DemoTechnician::answer_trial(const sheet::Step& step, const job::Jo
   const auto judgement = job::judge(state, step, context);
   const job::Advised* advised = judgement && *judgement ? &(*judgement)->advised : nullptr;
   if (advised == nullptr || !advised->shim) {
-    return job::Deviate{step.id, "trials do not settle, taken by the old shim"};
+    const std::string nearest = nearest_to(side(*step.side).seat, job::tray_of(state, *step.side, context));
+    return job::ChooseShim{step.id, nearest, "the trials do not settle, taken as the one taken out"};
   }
   if (advised->conclusion == job::Conclusion::fit_shim) {
     return job::ChooseShim{step.id, *advised->shim, ""};
