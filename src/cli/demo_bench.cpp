@@ -115,10 +115,13 @@ std::optional<job::Command> DemoTechnician::next(const job::JobState& state, con
 }
 
 job::Command DemoTechnician::answer(const sheet::Step& step, const job::JobState& state, const job::Context& context) {
-  if (const auto* held = std::get_if<job::Held>(&state.step(step.id))) {
-    if (!held->questions.empty() || !std::holds_alternative<sheet::FloatStep>(step.body)) {
-      return answer_held(step, *held, state);
-    }
+  // A step the engine judges is gone on with by what the engine says; others are answered where they are held.
+  const auto* held = std::get_if<job::Held>(&state.step(step.id));
+  const bool judged = std::holds_alternative<sheet::FloatStep>(step.body) ||
+                      std::holds_alternative<sheet::GaugeFitStep>(step.body) ||
+                      std::holds_alternative<sheet::DepthStep>(step.body);
+  if (held != nullptr && (!held->questions.empty() || !judged)) {
+    return answer_held(step, *held);
   }
   if (std::holds_alternative<sheet::DoStep>(step.body)) {
     return job::DoStep{step.id};
@@ -168,8 +171,7 @@ job::Command DemoTechnician::answer(const sheet::Step& step, const job::JobState
   return answer_readings(step, state, context);
 }
 
-job::Command DemoTechnician::answer_held(const sheet::Step& step, const job::Held& held, const job::JobState& state) {
-  static_cast<void>(state);
+job::Command DemoTechnician::answer_held(const sheet::Step& step, const job::Held& held) {
   if (!held.questions.empty()) {
     return job::Confirm{step.id, held.questions.front().code, "looked at again, it is so"};
   }

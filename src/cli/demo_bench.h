@@ -64,7 +64,7 @@ class DemoTechnician {
   [[nodiscard]] job::Command answer_float(const sheet::Step& step, const job::JobState& state,
                                           const job::Context& context);
   [[nodiscard]] job::Command answer_teach_in(const sheet::Step& step, const job::JobState& state);
-  [[nodiscard]] job::Command answer_held(const sheet::Step& step, const job::Held& held, const job::JobState& state);
+  [[nodiscard]] job::Command answer_held(const sheet::Step& step, const job::Held& held);
   [[nodiscard]] std::string reading_text(const sheet::Step& step, const sheet::Channel& channel,
                                          const job::JobState& state);
   [[nodiscard]] const TrueSide& side(job::Side side) const {
