@@ -134,7 +134,7 @@ Json cross_check_json(const CrossCheckAnswer& answer) {
 }  // namespace
 
 std::string write_answer(const AdviseAnswer& answer) {
-  Json written;
+  Json written = Json::object();
   if (answer.gauge_fit) {
     written["gauge_fit"] = gauge_fit_json(*answer.gauge_fit);
   }
