@@ -7,7 +7,7 @@ namespace shimwright::record {
 
 namespace {
 
-constexpr double pitch_mm = 4.4;
+constexpr double pitch_mm = 4.0;
 
 std::string answer_text(const Answer& answer) {
   switch (answer.kind) {
@@ -102,28 +102,60 @@ std::vector<Event> events_of(const Record& record) {
 
 }  // namespace
 
+namespace {
+
+/// Answers of one stage, assembly and person that follow each other: one paragraph.
+bool together(const Answer& one, const Answer& other) {
+  return one.place.stage == other.place.stage && one.place.assembly == other.place.assembly &&
+         one.stamp.person == other.stamp.person;
+}
+
+void add_answer(std::vector<Span>& spans, const Answer& answer, bool last) {
+  const std::string title = answer.place.title;
+  const bool asks = !title.empty() && title.back() == '?';
+  spans.push_back({title + (asks ? " " : ": "), answer.hold_point ? FontRole::strong : FontRole::body, Ink::soft});
+  spans.push_back({answer_text(answer) + (last ? "" : ";") + " "});
+}
+
+void write_group(PageWriter& writer, const std::vector<const Answer*>& group, const job::Moment& beside) {
+  const Answer& first = *group.front();
+  const std::string head = first.place.assembly == 1 ? first.place.stage
+                                                     : say(SHIMWRIGHT_TEXT("record", "{0}, assembly {1}"),
+                                                           {first.place.stage, std::to_string(first.place.assembly)});
+  const std::string when = group.size() == 1
+                               ? who_when(first.stamp, beside)
+                               : say(SHIMWRIGHT_TEXT("record", "{0} to {1}"),
+                                     {who_when(first.stamp, beside), short_time(group.back()->stamp.moment, beside)});
+  std::vector<Span> spans = {{head + " (" + when + "). ", FontRole::body}};
+  for (const Answer* answer : group) {
+    add_answer(spans, *answer, answer == group.back());
+  }
+  writer.paragraph(spans, pitch_mm);
+}
+
+}  // namespace
+
 void write_answers(PageWriter& writer, const Record& record) {
-  Table table;
-  table.padding_mm = 0.5;
-  table.columns = {{SHIMWRIGHT_TEXT("record", "Step")},
-                   {SHIMWRIGHT_TEXT("record", "Assembly"), Align::right},
-                   {SHIMWRIGHT_TEXT("record", "Answer"), Align::left, true},
-                   {SHIMWRIGHT_TEXT("record", "By, time")}};
-  table.columns.front().gives = true;
+  std::vector<std::vector<const Answer*>> groups;
   std::size_t others = 0;
   for (const Answer& answer : record.answers) {
     if (!worth_printing(answer)) {
       ++others;
-      continue;
+    } else if (!groups.empty() && together(*groups.back().back(), answer)) {
+      groups.back().push_back(&answer);
+    } else {
+      groups.push_back({&answer});
     }
-    table.rows.push_back({{answer.place.title, answer.hold_point ? FontRole::strong : FontRole::body},
-                          {std::to_string(answer.place.assembly)},
-                          {answer_text(answer)},
-                          {who_when(answer.stamp, record.job.opened.moment)}});
   }
-  write_table(writer, SHIMWRIGHT_TEXT("record", "Answers; hold points in bold"), table);
-  if (!table.rows.empty() && others > 0) {
-    writer.gap(0.8);
+  if (groups.empty()) {
+    return;
+  }
+  writer.heading(SHIMWRIGHT_TEXT("record", "Answers; hold points in bold"), 2 * pitch_mm);
+  writer.gap(0.8);
+  for (const auto& group : groups) {
+    write_group(writer, group, record.job.opened.moment);
+  }
+  if (others > 0) {
     writer.paragraph({{counted(others, SHIMWRIGHT_TEXT("record", "One other step done or in order."),
                                SHIMWRIGHT_TEXT("record", "{0} other steps done or in order.")),
                        FontRole::small, Ink::soft}},
@@ -165,17 +197,14 @@ void write_taken_back(PageWriter& writer, const Record& record) {
 }
 
 void write_work_values(PageWriter& writer, const Record& record) {
-  Table table;
-  table.padding_mm = 0.5;
-  table.columns = {{SHIMWRIGHT_TEXT("record", "Worked to, nothing judged by it"), Align::left, true},
-                   {SHIMWRIGHT_TEXT("record", "Value")},
-                   {SHIMWRIGHT_TEXT("record", "Source")}};
+  std::vector<std::string> values;
   for (const WorkValueLine& line : record.work_values) {
-    table.rows.push_back({{line.title}, {line.value}, {line.source}});
+    values.push_back(say(SHIMWRIGHT_TEXT("record", "{0}: {1} ({2})"), {line.title, line.value, line.source}));
   }
-  table.columns[1].gives = true;
-  table.columns[2].gives = true;
-  write_table(writer, SHIMWRIGHT_TEXT("record", "Values of the spec sheet"), table);
+  if (!values.empty()) {
+    write_paragraphs(writer, SHIMWRIGHT_TEXT("record", "Values of the spec sheet worked to, nothing judged by them"),
+                     {joined(values, "; ") + "."});
+  }
 }
 
 void write_photos(PageWriter& writer, const Record& record) {
@@ -186,7 +215,9 @@ void write_photos(PageWriter& writer, const Record& record) {
         say(SHIMWRIGHT_TEXT("record", "{0}: {1}{2}, file {3}…"),
             {photo.place.title, caption, who_when(photo.stamp, record.job.opened.moment), photo.sha256.substr(0, 12)}));
   }
-  write_paragraphs(writer, SHIMWRIGHT_TEXT("record", "Photos, kept with the job"), texts);
+  if (!texts.empty()) {
+    write_paragraphs(writer, SHIMWRIGHT_TEXT("record", "Photos, kept with the job"), {joined(texts, "; ")});
+  }
 }
 
 }  // namespace shimwright::record

@@ -5,7 +5,7 @@ namespace shimwright::record {
 
 namespace {
 
-constexpr double pitch_mm = 4.4;
+constexpr double pitch_mm = 4.0;
 
 std::string deviation_text(const Deviation& deviation, const Record& record) {
   const std::string_view pattern = deviation.left_out ? SHIMWRIGHT_TEXT("record", "{0}: left out by {1}, “{2}”.")

@@ -132,30 +132,29 @@ std::string digits(const TypedNumber& number) {
   return number.unit == quantity::Unit::millimetre ? quantity::digits_of(number) : quantity::text_of(number);
 }
 
-Cell spot_verdict(const FloatSeries& series, int spot) {
-  const auto at = static_cast<std::size_t>(spot - 1);
-  if (series.as_found || !series.judged || at >= series.judged->spot_verdicts.size()) {
-    return {""};
+/// One run on one line: no break within it.
+std::string run_text(const FloatRunLine& run) {
+  const std::string zero = run.zero_after ? digits(*run.zero_after) : SHIMWRIGHT_TEXT("record", "not looked at");
+  std::string text = digits(run.rest) + " → " + digits(run.lifted) + " (" + zero + ")";
+  for (auto at = text.find(' '); at != std::string::npos; at = text.find(' ', at)) {
+    text.replace(at, 1, "\u00A0");
   }
-  return verdict_cell(series.judged->spot_verdicts[at]);
+  return text;
 }
 
-void add_runs(const FloatSeries& series, const Record& record, Table& table) {
-  bool first = true;
-  for (const FloatSpot& spot : series.spots) {
-    for (std::size_t at = 0; at < spot.runs.size(); ++at) {
-      const FloatRunLine& run = spot.runs[at];
-      table.rows.push_back({{first ? series_title(series, false) : ""},
-                            {at == 0 ? std::to_string(spot.spot) : "", FontRole::body},
-                            {digits(run.rest)},
-                            {digits(run.lifted)},
-                            {value_text(run)},
-                            {run.zero_after ? digits(*run.zero_after) : SHIMWRIGHT_TEXT("record", "not looked at")},
-                            at == 0 ? spot_verdict(series, spot.spot) : Cell{""},
-                            {instrument_by_time(run.instrument, run.stamp, record)}});
-      first = false;
+std::vector<Cell> runs_row(const FloatSeries& series, const Record& record, int spots) {
+  std::vector<Cell> row = {{series_title(series, false)}};
+  for (int spot = 1; spot <= spots; ++spot) {
+    std::vector<std::string> runs;
+    for (const FloatSpot& each : series.spots) {
+      for (const FloatRunLine& run : each.spot == spot ? each.runs : std::vector<FloatRunLine>{}) {
+        runs.push_back(run_text(run));
+      }
     }
+    row.push_back({joined(runs, ", ")});
   }
+  row.push_back({instruments_and_people(series, record)});
+  return row;
 }
 
 }  // namespace
@@ -173,18 +172,16 @@ void write_floats(PageWriter& writer, const Record& record) {
 void write_float_runs(PageWriter& writer, const Record& record) {
   Table table;
   table.padding_mm = 0.5;
-  table.columns = {{SHIMWRIGHT_TEXT("record", "Disc, assembly"), Align::left, true},
-                   {SHIMWRIGHT_TEXT("record", "Spot"), Align::right},
-                   {SHIMWRIGHT_TEXT("record", "Rest"), Align::right},
-                   {SHIMWRIGHT_TEXT("record", "Lifted"), Align::right},
-                   {SHIMWRIGHT_TEXT("record", "Float"), Align::right},
-                   {SHIMWRIGHT_TEXT("record", "Zero after"), Align::right},
-                   {SHIMWRIGHT_TEXT("record", "Spot verdict")},
-                   {SHIMWRIGHT_TEXT("record", "Instrument, by, time"), Align::left, true}};
-  for (const FloatSeries& series : record.floats) {
-    add_runs(series, record, table);
+  const int spots = most_spots(record);
+  table.columns = {{SHIMWRIGHT_TEXT("record", "Disc, assembly"), Align::left, true}};
+  for (int spot = 1; spot <= spots; ++spot) {
+    table.columns.push_back({say(SHIMWRIGHT_TEXT("record", "Spot {0}"), {std::to_string(spot)}), Align::left, true});
   }
-  write_table(writer, SHIMWRIGHT_TEXT("record", "Float, every run as entered, mm"), table);
+  table.columns.push_back({SHIMWRIGHT_TEXT("record", "Instrument, by, time")});
+  for (const FloatSeries& series : record.floats) {
+    table.rows.push_back(runs_row(series, record, spots));
+  }
+  write_table(writer, SHIMWRIGHT_TEXT("record", "Float, every run as entered, mm: rest → lifted (zero after)"), table);
 }
 
 }  // namespace shimwright::record

@@ -6,6 +6,9 @@ namespace shimwright::record {
 
 namespace {
 
+/// Sums of widths may differ in their last binary digits from the width of the whole.
+constexpr double slack_mm = 1e-6;
+
 bool starts_character(char byte) {
   return (static_cast<unsigned char>(byte) & 0xC0U) != 0x80U;
 }
@@ -17,7 +20,7 @@ std::size_t fitting(std::string_view word, FontRole role, double width_mm, const
     if (at < word.size() && !starts_character(word[at])) {
       continue;
     }
-    if (fits != 0 && measure.width_mm(word.substr(0, at), role) > width_mm) {
+    if (fits != 0 && measure.width_mm(word.substr(0, at), role) > width_mm + slack_mm) {
       break;
     }
     fits = at;
@@ -55,10 +58,10 @@ class Flow {
  private:
   void word(std::string text, const Span& span) {
     const double gap = space_ && !line_.parts.empty() ? measure_.width_mm(" ", span.role) : 0;
-    if (!line_.parts.empty() && right() + gap + measure_.width_mm(text, span.role) > width_) {
+    if (!line_.parts.empty() && right() + gap + measure_.width_mm(text, span.role) > width_ + slack_mm) {
       end_line();
     }
-    while (measure_.width_mm(text, span.role) > width_ && text.size() > 1) {
+    while (measure_.width_mm(text, span.role) > width_ + slack_mm && text.size() > 1) {
       const std::size_t fits = fitting(text, span.role, width_, measure_);
       if (fits == text.size()) {
         break;

@@ -90,7 +90,7 @@ void PageWriter::paragraph(const std::vector<Span>& spans, double pitch_mm) {
 
 void PageWriter::heading(const std::string& title, double with_mm) {
   constexpr double height_mm = 5.2;
-  gap(3.6);
+  gap(2.8);
   need(height_mm + with_mm);
   text(left(), y_ + 3.2, title, FontRole::heading);
   line(left(), y_ + 4.7, right(), y_ + 4.7, 0.25, Ink::text);

@@ -61,7 +61,8 @@ std::string title_of(const Group& group) {
   for (const ReadingLine* line : group) {
     channels.push_back(line->channel_title);
   }
-  return group.front()->place.title + ": " + joined(channels, ", ");
+  // Two steps of one title, for the two bearings, are told apart by their stage.
+  return group.front()->place.stage + ": " + joined(channels, ", ");
 }
 
 std::string numbers_of(const Group& group) {
@@ -97,12 +98,14 @@ std::string step_cell(const Group& group, const Group* previous) {
   const ReadingLine& line = *group.front();
   const bool same =
       previous != nullptr && previous->front()->place.step == line.place.step && title_of(*previous) == title_of(group);
-  const std::string attempt = line.attempt.value_or(1) > 1 || line.most_attempts ? attempt_of(line) : "";
+  const bool counted = line.most_attempts || (previous != nullptr && same && line.attempt.value_or(1) > 1 &&
+                                              previous->front()->place.assembly == line.place.assembly);
+  const std::string attempt = counted ? attempt_of(line) : "";
   const std::string again = line.entered_again ? SHIMWRIGHT_TEXT("record", "entered again below") : "";
   return joined({same ? "" : title_of(group), attempt, again}, ", ");
 }
 
-/// The same part fitted by the same person in several assemblies: one row.
+/// The same part fitted in several assemblies: one row, with who fitted the last.
 struct Renewed {
   const PartLine* line = nullptr;
   std::vector<std::string> assemblies;
@@ -114,8 +117,7 @@ std::vector<Renewed> renewed(const Record& record) {
   std::vector<Renewed> rows;
   for (const PartLine& part : record.parts) {
     auto row = std::find_if(rows.begin(), rows.end(), [&](const Renewed& each) {
-      return each.line->part == part.part && each.line->number == part.number && each.line->batch == part.batch &&
-             each.line->stamp.person == part.stamp.person;
+      return each.line->part == part.part && each.line->number == part.number && each.line->batch == part.batch;
     });
     if (row == rows.end()) {
       row = rows.insert(rows.end(), Renewed{&part, {}, 0, part.stamp});

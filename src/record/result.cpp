@@ -155,8 +155,10 @@ void add_teach_in(const Source& source, const Record& record, std::vector<Messag
                       {}});
   }
   if (road_test != nullptr && record.job.closed) {
+    const bool asked = !source.state.live(road_test->id).empty();
     result.push_back({road_test_passed ? SHIMWRIGHT_TEXT("record", "Road test passed.")
-                                       : SHIMWRIGHT_TEXT("record", "Road test not passed."),
+                      : asked          ? SHIMWRIGHT_TEXT("record", "Road test not passed.")
+                                       : SHIMWRIGHT_TEXT("record", "Road test not done."),
                       {}});
   }
 }

@@ -27,7 +27,7 @@ struct Column {
 struct Table {
   std::vector<Column> columns;
   std::vector<std::vector<Cell>> rows;  ///< as many cells as columns
-  double padding_mm = 1.35;             ///< of a row, above and below together
+  double padding_mm = 0.9;             ///< of a row, above and below together
 };
 
 /// The verdict as shape, word and colour.

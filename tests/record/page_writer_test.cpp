@@ -1,0 +1,95 @@
+#include "page_writer.h"
+
+#include <catch2/catch.hpp>
+
+#include "paper.h"
+
+using namespace shimwright;
+using namespace shimwright::record_test;
+using record::FontRole;
+using record::Ink;
+using record::PageHead;
+using record::PageWriter;
+using record::PaperSize;
+
+TEST_CASE("each page says whose it is and which of how many") {
+  const FixedMeasure measure;
+  PageWriter writer(PaperSize::a4, measure,
+                    {"Hollow Lane Gearboxes", "4 Hollow Lane", "Clutch pack job record", "Job 7", ""});
+  writer.new_page();
+  const auto pages = writer.finish();
+  REQUIRE(pages.size() == 2);
+  CHECK(has({pages[0]}, "Job 7 · page 1 of 2"));
+  CHECK(has({pages[1]}, "Job 7 · page 2 of 2"));
+  CHECK(times(pages, "Hollow Lane Gearboxes") == 2);
+  CHECK(times(pages, "Clutch pack job record") == 2);
+  CHECK(pages[0].width_mm == 210);
+  CHECK(pages[0].height_mm == 297);
+}
+
+TEST_CASE("Letter paper has its own size") {
+  const FixedMeasure measure;
+  const auto pages = PageWriter(PaperSize::letter, measure, {}).finish();
+  CHECK(pages[0].width_mm == Approx(215.9));
+  CHECK(pages[0].height_mm == Approx(279.4));
+}
+
+TEST_CASE("the mark lies across every page, below all else, and stands in the head") {
+  const FixedMeasure measure;
+  PageWriter writer(PaperSize::a4, measure, {"w", "a", "t", "Job 7", "DEMONSTRATION VALUES"});
+  writer.new_page();
+  for (const auto& page : writer.finish()) {
+    const auto* mark = std::get_if<record::TextRun>(&page.elements.front());
+    REQUIRE(mark != nullptr);
+    CHECK(mark->text == "DEMONSTRATION VALUES");
+    CHECK(mark->ink == Ink::pale);
+    CHECK(mark->turned_deg > 0);
+    CHECK(has({page}, "DEMONSTRATION VALUES · Job 7 · page"));
+  }
+}
+
+TEST_CASE("a name too long for the head is shortened, not written over the title") {
+  const FixedMeasure measure;
+  PageHead head{std::string(60, 'w') + " " + std::string(60, 'w'), "", "Clutch pack job record", "Job 7", ""};
+  const auto pages = PageWriter(PaperSize::a4, measure, head).finish();
+  CHECK(broken_laws(pages).empty());
+  CHECK(has(pages, " …"));
+}
+
+TEST_CASE("what does not fit goes to the next page") {
+  const FixedMeasure measure;
+  PageWriter writer(PaperSize::a4, measure, {});
+  CHECK(writer.at_top());
+  writer.need(10000);
+  CHECK(writer.page_count() == 1);
+  writer.piece(writer.room() - 5);
+  writer.need(5);
+  CHECK(writer.page_count() == 1);
+  writer.need(5.1);
+  CHECK(writer.page_count() == 2);
+  writer.gap(9);
+  CHECK(writer.at_top());
+  writer.go_to_bottom(20);
+  CHECK(writer.room() == Approx(20));
+}
+
+TEST_CASE("a long paragraph flows over pages without loss") {
+  std::string text;
+  for (int number = 1000; number < 5000; ++number) {
+    text += std::to_string(number) + " ";
+  }
+  const auto pages = pages_of([&](PageWriter& writer) { writer.paragraph({{text, FontRole::body, Ink::text}}, 4.4); });
+  CHECK(pages.size() > 1);
+  CHECK(broken_laws(pages).empty());
+  CHECK(has(pages, "1000 1001"));
+  CHECK(has(pages, "4998 4999"));
+}
+
+TEST_CASE("a heading keeps what it heads with it") {
+  const auto pages = pages_of([](PageWriter& writer) {
+    writer.piece(writer.room() - 12);
+    writer.heading("Shims, mm", 10);
+  });
+  REQUIRE(pages.size() == 2);
+  CHECK(has({pages[1]}, "Shims, mm"));
+}
