@@ -130,8 +130,7 @@ Result<void> copy_photos(Connection& names_of, const QString& store_path, const 
 }
 
 Result<void> check_whole(Connection& copy, BackupReport& report) {
-  std::vector<CheckedJob> jobs;
-  auto checked = check_connection(copy, jobs);
+  auto checked = check_connection(copy, std::nullopt);
   if (!checked) {
     return passed_on(checked);
   }

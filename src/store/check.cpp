@@ -37,32 +37,51 @@ Result<CheckedJob> checked_job(Connection& connection, const std::string& id) {
   return job;
 }
 
-Result<void> check_jobs(Connection& connection, std::vector<CheckedJob>& jobs, CheckReport& report) {
+Result<void> check_job(Connection& connection, const std::string& id, const LastHeads& heads,
+                       const std::optional<QString>& photos_of, CheckReport& report) {
+  auto job = checked_job(connection, id);
+  if (!job) {
+    return passed_on(job);
+  }
+  ++report.jobs;
+  report.entries += static_cast<std::int64_t>(job->stored.size());
+  check_job_chain(*job, heads, report);
+  if (photos_of) {
+    check_photos(*photos_of, *job, report);
+  }
+  if (auto checked = check_derived(connection, *job, report); !checked) {
+    return checked;
+  }
+  return check_private_texts(connection, *job, report);
+}
+
+Result<void> check_jobs(Connection& connection, LastHeads heads, const std::optional<QString>& photos_of,
+                        CheckReport& report) {
   auto ids = jobs_with_entries(connection);
   if (!ids) {
     return passed_on(ids);
   }
   for (const std::string& id : *ids) {
-    auto job = checked_job(connection, id);
-    if (!job) {
-      return passed_on(job);
+    if (auto checked = check_job(connection, id, heads, photos_of, report); !checked) {
+      return checked;
     }
-    check_job_chain(*job, report);
-    report.entries += static_cast<std::int64_t>(job->stored.size());
-    jobs.push_back(std::move(*job));
+    heads.erase(id);
   }
-  report.jobs = static_cast<std::int64_t>(jobs.size());
-  return {};
+  for (const auto& [job, head] : heads) {
+    add_finding(report, "missing_job", "entry", job, std::nullopt,
+                {SHIMWRIGHT_TEXT("store", "This job was stored and is gone."), {}});
+  }
+  return check_listed_jobs(connection, report);
 }
 
 /// One view of the store from the first to the last read, though somebody may write meanwhile.
-class Reading {
+class OneView {
  public:
-  explicit Reading(Connection& connection) : connection_(&connection) {}
+  explicit OneView(Connection& connection) : connection_(&connection) {}
   [[nodiscard]] Result<void> begin() { return connection_->execute("BEGIN"); }
-  ~Reading() { static_cast<void>(connection_->execute("ROLLBACK")); }
-  Reading(const Reading&) = delete;
-  Reading& operator=(const Reading&) = delete;
+  ~OneView() { static_cast<void>(connection_->execute("ROLLBACK")); }
+  OneView(const OneView&) = delete;
+  OneView& operator=(const OneView&) = delete;
 
  private:
   Connection* connection_;
@@ -81,40 +100,30 @@ void add_finding(CheckReport& report, std::string code, std::string table, std::
   report.findings.push_back({std::move(code), std::move(table), std::move(job), seq, std::move(message)});
 }
 
-Result<CheckReport> check_connection(Connection& connection, std::vector<CheckedJob>& jobs) {
+Result<CheckReport> check_connection(Connection& connection, const std::optional<QString>& photos_of) {
   CheckReport report;
-  Reading reading(connection);
-  if (auto begun = reading.begin(); !begun) {
+  OneView view(connection);
+  if (auto begun = view.begin(); !begun) {
     return passed_on(begun);
   }
   if (auto checked = check_file_and_schema(connection, report); !checked) {
     return passed_on(checked);
   }
-  if (auto checked = check_jobs(connection, jobs, report); !checked) {
-    return passed_on(checked);
-  }
-  if (auto checked = check_heads(connection, jobs, report); !checked) {
-    return passed_on(checked);
-  }
   if (auto checked = check_sheets(connection, report); !checked) {
     return passed_on(checked);
   }
-  if (auto checked = check_derived(connection, jobs, report); !checked) {
-    return passed_on(checked);
+  auto heads = check_heads(connection, report);
+  if (!heads) {
+    return passed_on(heads);
   }
-  if (auto checked = check_private_texts(connection, jobs, report); !checked) {
+  if (auto checked = check_jobs(connection, std::move(*heads), photos_of, report); !checked) {
     return passed_on(checked);
   }
   return report;
 }
 
 Result<CheckReport> check(const Store& store) {
-  std::vector<CheckedJob> jobs;
-  auto report = check_connection(store.connection(), jobs);
-  if (report) {
-    check_photos(store.connection().path(), jobs, *report);
-  }
-  return report;
+  return check_connection(store.connection(), store.connection().path());
 }
 
 }  // namespace shimwright::store

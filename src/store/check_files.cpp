@@ -120,30 +120,26 @@ Result<void> check_sheets(Connection& connection, CheckReport& report) {
   return check_sheets_of(connection, "spec_sheet", "SELECT hash, json FROM spec_sheet", report);
 }
 
-Result<void> check_private_texts(Connection& connection, const std::vector<CheckedJob>& jobs, CheckReport& report) {
-  for (const CheckedJob& job : jobs) {
-    const auto* opened = job.entries.empty() ? nullptr : std::get_if<job::Opened>(&job.entries.front().body);
-    if (opened == nullptr) {
-      continue;
-    }
-    for (const auto* reference : {&opened->plate, &opened->customer_reference, &opened->complaint}) {
-      if (*reference) {
-        if (auto checked = check_text(connection, job, **reference, report); !checked) {
-          return checked;
-        }
+Result<void> check_private_texts(Connection& connection, const CheckedJob& job, CheckReport& report) {
+  const auto* opened = job.entries.empty() ? nullptr : std::get_if<job::Opened>(&job.entries.front().body);
+  if (opened == nullptr) {
+    return {};
+  }
+  for (const auto* reference : {&opened->plate, &opened->customer_reference, &opened->complaint}) {
+    if (*reference) {
+      if (auto checked = check_text(connection, job, **reference, report); !checked) {
+        return checked;
       }
     }
   }
   return {};
 }
 
-void check_photos(const QString& store_path, const std::vector<CheckedJob>& jobs, CheckReport& report) {
-  for (const CheckedJob& job : jobs) {
-    for (const job::Entry& entry : job.entries) {
-      const auto* photo = std::get_if<job::PhotoTaken>(&entry.body);
-      if (photo != nullptr) {
-        check_photo(store_path, job, entry.seq, *photo, report);
-      }
+void check_photos(const QString& store_path, const CheckedJob& job, CheckReport& report) {
+  for (const job::Entry& entry : job.entries) {
+    const auto* photo = std::get_if<job::PhotoTaken>(&entry.body);
+    if (photo != nullptr) {
+      check_photo(store_path, job, entry.seq, *photo, report);
     }
   }
 }

@@ -149,7 +149,13 @@ Result<std::optional<job::JobState>> folded(Connection& connection, const Checke
   return std::optional(job::fold(std::move(*sheets), job.entries));
 }
 
-Result<void> check_one_job(Connection& connection, const CheckedJob& job, CheckReport& report) {
+}  // namespace
+
+Result<void> check_derived(Connection& connection, const CheckedJob& job, CheckReport& report) {
+  if (!job.readable()) {
+    // Nothing can be made anew of it; check_job_chain() says why.
+    return {};
+  }
   if (auto checked = check_tables(connection, job, report); !checked) {
     return checked;
   }
@@ -169,7 +175,6 @@ Result<void> check_one_job(Connection& connection, const CheckedJob& job, CheckR
   return check_search(connection, job, **state, report);
 }
 
-/// Jobs that are listed and have no entry.
 Result<void> check_listed_jobs(Connection& connection, CheckReport& report) {
   auto rows = connection.rows("SELECT id FROM job WHERE NOT EXISTS (SELECT 1 FROM entry WHERE entry.job = job.id)");
   if (!rows) {
@@ -179,20 +184,6 @@ Result<void> check_listed_jobs(Connection& connection, CheckReport& report) {
     add_difference(report, "job", text_in(row, 0), std::nullopt);
   }
   return {};
-}
-
-}  // namespace
-
-Result<void> check_derived(Connection& connection, const std::vector<CheckedJob>& jobs, CheckReport& report) {
-  for (const CheckedJob& job : jobs) {
-    // Of a job that is not to be read nothing can be made anew; check_job_chain() says so.
-    if (job.readable()) {
-      if (auto checked = check_one_job(connection, job, report); !checked) {
-        return checked;
-      }
-    }
-  }
-  return check_listed_jobs(connection, report);
 }
 
 }  // namespace shimwright::store

@@ -46,11 +46,6 @@ Result<std::int64_t> number(Connection& connection, const char* sql) {
   return found == nullptr ? 0 : *found;
 }
 
-Result<void> name_store(Connection& connection, std::int64_t now_ms) {
-  return connection.execute("INSERT INTO store (id, made_at_ms) VALUES (?, ?)",
-                            {IdSource().id(now_ms), number_value(now_ms)});
-}
-
 int newest_version(const std::vector<SchemaStep>& steps) {
   return steps.empty() ? 0 : steps.back().version;
 }
@@ -124,8 +119,7 @@ Result<void> make_durable(Connection& connection) {
   return {};
 }
 
-Result<void> bring_up_to_date(Connection& connection, Kinship kinship, std::int64_t now_ms,
-                              const std::vector<SchemaStep>& steps) {
+Result<void> bring_up_to_date(Connection& connection, Kinship kinship, const std::vector<SchemaStep>& steps) {
   auto version = schema_version(connection);
   if (!version) {
     return passed_on(version);
@@ -139,10 +133,12 @@ Result<void> bring_up_to_date(Connection& connection, Kinship kinship, std::int6
       return copied;
     }
   }
-  if (auto taken = take_steps(connection, steps); !taken) {
-    return taken;
-  }
-  return kinship == Kinship::empty ? name_store(connection, now_ms) : Result<void>();
+  return take_steps(connection, steps);
+}
+
+Result<void> name_store(Connection& connection, std::int64_t now_ms) {
+  return connection.execute("INSERT INTO store (id, made_at_ms) SELECT ?, ? WHERE NOT EXISTS (SELECT 1 FROM store)",
+                            {IdSource().id(now_ms), number_value(now_ms)});
 }
 
 }  // namespace shimwright::store

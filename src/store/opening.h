@@ -29,8 +29,11 @@ enum class Kinship {
 /// Code: `not_durable`.
 [[nodiscard]] Result<void> make_durable(Connection& connection);
 
-/// Makes a new store, or brings an older one up to date after a copy of it was laid beside it and found whole.
-[[nodiscard]] Result<void> bring_up_to_date(Connection& connection, Kinship kinship, std::int64_t now_ms,
+/// Takes the steps a store lacks; an older one is copied beside itself before, and the copy found whole.
+[[nodiscard]] Result<void> bring_up_to_date(Connection& connection, Kinship kinship,
                                             const std::vector<SchemaStep>& steps);
+
+/// Gives a store its id, where it has none yet.
+[[nodiscard]] Result<void> name_store(Connection& connection, std::int64_t now_ms);
 
 }  // namespace shimwright::store

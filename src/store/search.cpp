@@ -47,11 +47,16 @@ Result<std::set<std::int64_t>> candidates(Connection& connection, const std::u32
   return terms;
 }
 
+constexpr const char* term_sql =
+    "SELECT search_term.job, search_term.place, search_term.term, job.opened_at_ms FROM search_term JOIN job ON job.id "
+    "= search_term.job WHERE search_term.id = ?";
+
 struct MatchingTerm {
   std::string job;
   FoundIn place = FoundIn::vehicle;
   std::string term;
   bool exact = false;
+  std::int64_t opened_at_ms = 0;
 };
 
 Result<std::vector<MatchingTerm>> matching_terms(Connection& connection, const std::u32string& sought) {
@@ -61,7 +66,7 @@ Result<std::vector<MatchingTerm>> matching_terms(Connection& connection, const s
   }
   std::vector<MatchingTerm> matching;
   for (const std::int64_t term : *terms) {
-    auto rows = connection.rows("SELECT job, place, term FROM search_term WHERE id = ?", {number_value(term)});
+    auto rows = connection.rows(term_sql, {number_value(term)});
     if (!rows) {
       return passed_on(rows);
     }
@@ -70,20 +75,26 @@ Result<std::vector<MatchingTerm>> matching_terms(Connection& connection, const s
       const Match matched =
           match(QString::fromStdString(text).toStdU32String(), sought, sought.size() >= forgiven_from);
       if (matched != Match::none) {
-        matching.push_back({text_in(row, 0), place_named(text_in(row, 1)), text, matched == Match::exact});
+        matching.push_back(
+            {text_in(row, 0), place_named(text_in(row, 1)), text, matched == Match::exact, number_in(row, 3)});
       }
     }
   }
   return matching;
 }
 
-/// A job is named once, by its best term.
-void keep_best_of_each_job(std::vector<MatchingTerm>& terms) {
-  std::stable_sort(terms.begin(), terms.end(), [](const MatchingTerm& left, const MatchingTerm& right) {
+/// Each job once, by its best term: exact ones first, then the latest.
+void sort_and_cut(std::vector<MatchingTerm>& terms, std::size_t most) {
+  std::sort(terms.begin(), terms.end(), [](const MatchingTerm& left, const MatchingTerm& right) {
     return std::tuple(left.job, !left.exact, left.place) < std::tuple(right.job, !right.exact, right.place);
   });
   const auto same_job = [](const MatchingTerm& left, const MatchingTerm& right) { return left.job == right.job; };
   terms.erase(std::unique(terms.begin(), terms.end(), same_job), terms.end());
+  std::sort(terms.begin(), terms.end(), [](const MatchingTerm& left, const MatchingTerm& right) {
+    return std::tuple(!left.exact, right.opened_at_ms, right.job) <
+           std::tuple(!right.exact, left.opened_at_ms, left.job);
+  });
+  terms.resize(std::min(terms.size(), most));
 }
 
 }  // namespace
@@ -102,7 +113,7 @@ Result<std::vector<Found>> Store::search(const std::string& text, std::int64_t m
   if (!terms) {
     return passed_on(terms);
   }
-  keep_best_of_each_job(*terms);
+  sort_and_cut(*terms, static_cast<std::size_t>(std::max<std::int64_t>(most, 0)));
   std::vector<Found> found;
   for (const MatchingTerm& term : *terms) {
     auto jobs = job_list(*connection_, "WHERE job.id = ?", {term.job});
@@ -112,13 +123,6 @@ Result<std::vector<Found>> Store::search(const std::string& text, std::int64_t m
     for (JobSummary& job : *jobs) {
       found.push_back({std::move(job), term.place, term.term, term.exact});
     }
-  }
-  std::stable_sort(found.begin(), found.end(), [](const Found& left, const Found& right) {
-    return std::tuple(!left.exact, right.job.opened_at_ms, right.job.id) <
-           std::tuple(!right.exact, left.job.opened_at_ms, left.job.id);
-  });
-  if (found.size() > static_cast<std::size_t>(most)) {
-    found.resize(static_cast<std::size_t>(most));
   }
   return found;
 }

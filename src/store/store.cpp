@@ -8,6 +8,7 @@
 #include "disk.h"
 #include "lock.h"
 #include "opening.h"
+#include "photos.h"
 #include "schema.h"
 #include "shimwright/store/registers.h"
 
@@ -61,31 +62,37 @@ Result<Opened> open_for_looking(const QString& path, std::optional<Message> why)
   return Opened{nullptr, std::move(*connection), std::move(why)};
 }
 
-Result<void> prepare_place(const QString& path) {
-  const QString folder = QFileInfo(path).absolutePath();
-  if (auto made = make_private_folder(folder); !made) {
+/// A store that is ours and of today, with all that lies beside it.
+Result<void> make_ready(Connection& connection, Kinship kinship, std::int64_t now_ms) {
+  if (auto durable = make_durable(connection); !durable) {
+    return durable;
+  }
+  if (auto current = bring_up_to_date(connection, kinship, schema_steps()); !current) {
+    return current;
+  }
+  if (auto named = name_store(connection, now_ms); !named) {
+    return named;
+  }
+  return make_private_folder(photo_folder(connection.path()));
+}
+
+Result<void> make_place(const QString& path) {
+  if (auto made = make_private_folder(QFileInfo(path).absolutePath()); !made) {
     return made;
   }
-  if (auto made = make_private_file(path); !made) {
-    return made;
-  }
-  return make_private_folder(folder + QStringLiteral("/photos"));
+  return make_private_file(path);
 }
 
 Result<Opened> open_for_writing(const QString& path, const Opening& opening) {
-  if (QFileInfo::exists(path)) {
-    if (auto checked = check_file(path); !checked) {
-      return passed_on(checked);
-    }
-  } else if (auto prepared = make_private_folder(QFileInfo(path).absolutePath()); !prepared) {
-    return passed_on(prepared);
+  if (auto made = make_place(path); !made) {
+    return passed_on(made);
+  }
+  if (auto checked = check_file(path); !checked) {
+    return passed_on(checked);
   }
   auto lock = WriterLock::take(path, opening.person, opening.now_ms);
   if (!lock) {
     return passed_on(lock);
-  }
-  if (auto prepared = prepare_place(path); !prepared) {
-    return passed_on(prepared);
   }
   auto connection = Connection::open(path, Access::write);
   if (!connection) {
@@ -98,11 +105,8 @@ Result<Opened> open_for_writing(const QString& path, const Opening& opening) {
   if (*kinship == Kinship::newer) {
     return open_for_looking(path, is_newer());
   }
-  if (auto durable = make_durable(**connection); !durable) {
-    return passed_on(durable);
-  }
-  if (auto current = bring_up_to_date(**connection, *kinship, opening.now_ms, schema_steps()); !current) {
-    return passed_on(current);
+  if (auto ready = make_ready(**connection, *kinship, opening.now_ms); !ready) {
+    return passed_on(ready);
   }
   return Opened{std::move(*lock), std::move(*connection), std::nullopt};
 }

@@ -92,13 +92,13 @@ TEST_CASE("an older store is copied before it is brought up to date") {
   went(connection->execute("INSERT INTO one VALUES (11)"));
 
   steps[2].sql = "no sql";
-  CHECK(code_of(bring_up_to_date(*connection, Kinship::ours, monday_ms, steps)) == "schema_step");
+  CHECK(code_of(bring_up_to_date(*connection, Kinship::ours, steps)) == "schema_step");
   CHECK(got(schema_version(*connection)) == 2);
   const auto copy = got(Connection::open(path + ".schema-1", Access::look));
   CHECK(got(schema_version(*copy)) == 1);
   CHECK(got(copy->value("SELECT a FROM one")) == number_value(11));
 
-  went(bring_up_to_date(*connection, Kinship::ours, monday_ms, three_steps()));
+  went(bring_up_to_date(*connection, Kinship::ours, three_steps()));
   CHECK(got(schema_version(*connection)) == 3);
   CHECK(QFileInfo::exists(path + ".schema-2"));
 }
