@@ -18,7 +18,7 @@ void write_parts(PageWriter& writer, const Record& record);
 void write_deviations(PageWriter& writer, const Record& record);
 void write_not_measured(PageWriter& writer, const Record& record);
 /// At the bottom of the page, this high.
-inline constexpr double signatures_mm = 40;
+inline constexpr double signatures_mm = 36;
 void write_signatures(PageWriter& writer, const Record& record);
 
 void write_float_runs(PageWriter& writer, const Record& record);

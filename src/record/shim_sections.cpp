@@ -69,7 +69,7 @@ std::string reason_of(const ShimChoice& choice) {
   return "";
 }
 
-void write_choice(PageWriter& writer, const Record& record, const ShimUse& use, const ShimChoice& choice) {
+void write_choice(PageWriter& writer, const Record& record, const ShimUse& use, const ShimChoice& choice, bool last) {
   std::string line =
       say(SHIMWRIGHT_TEXT("record", "{0} bearing, assembly {1}: shim {2}, in the tray {3} mm, {4}, {5}."),
           {bearing_word(use.side), assemblies_text(use), choice.shim, quantity::millimetre_text(choice.thickness, 3),
@@ -81,7 +81,12 @@ void write_choice(PageWriter& writer, const Record& record, const ShimUse& use, 
   if (!choice.reason.empty()) {
     line += " " + say(SHIMWRIGHT_TEXT("record", "Reason: “{0}”."), {choice.reason});
   }
-  writer.paragraph({{line}}, 4.4);
+  std::vector<Span> spans = {{line + " "}};
+  if (last && !use.advice.empty() && !use.advice.back().reason.text.empty()) {
+    spans.push_back({say(SHIMWRIGHT_TEXT("record", "Advice then: {0}"), {use.advice.back().reason.in_english()}),
+                     FontRole::body, Ink::soft});
+  }
+  writer.paragraph(spans, 4.0);
 }
 
 void write_depths(PageWriter& writer, const Record& record, const ShimUse& use, const Depths& depths) {
@@ -96,15 +101,7 @@ void write_depths(PageWriter& writer, const Record& record, const ShimUse& use, 
                                                   {quantity::text_of(*depths.pack_stamp)})
                                             : SHIMWRIGHT_TEXT("record", "no stamp used"),
                           instrument_by_time(depths.instrument, depths.stamp, record)});
-  writer.paragraph({{line}}, 4.4);
-}
-
-void write_advice(PageWriter& writer, const ShimUse& use) {
-  if (!use.advice.empty() && !use.advice.back().reason.text.empty()) {
-    writer.paragraph({{say(SHIMWRIGHT_TEXT("record", "Advice then: {0}"), {use.advice.back().reason.in_english()}),
-                       FontRole::body, Ink::soft}},
-                     4.4);
-  }
+  writer.paragraph({{line}}, 4.0);
 }
 
 }  // namespace
@@ -149,9 +146,8 @@ void write_shim_details(PageWriter& writer, const Record& record) {
       write_depths(writer, record, use, depths);
     }
     for (const ShimChoice& choice : use.choices) {
-      write_choice(writer, record, use, choice);
+      write_choice(writer, record, use, choice, &choice == &use.choices.back());
     }
-    write_advice(writer, use);
   }
 }
 

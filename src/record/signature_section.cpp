@@ -55,14 +55,14 @@ void write_signatures(PageWriter& writer, const Record& record) {
   const double top = writer.y();
   const double room = writer.width() - code_mm - 3 * gap_mm;
   const double width = room / 3;
-  const double line_y = top + 19.5;
+  const double line_y = top + 16.5;
   double x = writer.left();
   for (const std::string& text : {caption(record, sheet::Signer::technician), caption(record, sheet::Signer::checker),
                                   std::string(SHIMWRIGHT_TEXT("record", "Customer"))}) {
     write_line(writer, text, x, width, line_y);
     x += width + gap_mm;
   }
-  write_kept_place(writer, top + 3);
+  write_kept_place(writer, top + 1);
   double baseline = top + signatures_mm - 4.4;
   for (const std::string& line : wrapped(foot(record), FontRole::small, writer.width(), writer.measure())) {
     writer.text(writer.left(), baseline, line, FontRole::small, Ink::soft);
