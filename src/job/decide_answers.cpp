@@ -123,8 +123,7 @@ Bodies decide_on(const Desk& desk, const Confirm& command) {
   }
   std::vector<EntryBody> bodies{Confirmed{desk.at(**step), command.question, command.remark}};
   // Confirming unit or direction lets the engine answer for the first time.
-  const bool engine_asked = command.question == "unit_in_doubt" || command.question == "dial_reversed";
-  return engine_asked ? with_advice(desk, **step, std::move(bodies)) : Bodies(std::move(bodies));
+  return asked_by_engine(command.question) ? with_advice(desk, **step, std::move(bodies)) : Bodies(std::move(bodies));
 }
 
 }  // namespace shimwright::job

@@ -128,6 +128,21 @@ const Entry* signature_of(const JobState& state, sheet::Signer signer) {
   return found;
 }
 
+/// Nothing is signed, or left unsigned with a reason, over open points; the technician signs first.
+Result<void> way_to_signature(const Desk& desk, const sheet::Step& step, sheet::Signer signer) {
+  const std::string open = open_points(desk.state, step.id);
+  if (!open.empty()) {
+    return refuse("open_points", step.id,
+                  SHIMWRIGHT_TEXT("job", "Not yet: {0} is not accepted. Answer it, or go on with a reason there."),
+                  {open});
+  }
+  if (signer == sheet::Signer::checker && signature_of(desk.state, sheet::Signer::technician) == nullptr) {
+    return refuse("technician_first", step.id,
+                  SHIMWRIGHT_TEXT("job", "The technician signs first: there is nothing to check before."));
+  }
+  return {};
+}
+
 }  // namespace
 
 Bodies decide_on(const Desk& desk, const Sign& command) {
@@ -135,15 +150,12 @@ Bodies decide_on(const Desk& desk, const Sign& command) {
   if (!step) {
     return tl::make_unexpected(step.error());
   }
-  const std::string open = open_points(desk.state, command.step);
-  if (!open.empty()) {
-    return refuse("open_points", command.step,
-                  SHIMWRIGHT_TEXT("job", "Not yet: {0} is not accepted. Answer it, or go on with a reason there."),
-                  {open});
-  }
   const auto signer = std::get<sheet::SignStep>((*step)->body).signer;
+  if (auto way = way_to_signature(desk, **step, signer); !way) {
+    return tl::make_unexpected(way.error());
+  }
   const Entry* technician = signature_of(desk.state, sheet::Signer::technician);
-  if (signer == sheet::Signer::checker && technician != nullptr && technician->person == desk.context.person) {
+  if (signer == sheet::Signer::checker && technician->person == desk.context.person) {
     return refuse("same_person", command.step,
                   SHIMWRIGHT_TEXT("job", "The checker is a second person: hand over, or go on with a reason."));
   }
@@ -155,10 +167,14 @@ Bodies decide_on(const Desk& desk, const Deviate& command) {
   if (!step) {
     return tl::make_unexpected(step.error());
   }
-  if (std::holds_alternative<sheet::SignStep>((*step)->body) &&
-      std::get<sheet::SignStep>((*step)->body).signer == sheet::Signer::technician) {
-    return refuse("must_be_signed", command.step,
-                  SHIMWRIGHT_TEXT("job", "The technician's signature cannot be left out: sign the job."));
+  if (const auto* sign = std::get_if<sheet::SignStep>(&(*step)->body)) {
+    if (sign->signer == sheet::Signer::technician) {
+      return refuse("must_be_signed", command.step,
+                    SHIMWRIGHT_TEXT("job", "The technician's signature cannot be left out: sign the job."));
+    }
+    if (auto way = way_to_signature(desk, **step, sign->signer); !way) {
+      return tl::make_unexpected(way.error());
+    }
   }
   auto reason = reason_given(command.step, command.reason);
   if (!reason) {
@@ -301,7 +317,8 @@ Bodies decide_on(const Desk& desk, const Withdraw& command) {
   std::vector<EntryBody> bodies{Withdrawn{command.entry, *reason}};
   const StepRef* at = step_of((*found)->body);
   const sheet::Step* step = at == nullptr ? nullptr : desk.state.sheets.job->find(at->step);
-  const bool present = step != nullptr && at->assembly >= round_start(desk.state, *step);
+  const bool present =
+      step != nullptr && advice_stands_on((*found)->body) && at->assembly >= round_start(desk.state, *step);
   return present ? with_advice(desk, *step, std::move(bodies)) : Bodies(std::move(bodies));
 }
 

@@ -136,15 +136,16 @@ const Advised* standing_advice(const Desk& desk, const sheet::Step& step) {
   if (has_trials) {
     return found;
   }
+  const Advised* of_float = nullptr;
   for (const Entry* entry : desk.state.live()) {
     const auto* advised = std::get_if<Advised>(&entry->body);
-    const bool of_float = advised != nullptr && advised->side == *step.side &&
-                          advised->at.assembly == desk.state.assembly - 1 && advised->at.step != step.id;
-    if (of_float && (advised->conclusion == Conclusion::change_shim || advised->conclusion == Conclusion::step_shim)) {
-      found = advised;
-    }
+    const bool before = advised != nullptr && advised->side == *step.side && advised->at.step != step.id &&
+                        advised->at.assembly == desk.state.assembly - 1;
+    of_float = before ? advised : of_float;
   }
-  return found;
+  const bool other_shim = of_float != nullptr && (of_float->conclusion == Conclusion::change_shim ||
+                                                  of_float->conclusion == Conclusion::step_shim);
+  return other_shim ? of_float : found;
 }
 
 bool advises(const Advised* advised, const std::string& shim) {

@@ -1,6 +1,7 @@
 #include "shimwright/job/evolve.h"
 
 #include <algorithm>
+#include <iterator>
 #include <utility>
 
 #include "round.h"
@@ -8,19 +9,6 @@
 namespace shimwright::job {
 
 namespace {
-
-bool asked_again(const sheet::Step& step, const AssemblyBegun& begun) {
-  switch (step.again) {
-    case sheet::Again::never:
-      return false;
-    case sheet::Again::strip:
-    case sheet::Again::assembly:
-      return true;
-    case sheet::Again::side:
-      return step.side && std::find(begun.sides.begin(), begun.sides.end(), *step.side) != begun.sides.end();
-  }
-  return false;
-}
 
 StepState held_or_accepted(std::int64_t seq, bool fine, std::vector<Question> questions) {
   if (fine && questions.empty()) {
@@ -48,18 +36,20 @@ class Applier {
   void operator()(const PartsFitted& fitted) const { put(fitted.at, Accepted{entry_.seq}); }
   void operator()(const Signed& signature) const {
     put(signature.at, Accepted{entry_.seq});
-    const auto steps = state_.sheets.job->steps();
-    state_.closed = state_.closed || (!steps.empty() && steps.back()->id == signature.at.step);
+    close_if_last(signature.at.step);
   }
-  void operator()(const Deviated& deviated) const { put(deviated.at, DeviationTaken{entry_.seq}); }
+  void operator()(const Deviated& deviated) const {
+    put(deviated.at, DeviationTaken{entry_.seq});
+    close_if_last(deviated.at.step);
+  }
   void operator()(const NotRequired& not_required) const { put(not_required.at, SaidNotRequired{entry_.seq}); }
   void operator()(const ShimTried& tried) const {
     put(tried.at, InWork{});
-    forget_shim(tried.at.step, tried.side);
+    forget_shim_found_at(tried.at.step);
   }
   void operator()(const DepthsRead& depths) const {
     put(depths.at, InWork{});
-    forget_shim(depths.at.step, depths.side);
+    forget_shim_found_at(depths.at.step);
   }
   void operator()(const FloatRun& run) const { put(run.at, InWork{}); }
   void operator()(const SeriesBegun& series) const { put(series.at, InWork{}); }
@@ -133,9 +123,11 @@ class Applier {
       case Conclusion::far:
       case Conclusion::edge:
         put(advised.at, InWork{});
+        forget_shim_found_at(advised.at.step);
         break;
       default:
         put(advised.at, Held{entry_.seq, advised.questions, false});
+        forget_shim_found_at(advised.at.step);
         break;
     }
   }
@@ -161,8 +153,9 @@ class Applier {
     state_.parked.reset();
     for (const std::string& step_id : taken.unproven) {
       const auto found = state_.steps.find(step_id);
-      if (found != state_.steps.end()) {
-        found->second = Unproven{deciding_entry(found->second)};
+      const std::int64_t answer = found == state_.steps.end() ? 0 : deciding_entry(found->second);
+      if (answer != 0) {  // taken back since, there is nothing to prove
+        found->second = Unproven{answer};
       }
     }
   }
@@ -203,22 +196,42 @@ class Applier {
   }
 
   /// A shim is chosen on what is known; something new known opens the choice again.
-  void forget_shim(const std::string& step_id, Side side) const {
-    if (state_.sheets.job->find(step_id) != nullptr) {
-      state_.shims.erase(side);
+  void forget_shim_found_at(const std::string& step_id) const {
+    const sheet::Step* step = state_.sheets.job->find(step_id);
+    const bool finds_shim = step != nullptr && (std::holds_alternative<sheet::GaugeFitStep>(step->body) ||
+                                                std::holds_alternative<sheet::DepthStep>(step->body));
+    if (finds_shim && step->side) {
+      state_.shims.erase(*step->side);
     }
+  }
+
+  void close_if_last(const std::string& step_id) const {
+    const auto steps = state_.sheets.job->steps();
+    state_.closed = state_.closed || (!steps.empty() && steps.back()->id == step_id);
   }
 
   JobState& state_;
   const Entry& entry_;
 };
 
-/// Advice given right upon an entry falls with it.
+/// Advice that stands on an entry falls with it: all that was given on its step later, until the step was asked again.
 void withdraw(JobState& state, std::int64_t seq) {
   state.withdrawn.insert(seq);
-  for (const Entry& entry : state.entries) {
-    if (entry.seq == seq + 1 && std::holds_alternative<Advised>(entry.body)) {
-      state.withdrawn.insert(entry.seq);
+  const auto at_fault =
+      std::find_if(state.entries.begin(), state.entries.end(), [&](const Entry& each) { return each.seq == seq; });
+  if (at_fault == state.entries.end() || !advice_stands_on(at_fault->body)) {
+    return;
+  }
+  const std::string& step_id = step_of(at_fault->body)->step;
+  const sheet::Step* step = state.sheets.job->find(step_id);
+  for (auto later = std::next(at_fault); later != state.entries.end(); ++later) {
+    const auto* begun = std::get_if<AssemblyBegun>(&later->body);
+    if (begun != nullptr && step != nullptr && asked_again(*step, *begun) && state.withdrawn.count(later->seq) == 0) {
+      return;
+    }
+    const auto* advised = std::get_if<Advised>(&later->body);
+    if (advised != nullptr && advised->at.step == step_id) {
+      state.withdrawn.insert(later->seq);
     }
   }
 }
@@ -252,7 +265,8 @@ JobState begin(Sheets sheets) {
 
 JobState evolve(JobState state, const Entry& entry) {
   state.entries.push_back(entry);
-  if (const auto* withdrawal = std::get_if<Withdrawn>(&entry.body)) {
+  const auto* withdrawal = std::get_if<Withdrawn>(&entry.body);
+  if (withdrawal != nullptr && withdrawal->entry < entry.seq) {
     withdraw(state, withdrawal->entry);
     return fold_anew(std::move(state));
   }

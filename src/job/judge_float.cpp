@@ -53,6 +53,26 @@ void take_indicator(shim::FloatCase& disc_float, const FloatRun& run) {
   }
 }
 
+/// The tray with the shim chosen for the side, where it was sorted out of the tray since.
+std::vector<TrayShim> tray_with_chosen(const JobState& state, Side side, const Context& context) {
+  auto tray = tray_of(state, side, context);
+  const auto chosen = state.shims.find(side);
+  if (chosen == state.shims.end() || shim_with_id(tray, chosen->second) != nullptr) {
+    return tray;
+  }
+  const ShimChosen* last = nullptr;
+  for (const Entry* entry : state.live()) {
+    const auto* each = std::get_if<ShimChosen>(&entry->body);
+    last = each != nullptr && each->side == side ? each : last;
+  }
+  if (last != nullptr) {
+    const auto thicker =
+        std::find_if(tray.begin(), tray.end(), [&](const TrayShim& each) { return each.thickness > last->thickness; });
+    tray.insert(thicker, {last->shim, last->thickness, last->u_mm, 0});
+  }
+  return tray;
+}
+
 Result<std::string> fitted_shim(const JobState& state, const sheet::Step& step, const std::vector<TrayShim>& tray,
                                 bool as_found) {
   const auto chosen = state.shims.find(*step.side);
@@ -67,7 +87,7 @@ Result<std::string> fitted_shim(const JobState& state, const sheet::Step& step, 
   if (nearest != nullptr && (as_found || reading != nullptr)) {
     return nearest->id;
   }
-  return refuse("no_shim_known", step.id,
+  return refuse("no_shim_known", "",
                 SHIMWRIGHT_TEXT("job", "No shim is chosen for the {0}: choose it, or measure the one taken out."),
                 {bearing_name(*step.side)});
 }
@@ -259,7 +279,7 @@ Result<std::optional<Judgement>> judge_float(const JobState& state, const sheet:
     return std::nullopt;
   }
   const bool as_found = std::get<sheet::FloatStep>(step.body).as_found;
-  const auto tray = tray_of(state, *step.side, context);
+  const auto tray = tray_with_chosen(state, *step.side, context);
   auto fitted = fitted_shim(state, step, tray, as_found);
   if (!fitted) {
     return tl::make_unexpected(fitted.error());

@@ -21,7 +21,51 @@ int last_change_of(const JobState& state, Side side) {
   return assembly;
 }
 
+/// A reading that was read anew takes its own question with it, not those of the readings entered with it.
+bool about(const Question& question, const Reading& reading) {
+  return question.code == "hundredths_in_doubt" && !question.message.arguments.empty() &&
+         question.message.arguments.front() == quantity::text_of(reading.number);
+}
+
+bool about_replaced_reading(const Question& question, const Entry& entry,
+                            const std::map<std::string, const Reading*>& current) {
+  bool replaced = false;
+  for (const Reading& reading : std::get<Read>(entry.body).readings) {
+    if (about(question, reading)) {
+      if (current.at(reading.channel) == &reading) {
+        return false;
+      }
+      replaced = true;
+    }
+  }
+  return replaced;
+}
+
 }  // namespace
+
+bool asked_again(const sheet::Step& step, const AssemblyBegun& begun) {
+  switch (step.again) {
+    case sheet::Again::never:
+      return false;
+    case sheet::Again::strip:
+    case sheet::Again::assembly:
+      return true;
+    case sheet::Again::side:
+      return step.side && changes(begun, *step.side);
+  }
+  return false;
+}
+
+bool asked_by_engine(std::string_view question) {
+  return question == "unit_in_doubt" || question == "dial_reversed";
+}
+
+bool advice_stands_on(const EntryBody& body) {
+  const auto* confirmed = std::get_if<Confirmed>(&body);
+  return std::holds_alternative<ShimTried>(body) || std::holds_alternative<DepthsRead>(body) ||
+         std::holds_alternative<FloatRun>(body) || std::holds_alternative<SeriesBegun>(body) ||
+         (confirmed != nullptr && asked_by_engine(confirmed->question));
+}
 
 int round_start(const JobState& state, const sheet::Step& step) {
   switch (step.again) {
@@ -75,8 +119,11 @@ ChannelReadings channel_readings(const JobState& state, const sheet::Step& step)
   std::set<const Entry*> asked;
   for (const auto& [channel, entry] : source) {
     if (asked.insert(entry).second) {
-      const auto open = still_open(state, step.id, entry->seq, std::get<Read>(entry->body).questions);
-      found.questions.insert(found.questions.end(), open.begin(), open.end());
+      for (const Question& each : still_open(state, step.id, entry->seq, std::get<Read>(entry->body).questions)) {
+        if (!about_replaced_reading(each, *entry, found.by_channel)) {
+          found.questions.push_back(each);
+        }
+      }
     }
   }
   return found;

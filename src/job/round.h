@@ -12,6 +12,16 @@ namespace shimwright::job {
 /// again.
 [[nodiscard]] int round_start(const JobState& state, const sheet::Step& step);
 
+/// Whether that assembly opens the step again.
+[[nodiscard]] bool asked_again(const sheet::Step& step, const AssemblyBegun& begun);
+
+/// Whether the engine's advice on the entry's step stands on it: trials, depths, runs, and what was confirmed to the
+/// engine.
+[[nodiscard]] bool advice_stands_on(const EntryBody& body);
+
+/// A question of the engine, without whose answer it judges nothing.
+[[nodiscard]] bool asked_by_engine(std::string_view question);
+
 /// Live entries of the step that still count, in order.
 [[nodiscard]] std::vector<const Entry*> round_entries(const JobState& state, const sheet::Step& step);
 

@@ -1,7 +1,6 @@
 #include "shimwright/shim/gauge_fit.h"
 
 #include <algorithm>
-#include <limits>
 
 #include "seat_belief.h"
 #include "seat_model.h"

@@ -84,6 +84,10 @@ bool SeatBelief::normalise() {
 void SeatBelief::accumulate() {
   below_.assign(cells_.size() + 1, 0.0);
   std::partial_sum(cells_.begin(), cells_.end(), below_.begin() + 1);
+  // A sum of many parts may end a bit above one, a chance must not.
+  for (double& below : below_) {
+    below = std::min(below, 1.0);
+  }
 }
 
 std::optional<SeatBelief> SeatBelief::after_trials(const SeatModel& model, const GaugeFitCase& gauge_fit) {

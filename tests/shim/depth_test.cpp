@@ -1,6 +1,9 @@
 #include "shimwright/shim/depth.h"
 
 #include <rapidcheck.h>
+#include <algorithm>
+#include <cmath>
+
 #include <catch2/catch.hpp>
 
 #include "shim_cases.h"

@@ -77,7 +77,7 @@ struct JobState {
   std::map<Side, std::string> shims;  ///< chosen for the present assembly
   std::optional<Parked> parked;
   std::optional<std::string> at_bench;  ///< person the job was last handed to
-  bool closed = false;                  ///< the last sign step of the sheet is signed
+  bool closed = false;                  ///< the sheet's last step is signed, or left out with a reason
 
   [[nodiscard]] std::int64_t next_seq() const { return static_cast<std::int64_t>(entries.size()) + 1; }
   [[nodiscard]] const StepState& step(std::string_view step_id) const;  ///< Open for an unknown id
