@@ -61,12 +61,14 @@ std::vector<std::pair<std::string, PersonName>> people_of(const Source& source) 
   return {people.begin(), people.end()};
 }
 
+/// The last sign step signed, or left out with a reason.
 const job::Entry* closing_entry(const Source& source) {
   const auto steps = steps_of(source);
   const job::Entry* closing = nullptr;
   for (const job::Entry* entry : source.live) {
-    const auto* signature = std::get_if<job::Signed>(&entry->body);
-    if (signature != nullptr && !steps.empty() && signature->at.step == steps.back()->id) {
+    const bool closes =
+        std::holds_alternative<job::Signed>(entry->body) || std::holds_alternative<job::Deviated>(entry->body);
+    if (closes && !steps.empty() && job::step_of(entry->body)->step == steps.back()->id) {
       closing = entry;
     }
   }

@@ -62,3 +62,12 @@ TEST_CASE("an open job says which step is next") {
   REQUIRE(record.job.next_step);
   CHECK(*record.job.next_step == "In which gears?");
 }
+
+TEST_CASE("a job is closed too where the checker's signature was left out with a reason") {
+  Bench bench = open_job();
+  const std::string last = shipped_sheets().job->stages.back().steps.back().id;
+  bench.add(job::Deviated{bench.here(last), "one person in the workshop today"});
+  const auto record = record_of(bench);
+  REQUIRE(record.job.closed);
+  CHECK(record.job.closed->entry == static_cast<std::int64_t>(bench.entries().size()));
+}
