@@ -101,7 +101,7 @@ left_out() {
 }
 
 has_preset() { grep -q "\"name\": \"$1\"" CMakePresets.json; }
-build_with() { cmake --preset "$1" -Wno-dev && cmake --build --preset "$1" -j "$JOBS" "${@:2}"; }
+build_with() { cmake --preset "$1" -Wno-dev && cmake --build --preset "$1" -j "$JOBS" "${@:2}" -- -k 0; }
 tests_of() { ctest --preset "$1" -j "$JOBS" "${@:2}"; }
 build_and_test() { stage "$1 build" build_with "$1" && stage "$1 tests" tests_of "$1"; }
 

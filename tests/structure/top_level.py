@@ -15,6 +15,8 @@ ALLOWED = {
     "tests",
     "ui",
 }
+# Laid where it is needed and not before: an empty folder is not kept by git.
+NOT_YET = {"ui"}
 # Made by a build and never committed.
 IGNORED = {"build", "compile_commands.json", "CMakeUserPresets.json"}
 
@@ -22,7 +24,7 @@ IGNORED = {"build", "compile_commands.json", "CMakeUserPresets.json"}
 def faults(tree):
     names = {path.name for path in tree.root.iterdir() if not path.name.startswith(".")}
     surplus = [f"{name}: does not belong at the top level." for name in sorted(names - ALLOWED - IGNORED)]
-    return surplus + [f"{name}: is missing from the top level." for name in sorted(ALLOWED - names)]
+    return surplus + [f"{name}: is missing from the top level." for name in sorted(ALLOWED - NOT_YET - names)]
 
 
 if __name__ == "__main__":
