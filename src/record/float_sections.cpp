@@ -135,7 +135,7 @@ std::string digits(const TypedNumber& number) {
 /// One run on one line: no break within it.
 std::string run_text(const FloatRunLine& run) {
   const std::string zero = run.zero_after ? digits(*run.zero_after) : SHIMWRIGHT_TEXT("record", "not looked at");
-  std::string text = digits(run.rest) + " → " + digits(run.lifted) + " (" + zero + ")";
+  std::string text = digits(run.rest) + " to " + digits(run.lifted) + " (" + zero + ")";
   for (auto at = text.find(' '); at != std::string::npos; at = text.find(' ', at)) {
     text.replace(at, 1, "\u00A0");
   }
@@ -181,7 +181,7 @@ void write_float_runs(PageWriter& writer, const Record& record) {
   for (const FloatSeries& series : record.floats) {
     table.rows.push_back(runs_row(series, record, spots));
   }
-  write_table(writer, SHIMWRIGHT_TEXT("record", "Float, every run as entered, mm: rest → lifted (zero after)"), table);
+  write_table(writer, SHIMWRIGHT_TEXT("record", "Float, every run as entered, mm: rest to lifted (zero after)"), table);
 }
 
 }  // namespace shimwright::record

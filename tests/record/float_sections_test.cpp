@@ -55,8 +55,8 @@ TEST_CASE("every run stands as it was entered") {
   run.lifted = typed("0.777");
   bench.add(run);
   const auto pages = every_run(record_of(bench));
-  CHECK(has(pages, "0.040\u00A0→\u00A00.777\u00A0(not\u00A0looked\u00A0at)"));
-  CHECK(times(pages, "\u00A0→\u00A0") == 25);
+  CHECK(has(pages, "0.040\u00A0to\u00A00.777\u00A0(not\u00A0looked\u00A0at)"));
+  CHECK(times(pages, "\u00A0to\u00A0") == 25);
 }
 
 TEST_CASE("limits of the two discs are told apart where they differ") {
