@@ -44,22 +44,15 @@ Result<std::vector<job::Entry>> JobInHand::execute(const job::Command& command, 
   if (!entries) {
     return entries;
   }
-  const std::size_t before = state_.entries.size();
+  job::JobState after = state_;
   for (const job::Entry& entry : *entries) {
-    state_ = job::evolve(std::move(state_), entry);
+    after = job::evolve(std::move(after), entry);
   }
-  if (auto appended = store_->append(id_, *entries, job::private_texts_of(command), state_); !appended) {
-    go_back_to(before);
+  if (auto appended = store_->append(id_, *entries, job::private_texts_of(command), after); !appended) {
     return passed_on(appended);
   }
+  state_ = std::move(after);
   return entries;
-}
-
-// Rare, so it may cost a fold; a copy of the state kept for this would cost every command.
-void JobInHand::go_back_to(std::size_t entries) {
-  std::vector<job::Entry> kept = std::move(state_.entries);
-  kept.resize(entries);
-  state_ = job::fold(std::move(state_.sheets), kept);
 }
 
 }  // namespace shimwright::store
