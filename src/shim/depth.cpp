@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <compare>
 #include <set>
 
 #include "required_length.h"
@@ -21,8 +22,8 @@ struct DepthView {
 
   [[nodiscard]] std::int64_t um(std::size_t shim) const { return shims[shim]->thickness.count(); }
   [[nodiscard]] std::size_t last() const { return shims.size() - 1; }
-  [[nodiscard]] bool below(Length border) const { return required.compare(2 * border.count()) < 0; }
-  [[nodiscard]] bool above(Length border) const { return required.compare(2 * border.count()) > 0; }
+  [[nodiscard]] bool below(Length border) const { return std::is_lt(required.compare(2 * border.count())); }
+  [[nodiscard]] bool above(Length border) const { return std::is_gt(required.compare(2 * border.count())); }
   [[nodiscard]] bool near(std::int64_t doubled_um) const { return required.distance_um(doubled_um) <= 2.0 * u_um; }
 };
 
@@ -41,15 +42,15 @@ bool is_outside(const DepthView& view, const std::optional<std::vector<DepthBin>
   if (last == 0) {
     return !view.near(2 * view.um(0));
   }
-  return view.required.compare(3 * view.um(0) - view.um(1)) < 0 ||
-         view.required.compare(3 * view.um(last) - view.um(last - 1)) > 0;
+  return std::is_lt(view.required.compare(3 * view.um(0) - view.um(1))) ||
+         std::is_gt(view.required.compare(3 * view.um(last) - view.um(last - 1)));
 }
 
 /// The bin that holds the length, or the nearest shim; on a tie the thinner.
 std::optional<std::size_t> plain_rule(const DepthView& view, const std::optional<std::vector<DepthBin>>& bins) {
   if (!bins) {
     std::size_t shim = 0;
-    while (shim < view.last() && view.required.compare(view.um(shim) + view.um(shim + 1)) > 0) {
+    while (shim < view.last() && std::is_gt(view.required.compare(view.um(shim) + view.um(shim + 1)))) {
       ++shim;
     }
     return shim;
@@ -72,7 +73,8 @@ bool is_far(const DepthView& view, std::size_t shim) {
   const std::int64_t down = shim > 0 ? view.um(shim) - view.um(shim - 1) : view.um(1) - view.um(0);
   const std::int64_t up = shim < view.last() ? view.um(shim + 1) - view.um(shim) : down;
   const std::int64_t step = std::min(down, up);
-  return view.required.compare(2 * view.um(shim) + step) > 0 || view.required.compare(2 * view.um(shim) - step) < 0;
+  return std::is_gt(view.required.compare(2 * view.um(shim) + step)) ||
+         std::is_lt(view.required.compare(2 * view.um(shim) - step));
 }
 
 /// The two beside a gap that is too wide to be the rounding of a table.
@@ -109,7 +111,7 @@ Candidates beside_borders(const DepthView& view, const std::optional<std::vector
 }
 
 void judge(const DepthView& view, const std::optional<std::vector<DepthBin>>& bins, DepthAnswer& answer) {
-  if (view.required.compare(0) <= 0) {
+  if (std::is_lteq(view.required.compare(0))) {
     answer.state = DepthState::impossible;
     return;
   }

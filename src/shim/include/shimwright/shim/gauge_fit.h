@@ -1,6 +1,5 @@
 #pragma once
 
-#include <compare>
 #include <cstddef>
 #include <optional>
 #include <string>
@@ -69,7 +68,7 @@ struct ContradictingTrials {
   std::size_t at_least = 0;
   std::size_t below = 0;
 
-  friend auto operator<=>(const ContradictingTrials&, const ContradictingTrials&) = default;
+  friend bool operator==(const ContradictingTrials&, const ContradictingTrials&) = default;
 };
 
 /// The belief in the seat.
