@@ -71,13 +71,14 @@ std::int64_t middle_of(const sheet::SpecSheet& spec, const sheet::Channel& chann
   if (least && most) {
     return (*least + *most) / 2;
   }
-  return most ? *most * 8 / 10 : *least * 12 / 10;
+  return most ? *most * 8 / 10 : least.value_or(0) * 12 / 10;
 }
 
 TrueSide draw_side(const sheet::SideSpec& spec, Dice& dice) {
   const auto tray_size = static_cast<std::int64_t>(spec.tray.size());
   const std::int64_t place = dice.between(tray_size / 3, tray_size * 2 / 3);
   std::vector<std::int64_t> sizes;
+  sizes.reserve(spec.tray.size());
   for (const sheet::SpecShim& each : spec.tray) {
     sizes.push_back(each.thickness.count());
   }
@@ -190,7 +191,7 @@ std::string DemoTechnician::reading_text(const sheet::Step& step, const sheet::C
   if (channel.unit == quantity::Unit::piece) {
     return std::to_string(gearbox_.plugs);
   }
-  if (step.id == "odometer") {
+  if (step.id == "odometer" && state.opened && state.opened->odometer) {
     return quantity::digits_of(*state.opened->odometer);
   }
   const std::int64_t middle = middle_of(*state.sheets.spec, channel);
@@ -223,22 +224,23 @@ job::Command DemoTechnician::answer_readings(const sheet::Step& step, const job:
 
 job::Command DemoTechnician::answer_trial(const sheet::Step& step, const job::JobState& state,
                                           const job::Context& context) {
-  const auto judgement = job::judge(state, step, context);
-  const job::Advised* advised = judgement && *judgement ? &(*judgement)->advised : nullptr;
+  const auto judgement = job::judge(state, step, context).value_or(std::nullopt);
+  const job::Advised* advised = judgement ? &judgement->advised : nullptr;
   if (advised == nullptr || !advised->shim) {
-    const std::string nearest = nearest_to(side(*step.side).seat, job::tray_of(state, *step.side, context));
+    const std::string nearest = nearest_to(side(step.its_side()).seat, job::tray_of(state, step.its_side(), context));
     return job::ChooseShim{step.id, nearest, "the trials do not settle, taken as the one taken out"};
   }
   if (advised->conclusion == job::Conclusion::fit_shim) {
     return job::ChooseShim{step.id, *advised->shim, ""};
   }
-  const TrueSide& truth = side(*step.side);
+  const TrueSide& truth = side(step.its_side());
   const auto seat = static_cast<double>(truth.seat + (state.assembly == 1 ? truth.first_seat_error : 0));
   double thickness = 0;
-  for (const job::TrayShim& each : job::tray_of(state, *step.side, context)) {
+  for (const job::TrayShim& each : job::tray_of(state, step.its_side(), context)) {
     thickness = each.id == *advised->shim ? static_cast<double>(each.thickness.count()) : thickness;
   }
-  const auto band = static_cast<double>(state.sheets.spec->side(*step.side).gauge_fit->snug_band.count());
+  const auto& gauge_fit = state.sheets.spec->side(step.its_side()).gauge_fit;
+  const double band = gauge_fit ? static_cast<double>(gauge_fit->snug_band.count()) : 0.0;
   const double felt = thickness + dice_.bell(4.0);
   const job::Fit fit = felt > seat ? job::Fit::tight : felt > seat - band ? job::Fit::snug : job::Fit::loose;
   return job::TryShim{step.id, *advised->shim, fit};
@@ -246,14 +248,14 @@ job::Command DemoTechnician::answer_trial(const sheet::Step& step, const job::Jo
 
 job::Command DemoTechnician::answer_depth(const sheet::Step& step, const job::JobState& state,
                                           const job::Context& context) {
-  const sheet::DepthSpec& spec = *state.sheets.spec->side(*step.side).depth;
+  const auto spec = state.sheets.spec->side(step.its_side()).depth.value_or(sheet::DepthSpec{});
   const auto* depths = job::latest<job::DepthsRead>(state, step.id, state.assembly);
-  const auto judgement = job::judge(state, step, context);
-  if (depths != nullptr && judgement && *judgement && (*judgement)->advised.shim) {
-    const bool plain = (*judgement)->advised.conclusion == job::Conclusion::fit_shim;
-    return job::ChooseShim{step.id, *(*judgement)->advised.shim, plain ? "" : "nearest to the sum, measured twice"};
+  const auto judgement = job::judge(state, step, context).value_or(std::nullopt);
+  if (depths != nullptr && judgement && judgement->advised.shim) {
+    const bool plain = judgement->advised.conclusion == job::Conclusion::fit_shim;
+    return job::ChooseShim{step.id, *judgement->advised.shim, plain ? "" : "nearest to the sum, measured twice"};
   }
-  const TrueSide& truth = side(*step.side);
+  const TrueSide& truth = side(step.its_side());
   double depth = static_cast<double>(truth.seat - truth.stamp) + 2'900.0 +
                  static_cast<double>(state.assembly == 1 ? truth.first_seat_error : 0);
   for (const sheet::DepthConstant& each : spec.constants) {
@@ -269,14 +271,14 @@ job::Command DemoTechnician::answer_depth(const sheet::Step& step, const job::Jo
 
 job::Command DemoTechnician::answer_float(const sheet::Step& step, const job::JobState& state,
                                           const job::Context& context) {
-  const TrueSide& truth = side(*step.side);
+  const TrueSide& truth = side(step.its_side());
   const bool as_found = std::get<sheet::FloatStep>(step.body).as_found;
-  const auto judgement = job::judge(state, step, context);
+  const auto judgement = job::judge(state, step, context).value_or(std::nullopt);
   const bool held = std::holds_alternative<job::Held>(state.step(step.id));
-  if (held && judgement && *judgement) {
-    const job::Advised& advised = (*judgement)->advised;
+  if (held && judgement) {
+    const job::Advised& advised = judgement->advised;
     if (advised.conclusion == job::Conclusion::change_shim || advised.conclusion == job::Conclusion::step_shim) {
-      return job::BeginAssembly{{*step.side}, "float off, seated again without change"};
+      return job::BeginAssembly{{step.its_side()}, "float off, seated again without change"};
     }
     if (advised.conclusion == job::Conclusion::seat_again &&
         count_of<job::SeriesBegun>(state, step.id) < 2 * state.assembly) {
@@ -291,7 +293,7 @@ job::Command DemoTechnician::answer_float(const sheet::Step& step, const job::Jo
   for (std::size_t each = 1; each < runs.size(); ++each) {
     spot = runs[each].size() < runs[spot].size() ? each : spot;
   }
-  const auto thickness = static_cast<double>(as_found ? truth.seat : thickness_of(state, *step.side, context));
+  const auto thickness = static_cast<double>(as_found ? truth.seat : thickness_of(state, step.its_side(), context));
   const double lift = static_cast<double>(truth.ideal_float) -
                       truth.lost_per_micrometre * (thickness - static_cast<double>(truth.seat)) +
                       (as_found ? 90.0 : 0.0) + 12.0 * (static_cast<double>(spot) - 1.0) + dice_.bell(4.0);

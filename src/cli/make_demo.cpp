@@ -62,6 +62,7 @@ std::vector<std::int64_t> day_starts(int jobs) {
   const std::int64_t first = QDateTime(QDate(2020, 1, 6), QTime(8, 0), Qt::UTC).toMSecsSinceEpoch();
   const std::int64_t last = QDateTime(QDate(2026, 11, 20), QTime(8, 0), Qt::UTC).toMSecsSinceEpoch();
   std::vector<std::int64_t> starts;
+  starts.reserve(static_cast<std::size_t>(std::max(0, jobs)));
   for (int at = 0; at < jobs; ++at) {
     starts.push_back(first + (last - first) / std::max(1, jobs) * at);
   }
@@ -107,7 +108,9 @@ class DemoJob {
   }
 
  private:
-  store::By by(const std::string& initials) const { return {setting_.known.people.at(initials), {at_ms_, 60, false}}; }
+  [[nodiscard]] store::By by(const std::string& initials) const {
+    return {setting_.known.people.at(initials), {at_ms_, 60, false}};
+  }
 
   Result<void> open(const DemoVehicle& vehicle, const std::string& number) {
     job::OpenJob open;

@@ -40,8 +40,8 @@ std::vector<job::TypedReading> take_readings(Fields& fields) {
   for (const Fields::Element& each : fields.list("readings")) {
     Fields one(*each.value, each.place, {"channel", "text"}, {"instrument"});
     readings.push_back({one.text("channel"), one.text("text"), one.text("instrument")});
-    if (one.fault()) {
-      fields.fail(*one.fault());
+    if (const auto& fault = one.fault()) {
+      fields.fail(*fault);
     }
   }
   return readings;
@@ -120,8 +120,8 @@ std::vector<job::PartFitted> take_parts(Fields& fields) {
   for (const Fields::Element& each : fields.list("parts")) {
     Fields one(*each.value, each.place, {"part"}, {"number", "quantity", "batch"});
     parts.push_back({one.text("part"), one.text("number"), one.whole("quantity", 1, 1000, 1), one.text("batch")});
-    if (one.fault()) {
-      fields.fail(*one.fault());
+    if (const auto& fault = one.fault()) {
+      fields.fail(*fault);
     }
   }
   return parts;
@@ -132,8 +132,8 @@ std::vector<job::TypedAttemptValue> take_values(Fields& fields) {
   for (const Fields::Element& each : fields.list("values")) {
     Fields one(*each.value, each.place, {"channel"}, {"before", "after"});
     values.push_back({one.text("channel"), one.text("before"), one.text("after")});
-    if (one.fault()) {
-      fields.fail(*one.fault());
+    if (const auto& fault = one.fault()) {
+      fields.fail(*fault);
     }
   }
   return values;
@@ -350,8 +350,8 @@ Result<ScriptCommand> read_script_command(const json::Value& value, const std::s
     if (*name == "withdraw" && fields.has("step")) {
       taken.withdraw_at = fields.text("step");
     }
-    if (fields.fault()) {
-      return tl::make_unexpected(*fields.fault());
+    if (const auto& fault = fields.fault()) {
+      return tl::make_unexpected(*fault);
     }
     return taken;
   }

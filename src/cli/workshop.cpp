@@ -168,9 +168,9 @@ Result<record::RecordNames> names_of(store::Store& store, const store::LoadedJob
   if (!workshop) {
     return passed_on(workshop);
   }
-  if (*workshop) {
-    names.workshop_name = (*workshop)->name;
-    names.workshop_address = (*workshop)->address;
+  if (const std::optional<store::Workshop>& known = *workshop) {
+    names.workshop_name = known->name;
+    names.workshop_address = known->address;
   }
   auto persons = store.registers().persons();
   if (!persons) {

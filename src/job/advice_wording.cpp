@@ -24,8 +24,11 @@ std::string in_hundred(double chance) {
   return chance < 0.01 ? "less than 1" : fmt::format("{}", std::lround(chance * 100.0));
 }
 
-double chance_of(const shim::SeatEstimate& seat, const std::string& shim) {
-  for (const shim::ShimChance& each : seat.p_best) {
+double chance_of(const shim::GaugeFitAnswer& answer, const std::string& shim) {
+  if (!answer.seat) {
+    return 0.0;
+  }
+  for (const shim::ShimChance& each : answer.seat->p_best) {
     if (each.shim == shim) {
       return each.p;
     }
@@ -38,19 +41,24 @@ bool has(const shim::GaugeFitAnswer& answer, shim::GaugeFitFinding finding) {
 }
 
 Message settled_reason(const shim::GaugeFitAnswer& answer) {
-  const std::string chance = in_hundred(chance_of(*answer.seat, *answer.shim));
+  const std::string shim = answer.shim.value_or("");
+  const std::string chance = in_hundred(chance_of(answer, shim));
   if (has(answer, shim::GaugeFitFinding::feel_too_coarse)) {
     return {SHIMWRIGHT_TEXT("job",
                             "{0} is the best the feel can tell ({1} in 100): more trials of the same shims would not "
                             "decide it."),
-            {*answer.shim, chance}};
+            {shim, chance}};
   }
   if (has(answer, shim::GaugeFitFinding::upper_side_untried)) {
     return {
         SHIMWRIGHT_TEXT("job", "{0} fits ({1} in 100), but nothing thicker was felt tight: a thicker one may go in."),
-        {*answer.shim, chance}};
+        {shim, chance}};
   }
-  return {SHIMWRIGHT_TEXT("job", "{0} is the one: {1} in 100 by the trials."), {*answer.shim, chance}};
+  return {SHIMWRIGHT_TEXT("job", "{0} is the one: {1} in 100 by the trials."), {shim, chance}};
+}
+
+std::string trials_left(const shim::GaugeFitAnswer& answer) {
+  return answer.seat ? fmt::format("{:.1f}", answer.seat->expected_trials_left) : std::string();
 }
 
 std::string spots_text(const std::vector<double>& floats) {
@@ -77,15 +85,16 @@ Message question_reason(const shim::FloatAnswer& answer) {
           {choices}};
 }
 
+std::string spread_text(const shim::FloatAnswer& answer) {
+  return answer.judgement ? mm(answer.judgement->spread_mm, 3) : std::string();
+}
+
 Message change_reason(const shim::FloatAnswer& answer) {
-  const shim::RankedShim* chosen = nullptr;
-  for (const shim::RankedShim& each : answer.ranking->shims) {
-    if (each.shim == *answer.shim) {
-      chosen = &each;
-    }
-  }
-  if (chosen == nullptr) {
-    return {SHIMWRIGHT_TEXT("job", "Fit {0}."), {*answer.shim}};
+  const auto ranked = answer.ranking ? answer.ranking->shims : std::vector<shim::RankedShim>();
+  const auto chosen =
+      std::find_if(ranked.begin(), ranked.end(), [&](const auto& each) { return each.shim == answer.shim; });
+  if (chosen == ranked.end()) {
+    return {SHIMWRIGHT_TEXT("job", "Fit {0}."), {answer.shim.value_or("")}};
   }
   return {SHIMWRIGHT_TEXT(
               "job", "Fit {0}: expected float {1} ± {2} mm (95 %), {3} in 100 to be inside the limits at every spot."),
@@ -102,7 +111,7 @@ Message gauge_fit_reason(const shim::GaugeFitAnswer& answer) {
   switch (answer.state) {
     case shim::GaugeFitState::try_shim:
       return {SHIMWRIGHT_TEXT("job", "Try {0}: about {1} trials left."),
-              {*answer.shim, fmt::format("{:.1f}", answer.seat->expected_trials_left)}};
+              {answer.shim.value_or(""), trials_left(answer)}};
     case shim::GaugeFitState::settled:
       return settled_reason(answer);
     case shim::GaugeFitState::tray_too_thick:
@@ -169,7 +178,7 @@ Message float_reason(Conclusion conclusion, const shim::FloatAnswer& answer, con
           SHIMWRIGHT_TEXT("job",
                           "The spots differ by {0} mm, allowed {1} mm: a seat or a tilt, no shim cures it. Seat the "
                           "{2} again and measure once more."),
-          {mm(answer.judgement->spread_mm, 3), millimetre_text(disc_float.max_spread, 2), bearing_name(side)}};
+          {spread_text(answer), millimetre_text(disc_float.max_spread, 2), bearing_name(side)}};
     case Conclusion::keep:
       return {SHIMWRIGHT_TEXT("job", "Free within {0} to {1} mm at every spot: {2} stays."),
               {millimetre_text(disc_float.lower_limit, 2), millimetre_text(disc_float.upper_limit, 2),

@@ -10,14 +10,14 @@ namespace {
 
 Result<FloatRun> float_run(const Desk& desk, const sheet::Step& step, const EnterFloatRun& command) {
   const std::string place = command.step + "/spot " + std::to_string(command.spot);
-  const auto spots = static_cast<int>(desk.state.sheets.spec->side(*step.side).disc_float.spot_angles_deg.size());
+  const auto spots = static_cast<int>(desk.state.sheets.spec->side(step.its_side()).disc_float.spot_angles_deg.size());
   if (command.spot < 1 || command.spot > spots) {
     return refuse("unknown_spot", place, SHIMWRIGHT_TEXT("job", "There are spots 1 to {0}: choose one of them."),
                   {std::to_string(spots)});
   }
   FloatRun run;
   run.at = desk.at(step);
-  run.side = *step.side;
+  run.side = step.its_side();
   run.as_found = std::get<sheet::FloatStep>(step.body).as_found;
   run.spot = command.spot;
   run.series = present_series(desk.state, step, command.spot);
@@ -46,13 +46,11 @@ Result<FloatRun> float_run(const Desk& desk, const sheet::Step& step, const Ente
   return run;
 }
 
-/// Zero has to come back within a division, or the run is no measurement.
-bool zero_came_back(const FloatRun& run) {
-  if (!run.zero_after) {
-    return true;
-  }
+/// Zero has to come back within a division, or the run is no measurement: what came back instead.
+std::optional<quantity::TypedNumber> zero_lost(const FloatRun& run) {
   const std::int64_t division = run.instrument ? run.instrument->resolution : 10;
-  return std::abs(run.zero_after->base - run.rest.base) <= division;
+  const bool lost = run.zero_after && std::abs(run.zero_after->base - run.rest.base) > division;
+  return lost ? run.zero_after : std::nullopt;
 }
 
 int series_begun(const JobState& state, const sheet::Step& step) {
@@ -76,12 +74,12 @@ Bodies decide_on(const Desk& desk, const EnterFloatRun& command) {
   if (!run) {
     return tl::make_unexpected(run.error());
   }
-  if (!zero_came_back(*run)) {
+  if (const auto zero = zero_lost(*run)) {
     return refuse("zero_lost", command.step + "/spot " + std::to_string(command.spot),
                   SHIMWRIGHT_TEXT("job",
                                   "Zero came back at {0} mm, more than a division off: discard this run, set zero and "
                                   "lift again."),
-                  {quantity::digits_of(*run->zero_after)});
+                  {quantity::digits_of(*zero)});
   }
   return with_advice(desk, **step, {*std::move(run)});
 }

@@ -12,8 +12,8 @@ namespace shimwright::job {
 namespace {
 
 int year_of(const Moment& moment) {
-  const auto days =
-      std::chrono::floor<std::chrono::days>(std::chrono::sys_time(std::chrono::milliseconds(moment.at_ms)));
+  const auto days = std::chrono::floor<std::chrono::days>(
+      std::chrono::sys_time<std::chrono::milliseconds>(std::chrono::milliseconds(moment.at_ms)));
   return static_cast<int>(std::chrono::year_month_day(days).year());
 }
 

@@ -50,11 +50,6 @@ const sheet::Channel* channel_of(const sheet::Step& step, const std::string& id)
   return found == channels.end() ? nullptr : &*found;
 }
 
-Result<InstrumentUsed> instrument_of(const Desk& desk, const std::string& place, const sheet::Channel& channel,
-                                     const TypedReading& typed) {
-  return instrument_used(desk, place, typed.instrument, *channel.instrument);
-}
-
 std::optional<Question> role_question(const Desk& desk, const sheet::Step& step, const Reading& reading) {
   if (step.role == sheet::Role::new_shim && step.side) {
     return not_the_chosen_shim(desk.state, *step.side, quantity::Length(reading.number.base),
@@ -81,7 +76,7 @@ Result<JudgedReading> judged_reading(const Desk& desk, const sheet::Step& step, 
   judged.reading.channel = channel.id;
   judged.reading.number = *number;
   if (channel.instrument) {
-    auto instrument = instrument_of(desk, place, channel, typed);
+    auto instrument = instrument_used(desk, place, typed.instrument, *channel.instrument);
     if (!instrument) {
       return tl::make_unexpected(instrument.error());
     }
@@ -149,10 +144,11 @@ std::optional<int> most_attempts(const Desk& desk, const sheet::PeakStep& peak) 
   }
   const auto& limits = desk.state.sheets.spec->limits;
   const auto found = limits.find(*peak.attempts_limit);
-  if (found == limits.end() || !found->second.most) {
+  if (found == limits.end()) {
     return std::nullopt;
   }
-  return static_cast<int>(*found->second.most);
+  const auto& most = found->second.most;
+  return most ? std::optional(static_cast<int>(*most)) : std::nullopt;
 }
 
 }  // namespace

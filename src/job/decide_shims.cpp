@@ -13,12 +13,12 @@ namespace shimwright::job {
 namespace {
 
 Result<TrayShim> shim_in_tray(const Desk& desk, const sheet::Step& step, const std::string& id) {
-  const auto tray = tray_of(desk.state, *step.side, desk.context);
+  const auto tray = tray_of(desk.state, step.its_side(), desk.context);
   const TrayShim* shim = shim_with_id(tray, id);
   if (shim == nullptr) {
     return refuse("unknown_shim", step.id,
                   SHIMWRIGHT_TEXT("job", "The tray of the {0} has no shim {1}: choose one of its sizes."),
-                  {bearing_name(*step.side), id});
+                  {bearing_name(step.its_side()), id});
   }
   return *shim;
 }
@@ -47,7 +47,7 @@ Bodies decide_on(const Desk& desk, const TryShim& command) {
     }
     bodies = *std::move(first);
   }
-  bodies.emplace_back(ShimTried{desk.at(**step), *(*step)->side, command.shim, command.fit});
+  bodies.emplace_back(ShimTried{desk.at(**step), (*step)->its_side(), command.shim, command.fit});
   return with_advice(desk, **step, std::move(bodies));
 }
 
@@ -97,7 +97,7 @@ Bodies decide_on(const Desk& desk, const EnterDepths& command) {
   if (!step) {
     return tl::make_unexpected(step.error());
   }
-  const auto& spec = desk.state.sheets.spec->side(*(*step)->side).depth;
+  const auto& spec = desk.state.sheets.spec->side((*step)->its_side()).depth;
   if (!spec) {
     return wrong_kind(**step);
   }
@@ -118,7 +118,8 @@ Bodies decide_on(const Desk& desk, const EnterDepths& command) {
   if (!instrument) {
     return tl::make_unexpected(instrument.error());
   }
-  DepthsRead depths{desk.at(**step), *(*step)->side, *std::move(readings), *reference, *stamp, *std::move(instrument)};
+  DepthsRead depths{desk.at(**step), (*step)->its_side(),   *std::move(readings), *reference,
+                    *stamp,          *std::move(instrument)};
   return with_advice(desk, **step, {std::move(depths)});
 }
 
@@ -139,7 +140,7 @@ const Advised* standing_advice(const Desk& desk, const sheet::Step& step) {
   const Advised* of_float = nullptr;
   for (const Entry* entry : desk.state.live()) {
     const auto* advised = std::get_if<Advised>(&entry->body);
-    const bool before = advised != nullptr && advised->side == *step.side && advised->at.step != step.id &&
+    const bool before = advised != nullptr && advised->side == step.side && advised->at.step != step.id &&
                         advised->at.assembly == desk.state.assembly - 1;
     of_float = before ? advised : of_float;
   }
@@ -170,11 +171,11 @@ ChosenBy chosen_by(const sheet::Step& step, const Advised* advised, bool as_advi
 }
 
 std::optional<int> chance_percent(const Desk& desk, const sheet::Step& step, const std::string& shim) {
-  const auto judgement = judge(desk.state, step, desk.context);
-  if (!judgement || !*judgement || !(*judgement)->answer.gauge_fit || !(*judgement)->answer.gauge_fit->seat) {
+  const auto judgement = judge(desk.state, step, desk.context).value_or(std::nullopt);
+  if (!judgement || !judgement->answer.gauge_fit || !judgement->answer.gauge_fit->seat) {
     return std::nullopt;
   }
-  for (const shim::ShimChance& each : (*judgement)->answer.gauge_fit->seat->p_best) {
+  for (const shim::ShimChance& each : judgement->answer.gauge_fit->seat->p_best) {
     if (each.shim == shim) {
       return static_cast<int>(std::lround(each.p * 100.0));
     }
@@ -208,7 +209,7 @@ Bodies decide_on(const Desk& desk, const ChooseShim& command) {
   }
   ShimChosen chosen;
   chosen.at = desk.at(**step);
-  chosen.side = *(*step)->side;
+  chosen.side = (*step)->its_side();
   chosen.shim = shim->id;
   chosen.thickness = shim->thickness;
   chosen.u_mm = shim->u_mm;

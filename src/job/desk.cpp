@@ -94,15 +94,16 @@ Result<InstrumentUsed> instrument_used(const Desk& desk, const std::string& plac
                   SHIMWRIGHT_TEXT("job", "{0} is a {1}, and this is read with a {2}: choose another."),
                   {found->name, std::string(sheet::name_of(found->kind)), std::string(sheet::name_of(kind))});
   }
-  const bool overdue = found->calibrated_to && *found->calibrated_to < iso_day(desk.context.now);
-  return InstrumentUsed{found->id, found->name, found->resolution, found->permissible_error, found->calibrated_to,
-                        overdue};
+  const Instrument& used = *found;
+  const bool overdue = used.calibrated_to && *used.calibrated_to < iso_day(desk.context.now);
+  return InstrumentUsed{used.id, used.name, used.resolution, used.permissible_error, used.calibrated_to, overdue};
 }
 
 Bodies with_advice(const Desk& desk, const sheet::Step& step, std::vector<EntryBody> bodies) {
   JobState after = desk.state;
   for (const EntryBody& body : bodies) {
-    after = evolve(std::move(after), Entry{after.next_seq(), desk.context.now, desk.context.person, body});
+    const Entry entry{after.next_seq(), desk.context.now, desk.context.person, body};
+    after = evolve(std::move(after), entry);
   }
   auto judgement = judge(after, step, desk.context);
   if (!judgement) {
@@ -110,8 +111,8 @@ Bodies with_advice(const Desk& desk, const sheet::Step& step, std::vector<EntryB
     error.place = step.id + error.place;
     return tl::make_unexpected(std::move(error));
   }
-  if (*judgement) {
-    bodies.emplace_back(std::move((*judgement)->advised));
+  if (std::optional<Judgement>& found = *judgement) {
+    bodies.emplace_back(std::move(found->advised));
   }
   return bodies;
 }

@@ -75,7 +75,7 @@ std::vector<TrayShim> tray_with_chosen(const JobState& state, Side side, const C
 
 Result<std::string> fitted_shim(const JobState& state, const sheet::Step& step, const std::vector<TrayShim>& tray,
                                 bool as_found) {
-  const auto chosen = state.shims.find(*step.side);
+  const auto chosen = state.shims.find(step.its_side());
   if (!as_found && chosen != state.shims.end() && shim_with_id(tray, chosen->second) != nullptr) {
     return chosen->second;
   }
@@ -89,12 +89,12 @@ Result<std::string> fitted_shim(const JobState& state, const sheet::Step& step, 
   }
   return refuse("no_shim_known", "",
                 SHIMWRIGHT_TEXT("job", "No shim is chosen for the {0}: choose it, or measure the one taken out."),
-                {bearing_name(*step.side)});
+                {bearing_name(step.its_side())});
 }
 
 shim::FloatCase float_case(const JobState& state, const sheet::Step& step, const Context& context, bool as_found,
                            const std::vector<std::vector<const FloatRun*>>& runs) {
-  const sheet::FloatSpec& spec = state.sheets.spec->side(*step.side).disc_float;
+  const sheet::FloatSpec& spec = state.sheets.spec->side(step.its_side()).disc_float;
   const Confirmations confirmed = confirmations(state, step);
   shim::FloatCase disc_float;
   disc_float.lower_limit = spec.least;
@@ -109,7 +109,7 @@ shim::FloatCase float_case(const JobState& state, const sheet::Step& step, const
   if (spec.sensitivity && !as_found) {
     disc_float.sensitivity = shim::SensitivityPrior{spec.sensitivity->mean, spec.sensitivity->sd};
   }
-  const auto history = context.history.find(*step.side);
+  const auto history = context.history.find(step.its_side());
   if (history != context.history.end() && !as_found) {
     for (const Pair& pair : history->second) {
       disc_float.history.push_back({pair.shim_change, pair.float_change});
@@ -182,6 +182,9 @@ struct Outcome {
 
 Outcome outcome(const JobState& state, const sheet::Step& step, const shim::AdviseAnswer& answer,
                 const std::vector<std::vector<const FloatRun*>>& runs, bool as_found) {
+  if (!answer.disc_float) {
+    return {};
+  }
   Outcome found{plain_conclusion(answer.disc_float->advice), false};
   if (as_found) {
     const bool open = found.conclusion == Conclusion::zero_again || found.conclusion == Conclusion::question;
@@ -191,7 +194,7 @@ Outcome outcome(const JobState& state, const sheet::Step& step, const shim::Advi
   if (found.trials_disagree && keeps_or_changes(found.conclusion) && !seated_again(state, step)) {
     found.conclusion = Conclusion::seat_again;
   } else if (found.conclusion == Conclusion::keep &&
-             !each_spot_often_enough(runs, state.sheets.spec->side(*step.side).disc_float.least_runs)) {
+             !each_spot_often_enough(runs, state.sheets.spec->side(step.its_side()).disc_float.least_runs)) {
     found.conclusion = Conclusion::measure_again;
   }
   return found;
@@ -222,8 +225,8 @@ std::optional<Length> turn_of(const Context& context, const std::vector<std::vec
 std::vector<Question> float_questions(const JobState& state, const sheet::Step& step, const Context& context,
                                       const Advised& advised, const shim::FloatJudgement& judgement,
                                       std::optional<Length> turn) {
-  if (advised.conclusion == Conclusion::for_information) {
-    return as_found_questions(state, *step.side, Length(*advised.mean), context);
+  if (advised.conclusion == Conclusion::for_information && advised.mean) {
+    return as_found_questions(state, step.its_side(), Length(*advised.mean), context);
   }
   std::vector<Question> questions;
   const auto slope = judgement.sensitivity ? std::optional(judgement.sensitivity->slope.mean) : std::nullopt;
@@ -232,7 +235,7 @@ std::vector<Question> float_questions(const JobState& state, const sheet::Step& 
       questions.push_back(*std::move(missed));
     }
   }
-  if (auto exchanged = shims_exchanged(state, *step.side, as_reading_verdict(judgement.verdict), context)) {
+  if (auto exchanged = shims_exchanged(state, step.its_side(), as_reading_verdict(judgement.verdict), context)) {
     questions.push_back(*std::move(exchanged));
   }
   return questions;
@@ -279,31 +282,34 @@ Result<std::optional<Judgement>> judge_float(const JobState& state, const sheet:
     return std::nullopt;
   }
   const bool as_found = std::get<sheet::FloatStep>(step.body).as_found;
-  const auto tray = tray_with_chosen(state, *step.side, context);
+  const auto tray = tray_with_chosen(state, step.its_side(), context);
   auto fitted = fitted_shim(state, step, tray, as_found);
   if (!fitted) {
     return tl::make_unexpected(fitted.error());
   }
   Judgement judgement;
   judgement.engine_case.tray = engine_tray(tray);
-  judgement.engine_case.disc_float = float_case(state, step, context, as_found, runs);
-  judgement.engine_case.disc_float->fitted_shim = *std::move(fitted);
+  shim::FloatCase disc_float = float_case(state, step, context, as_found, runs);
+  disc_float.fitted_shim = *std::move(fitted);
+  judgement.engine_case.disc_float = disc_float;
   if (!as_found) {
-    judgement.engine_case.gauge_fit = gauge_fit_case(state, *step.side);
+    judgement.engine_case.gauge_fit = gauge_fit_case(state, step.its_side());
   }
   const auto checked = shim::checked(judgement.engine_case);
   if (!checked) {
     return tl::make_unexpected(checked.error());
   }
   judgement.answer = shim::advise(*checked);
+  if (!judgement.answer.disc_float) {
+    return std::nullopt;
+  }
   const shim::FloatAnswer& answer = *judgement.answer.disc_float;
   const Outcome found = outcome(state, step, judgement.answer, runs, as_found);
   Advised& advised = judgement.advised;
   advised = advised_on(state, step, judgement.engine_case, judgement.answer);
   advised.conclusion = found.conclusion;
   advised.shim = answer.shim;
-  advised.reason =
-      float_reason(found.conclusion, answer, *judgement.engine_case.disc_float, *step.side, found.trials_disagree);
+  advised.reason = float_reason(found.conclusion, answer, disc_float, step.its_side(), found.trials_disagree);
   if (!as_found && judgement.answer.cross_check &&
       judgement.answer.cross_check->state != shim::CrossCheckState::unknown) {
     advised.trials_agree = judgement.answer.cross_check->state == shim::CrossCheckState::agree;

@@ -57,22 +57,26 @@ Conclusion conclusion_of(shim::DepthState state) {
 
 Result<std::optional<Judgement>> judge_gauge_fit(const JobState& state, const sheet::Step& step,
                                                  const Context& context) {
-  auto gauge_fit = gauge_fit_case(state, *step.side);
+  auto gauge_fit = gauge_fit_case(state, step.its_side());
   if (!gauge_fit) {
     return std::nullopt;
   }
   Judgement judgement;
-  judgement.engine_case.tray = engine_tray(tray_of(state, *step.side, context));
+  judgement.engine_case.tray = engine_tray(tray_of(state, step.its_side(), context));
   judgement.engine_case.gauge_fit = std::move(gauge_fit);
   const auto checked = shim::checked(judgement.engine_case);
   if (!checked) {
     return tl::make_unexpected(checked.error());
   }
   judgement.answer = shim::advise(*checked);
+  if (!judgement.answer.gauge_fit) {
+    return std::nullopt;
+  }
+  const shim::GaugeFitAnswer& answer = *judgement.answer.gauge_fit;
   judgement.advised = advised_on(state, step, judgement.engine_case, judgement.answer);
-  judgement.advised.conclusion = conclusion_of(judgement.answer.gauge_fit->state);
-  judgement.advised.shim = judgement.answer.gauge_fit->shim;
-  judgement.advised.reason = gauge_fit_reason(*judgement.answer.gauge_fit);
+  judgement.advised.conclusion = conclusion_of(answer.state);
+  judgement.advised.shim = answer.shim;
+  judgement.advised.reason = gauge_fit_reason(answer);
   return judgement;
 }
 
@@ -101,7 +105,7 @@ shim::DepthCase depth_case(const sheet::DepthSpec& spec, const DepthsRead& depth
 }
 
 Result<std::optional<Judgement>> judge_depth(const JobState& state, const sheet::Step& step, const Context& context) {
-  const auto& spec = state.sheets.spec->side(*step.side).depth;
+  const auto& spec = state.sheets.spec->side(step.its_side()).depth;
   const DepthsRead* depths = nullptr;
   for (const Entry* entry : round_entries(state, step)) {
     if (const auto* each = std::get_if<DepthsRead>(&entry->body)) {
@@ -112,19 +116,23 @@ Result<std::optional<Judgement>> judge_depth(const JobState& state, const sheet:
     return std::nullopt;
   }
   Judgement judgement;
-  judgement.engine_case.tray = engine_tray(tray_of(state, *step.side, context));
-  judgement.engine_case.depth = depth_case(*spec, *depths);
+  judgement.engine_case.tray = engine_tray(tray_of(state, step.its_side(), context));
+  const shim::DepthCase depth = depth_case(*spec, *depths);
+  judgement.engine_case.depth = depth;
   const auto checked = shim::checked(judgement.engine_case);
   if (!checked) {
     return tl::make_unexpected(checked.error());
   }
   judgement.answer = shim::advise(*checked);
+  if (!judgement.answer.depth) {
+    return std::nullopt;
+  }
   const shim::DepthAnswer& answer = *judgement.answer.depth;
   judgement.advised = advised_on(state, step, judgement.engine_case, judgement.answer);
   judgement.advised.conclusion = conclusion_of(answer.state);
   judgement.advised.shim = answer.shim;
   judgement.advised.candidates = answer.candidates;
-  judgement.advised.reason = depth_reason(answer, *judgement.engine_case.depth);
+  judgement.advised.reason = depth_reason(answer, depth);
   return judgement;
 }
 
@@ -176,7 +184,7 @@ Advised advised_on(const JobState& state, const sheet::Step& step, const shim::A
                    const shim::AdviseAnswer& answer) {
   Advised advised;
   advised.at = {step.id, state.assembly};
-  advised.side = *step.side;
+  advised.side = step.its_side();
   advised.engine = std::string(shim::engine_version());
   advised.case_json = shim::write_case(engine_case);
   advised.answer_json = shim::write_answer(answer);

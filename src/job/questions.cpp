@@ -216,7 +216,7 @@ std::optional<Question> turn_missed(const JobState& state, const sheet::Step& st
   const Advised* before = state.assembly > 1 ? final_float(state, *step.side, state.assembly - 1) : nullptr;
   const auto old_thickness = thickness_in(state, *step.side, state.assembly - 1);
   const auto new_thickness = thickness_in(state, *step.side, state.assembly);
-  if (before == nullptr || !old_thickness || !new_thickness || !sensitivity) {
+  if (before == nullptr || !before->mean || !old_thickness || !new_thickness || !sensitivity) {
     return std::nullopt;
   }
   double mean = 0;

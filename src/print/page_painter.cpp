@@ -74,7 +74,9 @@ class Drawer {
     painter_.setClipRect(dots(hatch.box));
     painter_.setPen(QPen(colour(hatch.ink), 0.2 * dots_per_mm));
     const double height = hatch.box.height_mm;
-    for (double x = hatch.box.x_mm - height; x < hatch.box.x_mm + hatch.box.width_mm; x += hatch.gap_mm) {
+    const int lines = static_cast<int>(std::ceil((height + hatch.box.width_mm) / hatch.gap_mm));
+    for (int line = 0; line < lines; ++line) {
+      const double x = hatch.box.x_mm - height + line * hatch.gap_mm;
       painter_.drawLine(dots(x, hatch.box.y_mm + height), dots(x + height, hatch.box.y_mm));
     }
     painter_.restore();

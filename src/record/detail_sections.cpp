@@ -7,8 +7,6 @@ namespace shimwright::record {
 
 namespace {
 
-constexpr double pitch_mm = 4.0;
-
 std::string answer_text(const Answer& answer) {
   switch (answer.kind) {
     case AnswerKind::done:
@@ -35,10 +33,10 @@ void write_paragraphs(PageWriter& writer, const std::string& title, const std::v
   if (texts.empty()) {
     return;
   }
-  writer.heading(title, 2 * pitch_mm);
+  writer.heading(title, 2 * body_pitch_mm);
   writer.gap(0.8);
   for (const std::string& text : texts) {
-    writer.paragraph({{text}}, pitch_mm);
+    writer.paragraph({{text}}, body_pitch_mm);
   }
 }
 
@@ -130,7 +128,7 @@ void write_group(PageWriter& writer, const std::vector<const Answer*>& group, co
   for (const Answer* answer : group) {
     add_answer(spans, *answer, answer == group.back());
   }
-  writer.paragraph(spans, pitch_mm);
+  writer.paragraph(spans, body_pitch_mm);
 }
 
 }  // namespace
@@ -150,7 +148,7 @@ void write_answers(PageWriter& writer, const Record& record) {
   if (groups.empty()) {
     return;
   }
-  writer.heading(SHIMWRIGHT_TEXT("record", "Answers; hold points in bold"), 2 * pitch_mm);
+  writer.heading(SHIMWRIGHT_TEXT("record", "Answers; hold points in bold"), 2 * body_pitch_mm);
   writer.gap(0.8);
   for (const auto& group : groups) {
     write_group(writer, group, record.job.opened.moment);
@@ -159,7 +157,7 @@ void write_answers(PageWriter& writer, const Record& record) {
     writer.paragraph({{counted(others, SHIMWRIGHT_TEXT("record", "One other step done or in order."),
                                SHIMWRIGHT_TEXT("record", "{0} other steps done or in order.")),
                        FontRole::small, Ink::soft}},
-                     pitch_mm);
+                     body_pitch_mm);
   }
 }
 

@@ -5,8 +5,6 @@ namespace shimwright::record {
 
 namespace {
 
-constexpr double pitch_mm = 4.0;
-
 std::string deviation_text(const Deviation& deviation, const Record& record) {
   const std::string_view pattern = deviation.left_out ? SHIMWRIGHT_TEXT("record", "{0}: left out by {1}, “{2}”.")
                                                       : SHIMWRIGHT_TEXT("record", "{0}: accepted by {1}, “{2}”.");
@@ -40,17 +38,17 @@ std::string not_measured_text(const NotMeasured& each, const Record& record) {
 
 void write_deviations(PageWriter& writer, const Record& record) {
   if (!record.deviations.empty()) {
-    writer.heading(SHIMWRIGHT_TEXT("record", "Deviations"), 2 * pitch_mm);
+    writer.heading(SHIMWRIGHT_TEXT("record", "Deviations"), 2 * body_pitch_mm);
     writer.gap(0.8);
     for (const Deviation& deviation : record.deviations) {
-      writer.paragraph({{deviation_text(deviation, record)}}, pitch_mm);
+      writer.paragraph({{deviation_text(deviation, record)}}, body_pitch_mm);
     }
   }
   if (!record.disagreements.empty()) {
-    writer.heading(SHIMWRIGHT_TEXT("record", "Trials against float"), 2 * pitch_mm);
+    writer.heading(SHIMWRIGHT_TEXT("record", "Trials against float"), 2 * body_pitch_mm);
     writer.gap(0.8);
     for (const Disagreement& each : record.disagreements) {
-      writer.paragraph({{disagreement_text(each, record)}}, pitch_mm);
+      writer.paragraph({{disagreement_text(each, record)}}, body_pitch_mm);
     }
   }
 }
@@ -59,21 +57,21 @@ void write_not_measured(PageWriter& writer, const Record& record) {
   if (record.not_measured.empty()) {
     return;
   }
-  writer.heading(SHIMWRIGHT_TEXT("record", "Not measured"), 2 * pitch_mm);
+  writer.heading(SHIMWRIGHT_TEXT("record", "Not measured"), 2 * body_pitch_mm);
   writer.gap(0.8);
   std::vector<std::string> not_done;
   for (const NotMeasured& each : record.not_measured) {
     if (each.why == WhyNotMeasured::not_done) {
       not_done.push_back(each.place.title);
     } else {
-      writer.paragraph({{not_measured_text(each, record)}}, pitch_mm);
+      writer.paragraph({{not_measured_text(each, record)}}, body_pitch_mm);
     }
   }
   if (!not_done.empty()) {
     writer.paragraph({{say(record.job.closed ? SHIMWRIGHT_TEXT("record", "No reason given: {0}.")
                                              : SHIMWRIGHT_TEXT("record", "So far: {0}."),
                            {joined(each_once(not_done), "; ")})}},
-                     pitch_mm);
+                     body_pitch_mm);
   }
 }
 

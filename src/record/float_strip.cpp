@@ -54,10 +54,11 @@ Axis axis_for(const std::vector<const FloatSeries*>& series, const PageWriter& w
   std::int64_t least = series.front()->limits.least.count();
   std::int64_t most = series.front()->limits.most.count();
   for (const FloatSeries* each : series) {
-    const std::int64_t u = each->judged->expanded_u.value_or(0);
     least = std::min(least, each->limits.least.count());
     most = std::max(most, each->limits.most.count());
-    for (const std::int64_t spot : each->judged->spot_floats) {
+    const FloatJudged judged = each->judged.value_or(FloatJudged{});
+    const std::int64_t u = judged.expanded_u.value_or(0);
+    for (const std::int64_t spot : judged.spot_floats) {
       least = std::min(least, spot - u);
       most = std::max(most, spot + u);
     }
@@ -76,7 +77,8 @@ void draw_zones(PageWriter& writer, const Axis& axis, const FloatSeries& series,
   const auto most = static_cast<double>(series.limits.most.count());
   writer.add(Rectangle{{axis.x(least), top_mm, axis.x(most) - axis.x(least), bar_mm}, Ink::band, std::nullopt});
   // Expanded uncertainty is twice the standard one; the guard is a multiple of that.
-  const double guard = series.limits.guard_factor * static_cast<double>(series.judged->expanded_u.value_or(0)) / 2;
+  const double guard = series.limits.guard_factor *
+                       static_cast<double>(series.judged.value_or(FloatJudged{}).expanded_u.value_or(0)) / 2;
   const double inside = std::min(guard, (most - least) / 2);
   if (inside <= 0) {
     return;
@@ -94,7 +96,7 @@ Ink ink_of(ReadingVerdict verdict) {
 }
 
 void draw_marks(PageWriter& writer, const Axis& axis, const FloatSeries& series, double middle_mm) {
-  const FloatJudged& judged = *series.judged;
+  const FloatJudged judged = series.judged.value_or(FloatJudged{});
   const auto u = static_cast<double>(judged.expanded_u.value_or(0));
   for (std::size_t at = 0; at < judged.spot_floats.size(); ++at) {
     const auto value = static_cast<double>(judged.spot_floats[at]);

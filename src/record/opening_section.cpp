@@ -65,7 +65,7 @@ std::vector<Fact> job_facts(const Record& record) {
           {SHIMWRIGHT_TEXT("record", "Limits from"), limits_source(record)}};
 }
 
-constexpr double pitch_mm = 4.1;
+constexpr double opening_pitch_mm = 4.1;
 constexpr double label_mm = 27;
 
 std::size_t lines_of(const PageWriter& writer, const Fact& fact, double width_mm) {
@@ -77,7 +77,7 @@ void write_fact(PageWriter& writer, const Fact& fact, double x_mm, double width_
   writer.text(x_mm, baseline, fact.label, FontRole::body, Ink::soft);
   for (const std::string& line : wrapped(fact.text, fact.role, width_mm - label_mm, writer.measure())) {
     writer.text(x_mm + label_mm, baseline, line, fact.role);
-    baseline += pitch_mm;
+    baseline += opening_pitch_mm;
   }
 }
 
@@ -90,7 +90,7 @@ void write_facts(PageWriter& writer, const std::vector<Fact>& left, const std::v
     for (const auto* side : {&left, &right}) {
       lines = at < side->size() ? std::max(lines, lines_of(writer, (*side)[at], column - label_mm - 2)) : lines;
     }
-    const double height = static_cast<double>(lines) * pitch_mm + 1.6;
+    const double height = static_cast<double>(lines) * opening_pitch_mm + 1.6;
     writer.need(height);
     if (at < left.size()) {
       write_fact(writer, left[at], writer.left() + inset_mm, column - 2);
@@ -124,7 +124,7 @@ void write_result(PageWriter& writer, const Record& record) {
   }
   write_facts(writer, vehicle_facts(record), right);
   for (const Fact& fact : long_ones) {
-    writer.paragraph({{fact.label + ": ", FontRole::body, Ink::soft}, {fact.text}}, pitch_mm);
+    writer.paragraph({{fact.label + ": ", FontRole::body, Ink::soft}, {fact.text}}, opening_pitch_mm);
   }
 }
 

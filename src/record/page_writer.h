@@ -17,6 +17,9 @@ struct PageHead {
   std::string mark;  ///< large and pale across the page, small in the head; empty where there is none
 };
 
+/// From one line of running text or of a table to the next.
+inline constexpr double body_pitch_mm = 4.0;
+
 /// Writes from the top of a page to its bottom and begins the next one when what comes does not fit.
 class PageWriter {
  public:

@@ -35,14 +35,16 @@ Disc disc_of(const Source& source, const Record& record, Side side) {
   }
   disc.assembly = last->place.assembly;
   disc.state = DiscState::measured;
-  if (!last->judged) {
+  const auto& judged = last->judged;
+  if (!judged) {
     return disc;
   }
-  disc.verdict = disc_verdict(last->judged->spot_verdicts);
+  const job::Conclusion conclusion = judged->conclusion;
+  disc.verdict = disc_verdict(judged->spot_verdicts);
   const sheet::Step* step = float_step(source, side);
   const bool accepted = step != nullptr && std::holds_alternative<job::Accepted>(source.state.step(step->id));
   const bool deviated = step != nullptr && std::holds_alternative<job::DeviationTaken>(source.state.step(step->id));
-  if (last->judged->conclusion == job::Conclusion::keep && accepted) {
+  if (conclusion == job::Conclusion::keep && accepted) {
     disc.state = disc.verdict == ReadingVerdict::within ? DiscState::free : DiscState::near_limit;
   } else if (disc.verdict != ReadingVerdict::none) {
     disc.state = deviated ? DiscState::accepted_off : DiscState::off;

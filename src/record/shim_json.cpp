@@ -6,12 +6,8 @@ namespace shimwright::record::parts_json {
 
 namespace {
 
-std::string text(std::string_view view) {
-  return std::string(view);
-}
-
 Json of(const Trial& trial) {
-  return {{"stamp", parts_json::of(trial.stamp)}, {"shim", trial.shim}, {"fit", text(shim::name_of(trial.fit))}};
+  return {{"stamp", parts_json::of(trial.stamp)}, {"shim", trial.shim}, {"fit", std::string(shim::name_of(trial.fit))}};
 }
 
 Json of(const Depths& depths) {
@@ -26,7 +22,7 @@ Json of(const Depths& depths) {
 Json of(const Advice& advice) {
   Json object = {{"stamp", parts_json::of(advice.stamp)},
                  {"engine", advice.engine},
-                 {"conclusion", text(job::name_of(advice.conclusion))},
+                 {"conclusion", std::string(job::name_of(advice.conclusion))},
                  {"candidates", advice.candidates},
                  {"reason", parts_json::of(advice.reason)}};
   put(object, "shim", advice.shim);
@@ -34,9 +30,9 @@ Json of(const Advice& advice) {
 }
 
 Json of(const ShimChoice& choice) {
-  Json object = {{"stamp", parts_json::of(choice.stamp)},    {"shim", choice.shim},
-                 {"thickness_um", choice.thickness.count()}, {"u_nm", choice.u_nm},
-                 {"by", text(job::name_of(choice.by))},      {"reason", choice.reason}};
+  Json object = {{"stamp", parts_json::of(choice.stamp)},      {"shim", choice.shim},
+                 {"thickness_um", choice.thickness.count()},   {"u_nm", choice.u_nm},
+                 {"by", std::string(job::name_of(choice.by))}, {"reason", choice.reason}};
   put(object, "chance_percent", choice.chance_percent);
   return object;
 }
@@ -54,12 +50,12 @@ Json of(const FloatRunLine& run) {
 Json of(const FloatJudged& judged) {
   Json verdicts = Json::array();
   for (const ReadingVerdict verdict : judged.spot_verdicts) {
-    verdicts.push_back(text(job::name_of(verdict)));
+    verdicts.push_back(std::string(job::name_of(verdict)));
   }
   Json object = {{"stamp", parts_json::of(judged.stamp)},
                  {"spot_floats_um", judged.spot_floats},
                  {"spot_verdicts", verdicts},
-                 {"conclusion", text(job::name_of(judged.conclusion))},
+                 {"conclusion", std::string(job::name_of(judged.conclusion))},
                  {"reason", parts_json::of(judged.reason)}};
   put(object, "mean_um", judged.mean);
   put(object, "spread_um", judged.spread);
@@ -89,14 +85,18 @@ Json all_of(const std::vector<Part>& parts) {
 }  // namespace
 
 Json of(const ShimUse& use) {
-  return {{"side", text(sheet::name_of(use.side))}, {"method", text(sheet::name_of(use.method))},
-          {"assemblies", use.assemblies},           {"trials", all_of(use.trials)},
-          {"depths", all_of(use.depths)},           {"advice", all_of(use.advice)},
-          {"choices", all_of(use.choices)},         {"measured", list_of(use.measured)}};
+  return {{"side", std::string(sheet::name_of(use.side))},
+          {"method", std::string(sheet::name_of(use.method))},
+          {"assemblies", use.assemblies},
+          {"trials", all_of(use.trials)},
+          {"depths", all_of(use.depths)},
+          {"advice", all_of(use.advice)},
+          {"choices", all_of(use.choices)},
+          {"measured", list_of(use.measured)}};
 }
 
 Json of(const OldShim& shim) {
-  return {{"side", text(sheet::name_of(shim.side))}, {"reading", of(shim.reading)}};
+  return {{"side", std::string(sheet::name_of(shim.side))}, {"reading", of(shim.reading)}};
 }
 
 Json of(const FloatSeries& series) {
@@ -104,7 +104,7 @@ Json of(const FloatSeries& series) {
   for (const FloatSpot& spot : series.spots) {
     spots.push_back({{"spot", spot.spot}, {"runs", all_of(spot.runs)}});
   }
-  Json object = {{"side", text(sheet::name_of(series.side))},
+  Json object = {{"side", std::string(sheet::name_of(series.side))},
                  {"as_found", series.as_found},
                  {"place", of(series.place)},
                  {"series", series.series},
@@ -112,7 +112,7 @@ Json of(const FloatSeries& series) {
                  {"spots", spots},
                  {"latest", series.latest}};
   if (series.reason) {
-    object["reason"] = text(job::name_of(*series.reason));
+    object["reason"] = std::string(job::name_of(*series.reason));
   }
   if (series.judged) {
     object["judged"] = of(*series.judged);

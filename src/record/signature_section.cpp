@@ -6,7 +6,7 @@ namespace shimwright::record {
 namespace {
 
 constexpr double code_mm = 23;
-constexpr double gap_mm = 5;
+constexpr double blank_gap_mm = 5;
 
 std::string caption(const Record& record, sheet::Signer signer) {
   std::string text = signer_word(signer);
@@ -53,14 +53,14 @@ std::string foot(const Record& record) {
 void write_signatures(PageWriter& writer, const Record& record) {
   writer.go_to_bottom(signatures_mm);
   const double top = writer.y();
-  const double room = writer.width() - code_mm - 3 * gap_mm;
+  const double room = writer.width() - code_mm - 3 * blank_gap_mm;
   const double width = room / 3;
   const double line_y = top + 16.5;
   double x = writer.left();
   for (const std::string& text : {caption(record, sheet::Signer::technician), caption(record, sheet::Signer::checker),
                                   std::string(SHIMWRIGHT_TEXT("record", "Customer"))}) {
     write_line(writer, text, x, width, line_y);
-    x += width + gap_mm;
+    x += width + blank_gap_mm;
   }
   write_kept_place(writer, top + 1);
   double baseline = top + signatures_mm - 4.4;

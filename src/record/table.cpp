@@ -9,11 +9,10 @@ namespace shimwright::record {
 
 namespace {
 
-constexpr double pitch_mm = 4.0;
 constexpr double head_mm = 5.6;
-constexpr double gap_mm = 3.6;    ///< between two columns
-constexpr double inset_mm = 1.5;  ///< from the margin to the first column
-constexpr double shape_mm = 3.1;  ///< room a shape takes before its word
+constexpr double column_gap_mm = 3.6;  ///< between two columns
+constexpr double inset_mm = 1.5;       ///< from the margin to the first column
+constexpr double shape_mm = 3.1;       ///< room a shape takes before its word
 
 using Widths = std::vector<double>;
 using Lines = std::vector<std::vector<std::string>>;  ///< of each cell of a row
@@ -53,7 +52,7 @@ void shrink_giving(const Table& table, Widths& widths, double over) {
 /// Column widths that together with the gaps fill the page exactly.
 Widths column_widths(const Table& table, const PageWriter& writer) {
   Widths widths = natural_widths(table, writer.measure());
-  const double wanted = writer.width() - 2 * inset_mm - gap_mm * static_cast<double>(widths.size() - 1);
+  const double wanted = writer.width() - 2 * inset_mm - column_gap_mm * static_cast<double>(widths.size() - 1);
   if (sum(widths) > wanted) {
     shrink_giving(table, widths, sum(widths) - wanted);
   }
@@ -89,7 +88,7 @@ std::size_t most_lines(const Lines& lines) {
 
 void draw_shape(PageWriter& writer, const Cell& cell, double x_mm, double middle_mm) {
   Shape shape;
-  shape.kind = *cell.shape;
+  shape.kind = cell.shape.value_or(ShapeKind::disc);
   shape.x_mm = x_mm + 1.1;
   shape.y_mm = middle_mm;
   shape.size_mm = 2.1;
@@ -110,19 +109,19 @@ void draw_cell(PageWriter& writer, const Cell& cell, const std::string& text, co
 /// Lines `from` to `to` of a row.
 void draw_lines(PageWriter& writer, const Table& table, const std::vector<Cell>& row, const Lines& lines,
                 const Widths& widths, std::size_t from, std::size_t to) {
-  const double height = static_cast<double>(to - from) * pitch_mm + table.padding_mm;
+  const double height = static_cast<double>(to - from) * body_pitch_mm + table.padding_mm;
   writer.need(height);
   double x = writer.left() + inset_mm;
   for (std::size_t at = 0; at < row.size(); ++at) {
     for (std::size_t number = from; number < std::min(to, lines[at].size()); ++number) {
       const double baseline =
-          writer.y() + table.padding_mm / 2 + static_cast<double>(number - from) * pitch_mm + pitch_mm * 0.75;
+          writer.y() + table.padding_mm / 2 + static_cast<double>(number - from) * body_pitch_mm + body_pitch_mm * 0.75;
       if (number == 0 && row[at].shape) {
         draw_shape(writer, row[at], x, baseline - 1.05);
       }
       draw_cell(writer, row[at], lines[at][number], table.columns[at], x, widths[at], baseline);
     }
-    x += widths[at] + gap_mm;
+    x += widths[at] + column_gap_mm;
   }
   writer.piece(height);
 }
@@ -131,9 +130,10 @@ void draw_head(PageWriter& writer, const Table& table, const Widths& widths) {
   double x = writer.left() + inset_mm;
   for (std::size_t at = 0; at < table.columns.size(); ++at) {
     const Cell cell{"", FontRole::small, Ink::soft, std::nullopt};
-    const auto lines = wrapped(table.columns[at].title, FontRole::small, widths[at] + gap_mm / 2, writer.measure());
+    const auto lines =
+        wrapped(table.columns[at].title, FontRole::small, widths[at] + column_gap_mm / 2, writer.measure());
     draw_cell(writer, cell, lines.empty() ? "" : lines.front(), table.columns[at], x, widths[at], writer.y() + 3.6);
-    x += widths[at] + gap_mm;
+    x += widths[at] + column_gap_mm;
   }
   writer.line(writer.left(), writer.y() + head_mm - 0.5, writer.right(), writer.y() + head_mm - 0.5, 0.15, Ink::hair);
   writer.piece(head_mm);
@@ -173,13 +173,13 @@ double height_of_beginning(const PageWriter& writer, const Table& table) {
   }
   const Widths widths = column_widths(table, writer);
   const auto lines = most_lines(lines_of(table.rows.front(), widths, writer.measure()));
-  return head_mm + std::min(static_cast<double>(lines) * pitch_mm + table.padding_mm, writer.full_room() / 2);
+  return head_mm + std::min(static_cast<double>(lines) * body_pitch_mm + table.padding_mm, writer.full_room() / 2);
 }
 
 void draw(PageWriter& writer, const Table& table) {
   const Widths widths = column_widths(table, writer);
   const double most_mm = writer.full_room() - head_mm - table.padding_mm - 6;
-  const auto lines_of_a_page = static_cast<std::size_t>(std::max(1.0, most_mm / pitch_mm));
+  const auto lines_of_a_page = static_cast<std::size_t>(std::max(1.0, most_mm / body_pitch_mm));
   writer.need(height_of_beginning(writer, table));
   draw_head(writer, table, widths);
   for (const auto& row : table.rows) {
@@ -187,7 +187,7 @@ void draw(PageWriter& writer, const Table& table) {
     const std::size_t count = most_lines(lines);
     for (std::size_t from = 0; from < count; from += lines_of_a_page) {
       const std::size_t to = std::min(count, from + lines_of_a_page);
-      if (static_cast<double>(to - from) * pitch_mm + table.padding_mm > writer.room()) {
+      if (static_cast<double>(to - from) * body_pitch_mm + table.padding_mm > writer.room()) {
         writer.new_page();
         draw_head(writer, table, widths);
       }

@@ -51,15 +51,15 @@ void Fields::refuse_word(std::string_view key, const std::string& name, std::str
 }
 
 std::string Fields::string(std::string_view key) {
-  return sound() ? take(reader_->string(key)) : std::string();
+  return reader_ && sound() ? take(reader_->string(key)) : std::string();
 }
 
 bool Fields::flag(std::string_view key) {
-  return sound() && take(reader_->boolean(key));
+  return reader_ && sound() && take(reader_->boolean(key));
 }
 
 std::int64_t Fields::integer(std::string_view key, std::int64_t least, std::int64_t most) {
-  return sound() ? take(reader_->integer(key, least, most)) : 0;
+  return reader_ && sound() ? take(reader_->integer(key, least, most)) : 0;
 }
 
 std::string Fields::line(std::string_view key) {
@@ -100,7 +100,7 @@ Text Fields::text(std::string_view key) {
 
 std::vector<const json::Value*> Fields::elements(std::string_view key, std::size_t least, std::size_t most) {
   std::vector<const json::Value*> found;
-  const json::Array* array = sound() ? take(reader_->array(key)) : nullptr;
+  const json::Array* array = reader_ && sound() ? take(reader_->array(key)) : nullptr;
   if (array == nullptr) {
     return found;
   }

@@ -122,6 +122,9 @@ Result<void> check_unproven_until(const PlacedStep& placed, const JobSheet& shee
 
 Result<void> check_equals(const PlacedStep& placed, const Channel& channel, const std::string& place,
                           const JobSheet& sheet) {
+  if (!channel.equals) {
+    return {};
+  }
   const ChannelName& wanted = *channel.equals;
   const Step* other = sheet.find(wanted.step);
   if (other == nullptr) {

@@ -14,7 +14,7 @@ AdviseAnswer advise(const CheckedCase& checked_case) {
   if (content.disc_float) {
     answer.disc_float = advise_float(content.tray, *content.disc_float);
   }
-  if (content.gauge_fit && answer.disc_float) {
+  if (content.gauge_fit && content.disc_float && answer.disc_float) {
     answer.cross_check = cross_check(content.tray, *content.gauge_fit, *content.disc_float, *answer.disc_float);
   }
   return answer;

@@ -32,8 +32,8 @@ Result<CheckedCase> read_case(std::string_view json_text) {
   if (top.has("float") && !fault.any()) {
     content.disc_float = read_float(top.value("float"), content.tray, fault);
   }
-  if (fault.any()) {
-    return tl::make_unexpected(*fault.error());
+  if (const auto& found = fault.error()) {
+    return tl::make_unexpected(*found);
   }
   return CaseChecker::approve(std::move(content));
 }

@@ -54,8 +54,8 @@ void advise_step(const Tray& tray, const FloatCase& disc_float, Verdict verdict,
   answer.shim = shims[thicker ? fitted + 1 : fitted - 1]->id;
 }
 
-void advise_best(const FloatCase& disc_float, FloatAnswer& answer) {
-  const RankedShim& best = answer.ranking->shims.front();
+void advise_best(const FloatCase& disc_float, const FloatRanking& ranking, FloatAnswer& answer) {
+  const RankedShim& best = ranking.shims.front();
   if (best.p_within < enough_for_changing) {
     answer.advice = FloatAdvice::no_shim;
     return;
@@ -89,13 +89,14 @@ void advise_shim(const Tray& tray, const FloatCase& disc_float, const FloatJudge
     answer.advice = FloatAdvice::measure_again;
     return;
   }
-  if (usable) {
+  if (usable && judgement.sensitivity) {
     answer.ranking = rank_shims(tray, disc_float, judgement, judgement.sensitivity->slope);
   }
   if (on_limit) {
     advise_on_limit(disc_float, judgement, coarse, answer);
-  } else if (usable) {
-    advise_best(disc_float, answer);
+  } else if (answer.ranking) {
+    const FloatRanking ranking = *answer.ranking;
+    advise_best(disc_float, ranking, answer);
   } else {
     advise_step(tray, disc_float, judgement.verdict, answer);
   }

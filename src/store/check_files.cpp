@@ -106,9 +106,9 @@ Result<void> check_file_and_schema(Connection& connection, CheckReport& report) 
   if (!fault) {
     return passed_on(fault);
   }
-  if (*fault) {
+  if (const auto& found = *fault) {
     add_finding(report, "file_damaged", "sqlite_schema", "", std::nullopt,
-                {SHIMWRIGHT_TEXT("store", "The file itself is damaged: {0}."), {**fault}});
+                {SHIMWRIGHT_TEXT("store", "The file itself is damaged: {0}."), {*found}});
   }
   return check_schema(connection, report);
 }

@@ -60,7 +60,8 @@ Result<void> check_job_row(Connection& connection, const CheckedJob& job, const 
   if (*kept != std::vector<Row>{job_row(job.id, state)}) {
     add_difference(report, "job", job.id, std::nullopt);
   }
-  auto vehicle = connection.value("SELECT count(*) FROM vehicle WHERE key = ?", {state.opened->vehicle_key});
+  const std::string vehicle_key = state.opened ? state.opened->vehicle_key : std::string();
+  auto vehicle = connection.value("SELECT count(*) FROM vehicle WHERE key = ?", {vehicle_key});
   if (!vehicle) {
     return passed_on(vehicle);
   }
@@ -109,7 +110,7 @@ Result<GramsByTerm> kept_grams(Connection& connection, const std::string& job) {
 
 Result<void> check_search(Connection& connection, const CheckedJob& job, const job::JobState& state,
                           CheckReport& report) {
-  auto texts = readable_texts(connection, *state.opened);
+  auto texts = readable_texts(connection, state.opened.value_or(job::Opened{}));
   if (!texts) {
     return passed_on(texts);
   }
@@ -163,16 +164,17 @@ Result<void> check_derived(Connection& connection, const CheckedJob& job, CheckR
   if (!state) {
     return passed_on(state);
   }
-  if (!*state || !(*state)->opened) {
+  const std::optional<job::JobState>& found = *state;
+  if (!found || !found->opened) {
     add_finding(
         report, "not_foldable", "entry", job.id, 1,
         {SHIMWRIGHT_TEXT("store", "This job does not begin with its opening, or its sheets are not to be read."), {}});
     return {};
   }
-  if (auto checked = check_job_row(connection, job, **state, report); !checked) {
+  if (auto checked = check_job_row(connection, job, *found, report); !checked) {
     return checked;
   }
-  return check_search(connection, job, **state, report);
+  return check_search(connection, job, *found, report);
 }
 
 Result<void> check_listed_jobs(Connection& connection, CheckReport& report) {

@@ -45,8 +45,8 @@ Result<void> check_copy(const QString& path, const CopyCheck& check) {
   if (!fault) {
     return passed_on(fault);
   }
-  if (*fault) {
-    return wrong_copy(**fault);
+  if (const auto& found = *fault) {
+    return wrong_copy(*found);
   }
   return check ? check(**copy) : Result<void>();
 }

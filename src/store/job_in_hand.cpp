@@ -44,15 +44,22 @@ Result<std::vector<job::Entry>> JobInHand::execute(const job::Command& command, 
   if (!entries) {
     return entries;
   }
-  job::JobState after = state_;
+  const std::size_t before = state_.entries.size();
   for (const job::Entry& entry : *entries) {
-    after = job::evolve(std::move(after), entry);
+    state_ = job::evolve(std::move(state_), entry);
   }
-  if (auto appended = store_->append(id_, *entries, job::private_texts_of(command), after); !appended) {
+  if (auto appended = store_->append(id_, *entries, job::private_texts_of(command), state_); !appended) {
+    go_back_to(before);
     return passed_on(appended);
   }
-  state_ = std::move(after);
   return entries;
+}
+
+// Rare, so it may cost a fold; a copy of the state kept for this would cost every command.
+void JobInHand::go_back_to(std::size_t entries) {
+  std::vector<job::Entry> kept = std::move(state_.entries);
+  kept.resize(entries);
+  state_ = job::fold(std::move(state_.sheets), kept);
 }
 
 }  // namespace shimwright::store

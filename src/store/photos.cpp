@@ -12,7 +12,7 @@ namespace shimwright::store {
 
 namespace {
 
-constexpr qint64 most_bytes = 20 * 1024 * 1024;
+constexpr qint64 most_bytes = qint64{20} * 1024 * 1024;
 
 /// By the first bytes, whatever the file is called.
 std::optional<std::string> media_type_of(const QByteArray& content) {

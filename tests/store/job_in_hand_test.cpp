@@ -62,10 +62,13 @@ TEST_CASE("what could not be stored is not shown as done") {
   Workbench bench;
   JobInHand job = opened(bench);
   JobInHand behind = got(JobInHand::load(bench.store(), job_id));
+  const job::JobState before = behind.state();
   const job::Context context = got(job.context(by_mk(5)));
   static_cast<void>(got(job.execute(job::Note{std::nullopt, "first"}, context)));
-  CHECK(code_of(behind.execute(job::Note{std::nullopt, "late"}, context)) == "lost_race");
-  CHECK(behind.state().entries.size() == 1);
+  CHECK(code_of(behind.execute(job::CheckStep{"complaint-read-back", true, ""}, context)) == "lost_race");
+  CHECK(behind.state().entries == before.entries);
+  CHECK(behind.state().steps == before.steps);
+  CHECK(behind.state().sheets.job == before.sheets.job);
 }
 
 TEST_CASE("a job begins only on sheets of the store, and loads only where it is") {

@@ -120,6 +120,10 @@ struct Step {
   std::optional<Role> role;
   Drawing shows = Drawing::none;
   StepBody body;
+
+  /// The side of a step whose kind has one: without it read_job_sheet refuses gauge fit, depth and float.
+  [[nodiscard]] Side its_side() const { return side.value_or(Side::lower); }
+
   friend bool operator==(const Step&, const Step&) = default;
 };
 

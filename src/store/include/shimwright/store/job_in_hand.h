@@ -1,5 +1,6 @@
 #pragma once
 
+#include <cstddef>
 #include <string>
 #include <vector>
 
@@ -32,6 +33,8 @@ class JobInHand {
  private:
   JobInHand(Store& store, std::string id, job::JobState state)
       : store_(&store), id_(std::move(id)), state_(std::move(state)) {}
+
+  void go_back_to(std::size_t entries);
 
   Store* store_;
   std::string id_;
