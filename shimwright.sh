@@ -137,7 +137,8 @@ tidy_one() {
 # `tidy changed 300` or `tidy all 0`: the second is how many seconds it may take, 0 for as long as it takes.
 tidy() {
   # Only the headers that are generated are built, and those without looking at them.
-  cmake --preset tidy -Wno-dev -DCMAKE_CXX_CLANG_TIDY= && cmake --build --preset tidy -j "$JOBS" --target autogen || return 1
+  cmake --preset tidy -Wno-dev -DCMAKE_CXX_CLANG_TIDY= &&
+    cmake --build --preset tidy -j "$JOBS" --target autogen || return 1
   SECONDS_LIMIT=$(($2 == 0 ? 0 : $(date +%s) + $2))
   export -f tidy_one
   export TIDY SECONDS_LIMIT

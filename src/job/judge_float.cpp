@@ -180,17 +180,15 @@ struct Outcome {
   bool trials_disagree = false;
 };
 
-Outcome outcome(const JobState& state, const sheet::Step& step, const shim::AdviseAnswer& answer,
+Outcome outcome(const JobState& state, const sheet::Step& step, const shim::FloatAnswer& answer,
+                const std::optional<shim::CrossCheckAnswer>& cross_check,
                 const std::vector<std::vector<const FloatRun*>>& runs, bool as_found) {
-  if (!answer.disc_float) {
-    return {};
-  }
-  Outcome found{plain_conclusion(answer.disc_float->advice), false};
+  Outcome found{plain_conclusion(answer.advice), false};
   if (as_found) {
     const bool open = found.conclusion == Conclusion::zero_again || found.conclusion == Conclusion::question;
     return {open ? found.conclusion : Conclusion::for_information, false};
   }
-  found.trials_disagree = answer.cross_check && answer.cross_check->state == shim::CrossCheckState::disagree;
+  found.trials_disagree = cross_check && cross_check->state == shim::CrossCheckState::disagree;
   if (found.trials_disagree && keeps_or_changes(found.conclusion) && !seated_again(state, step)) {
     found.conclusion = Conclusion::seat_again;
   } else if (found.conclusion == Conclusion::keep &&
@@ -304,7 +302,7 @@ Result<std::optional<Judgement>> judge_float(const JobState& state, const sheet:
     return std::nullopt;
   }
   const shim::FloatAnswer& answer = *judgement.answer.disc_float;
-  const Outcome found = outcome(state, step, judgement.answer, runs, as_found);
+  const Outcome found = outcome(state, step, answer, judgement.answer.cross_check, runs, as_found);
   Advised& advised = judgement.advised;
   advised = advised_on(state, step, judgement.engine_case, judgement.answer);
   advised.conclusion = found.conclusion;

@@ -86,14 +86,14 @@ std::size_t most_lines(const Lines& lines) {
   return most;
 }
 
-void draw_shape(PageWriter& writer, const Cell& cell, double x_mm, double middle_mm) {
+void draw_shape(PageWriter& writer, ShapeKind kind, Ink ink, double x_mm, double middle_mm) {
   Shape shape;
-  shape.kind = cell.shape.value_or(ShapeKind::disc);
+  shape.kind = kind;
   shape.x_mm = x_mm + 1.1;
   shape.y_mm = middle_mm;
   shape.size_mm = 2.1;
-  shape.fill = cell.shape == ShapeKind::half_disc ? Ink::amber : cell.ink;
-  shape.edge = cell.shape == ShapeKind::half_disc ? std::optional(Ink::text) : std::nullopt;
+  shape.fill = kind == ShapeKind::half_disc ? Ink::amber : ink;
+  shape.edge = kind == ShapeKind::half_disc ? std::optional(Ink::text) : std::nullopt;
   writer.add(shape);
 }
 
@@ -116,8 +116,8 @@ void draw_lines(PageWriter& writer, const Table& table, const std::vector<Cell>&
     for (std::size_t number = from; number < std::min(to, lines[at].size()); ++number) {
       const double baseline =
           writer.y() + table.padding_mm / 2 + static_cast<double>(number - from) * body_pitch_mm + body_pitch_mm * 0.75;
-      if (number == 0 && row[at].shape) {
-        draw_shape(writer, row[at], x, baseline - 1.05);
+      if (const auto& shape = row[at].shape; number == 0 && shape) {
+        draw_shape(writer, *shape, row[at].ink, x, baseline - 1.05);
       }
       draw_cell(writer, row[at], lines[at][number], table.columns[at], x, widths[at], baseline);
     }

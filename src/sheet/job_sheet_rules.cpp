@@ -120,12 +120,8 @@ Result<void> check_unproven_until(const PlacedStep& placed, const JobSheet& shee
   return {};
 }
 
-Result<void> check_equals(const PlacedStep& placed, const Channel& channel, const std::string& place,
-                          const JobSheet& sheet) {
-  if (!channel.equals) {
-    return {};
-  }
-  const ChannelName& wanted = *channel.equals;
+Result<void> check_equals(const PlacedStep& placed, const Channel& channel, const ChannelName& wanted,
+                          const std::string& place, const JobSheet& sheet) {
   const Step* other = sheet.find(wanted.step);
   if (other == nullptr) {
     return refuse("unknown_step", json::pointer(place, "step"),
@@ -157,7 +153,7 @@ Result<void> check_channels(const PlacedStep& placed, const JobSheet& sheet) {
     const Channel& channel = (*channels)[index];
     if (channel.equals) {
       const std::string place = json::pointer(json::pointer(placed.at("channels"), index), "equals");
-      if (auto kept = check_equals(placed, channel, place, sheet); !kept) {
+      if (auto kept = check_equals(placed, channel, *channel.equals, place, sheet); !kept) {
         return kept;
       }
     }

@@ -95,8 +95,7 @@ void advise_shim(const Tray& tray, const FloatCase& disc_float, const FloatJudge
   if (on_limit) {
     advise_on_limit(disc_float, judgement, coarse, answer);
   } else if (answer.ranking) {
-    const FloatRanking ranking = *answer.ranking;
-    advise_best(disc_float, ranking, answer);
+    advise_best(disc_float, *answer.ranking, answer);
   } else {
     advise_step(tray, disc_float, judgement.verdict, answer);
   }

@@ -52,7 +52,7 @@ Result<void> check_tables(Connection& connection, const CheckedJob& job, CheckRe
 }
 
 Result<void> check_job_row(Connection& connection, const CheckedJob& job, const job::JobState& state,
-                           CheckReport& report) {
+                           const std::string& vehicle_key, CheckReport& report) {
   auto kept = connection.rows(std::string("SELECT ") + job_columns + " FROM job WHERE id = ?", {job.id});
   if (!kept) {
     return passed_on(kept);
@@ -60,7 +60,6 @@ Result<void> check_job_row(Connection& connection, const CheckedJob& job, const 
   if (*kept != std::vector<Row>{job_row(job.id, state)}) {
     add_difference(report, "job", job.id, std::nullopt);
   }
-  const std::string vehicle_key = state.opened ? state.opened->vehicle_key : std::string();
   auto vehicle = connection.value("SELECT count(*) FROM vehicle WHERE key = ?", {vehicle_key});
   if (!vehicle) {
     return passed_on(vehicle);
@@ -109,8 +108,8 @@ Result<GramsByTerm> kept_grams(Connection& connection, const std::string& job) {
 }
 
 Result<void> check_search(Connection& connection, const CheckedJob& job, const job::JobState& state,
-                          CheckReport& report) {
-  auto texts = readable_texts(connection, state.opened.value_or(job::Opened{}));
+                          const job::Opened& opened, CheckReport& report) {
+  auto texts = readable_texts(connection, opened);
   if (!texts) {
     return passed_on(texts);
   }
@@ -171,10 +170,10 @@ Result<void> check_derived(Connection& connection, const CheckedJob& job, CheckR
         {SHIMWRIGHT_TEXT("store", "This job does not begin with its opening, or its sheets are not to be read."), {}});
     return {};
   }
-  if (auto checked = check_job_row(connection, job, *found, report); !checked) {
+  if (auto checked = check_job_row(connection, job, *found, found->opened->vehicle_key, report); !checked) {
     return checked;
   }
-  return check_search(connection, job, *found, report);
+  return check_search(connection, job, *found, *found->opened, report);
 }
 
 Result<void> check_listed_jobs(Connection& connection, CheckReport& report) {

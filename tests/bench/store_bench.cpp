@@ -163,7 +163,7 @@ int main(int argument_count, char** arguments) {
   const QCoreApplication application(argument_count, arguments);
   const int repeats = argument_count > 1 ? std::max(1, std::atoi(arguments[1])) : 300;
   const QString place = argument_count > 2 ? QString::fromLocal8Bit(arguments[2]) : QDir::currentPath();
-  const QTemporaryDir folder(place + "/store-bench-XXXXXX");
+  const QTemporaryDir folder(place + "/store-bench");
   const auto store = needed(Store::open(folder.filePath("store.sqlite").toStdString(), {Mode::read_write, "MK", 0}));
   const Sheets sheets = furnish(store->registers());
   // The vehicle has to be in the copy as well.

@@ -29,7 +29,8 @@ RULES = (
     ),
     Rule(r"(?<!operator )(?<!= )(?<!=)\bdelete\b", ("src", "ui"), "no raw owning pointer; let the owner go out of scope."),
     Rule(
-        r"\b(?:sleep_for|sleep_until|usleep|nanosleep|q?Sleep|qWait|msleep)\s*\(|\bsleep\s*\(",
+        # Every name that ends in a pause: of the standard library, the system and the toolkit.
+        r"\b(?:[umq]?|nano|this_thread::)[Ss]leep(?:_\w+)?\s*\(|\bqWait\s*\(",
         ("tests",),
         "no sleeps in tests: wait for a condition, or hand in a clock.",
     ),

@@ -21,7 +21,13 @@ class MachinePaths(TreeTest):
                     self.assert_one_fault(faults(self.tree({name: "\n" + text})), f"{name}:2")
 
     def test_what_only_looks_like_one(self):
-        for text in ("data/work/sheet", "https://example.org/home/a", "${TMPDIR:-/tmp}/x", "km/h", "/usr/share/fonts/a"):
+        for text in (
+            f"data{SLASH}work/sheet",
+            f"https://example.org{SLASH}home/a",
+            f"${{TMPDIR:-{SLASH}tmp}}/x",
+            "km/h",
+            "/usr/share/fonts/a",
+        ):
             with self.subTest(text):
                 self.assertEqual(faults(self.tree({"docs/a.md": text})), [])
 

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <cassert>
 #include <cstddef>
 #include <cstdint>
 #include <optional>
@@ -122,7 +123,10 @@ struct Step {
   StepBody body;
 
   /// The side of a step whose kind has one: without it read_job_sheet refuses gauge fit, depth and float.
-  [[nodiscard]] Side its_side() const { return side.value_or(Side::lower); }
+  [[nodiscard]] Side its_side() const {
+    assert(side.has_value());
+    return side.value_or(Side::lower);
+  }
 
   friend bool operator==(const Step&, const Step&) = default;
 };
