@@ -273,6 +273,9 @@ job::Command DemoTechnician::answer_float(const sheet::Step& step, const job::Jo
                                           const job::Context& context) {
   const TrueSide& truth = side(step.its_side());
   const bool as_found = std::get<sheet::FloatStep>(step.body).as_found;
+  if (as_found && !state.sheets.spec->side(step.its_side()).disc_float.as_found) {
+    return job::SayNotRequired{step.id, "not measured, because the method has no float as found"};
+  }
   const auto judgement = job::judge(state, step, context).value_or(std::nullopt);
   const bool held = std::holds_alternative<job::Held>(state.step(step.id));
   if (held && judgement) {

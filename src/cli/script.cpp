@@ -161,6 +161,12 @@ Result<ScriptTray> read_tray(const json::Value& value, const std::string& place)
   if (!shims) {
     return tl::make_unexpected(shims.error());
   }
+  constexpr std::size_t most_shims = 200;  // as on a spec sheet: every trial is planned over all of them
+  if (shims->size() > most_shims) {
+    return refuse("too_many", reader->place_of("shims"),
+                  SHIMWRIGHT_TEXT("cli", "A tray has at most {0} shims, this one has {1}: shorten it."),
+                  {std::to_string(most_shims), std::to_string(shims->size())});
+  }
   return ScriptTray{*name, *std::move(shims)};
 }
 

@@ -40,8 +40,12 @@ bool has(const shim::GaugeFitAnswer& answer, shim::GaugeFitFinding finding) {
   return std::find(answer.findings.begin(), answer.findings.end(), finding) != answer.findings.end();
 }
 
-Message settled_reason(const shim::GaugeFitAnswer& answer) {
-  const std::string shim = answer.shim.value_or("");
+/// A sentence with a gap where the shim's mark belongs would be read over: say that none is named.
+Message none_named() {
+  return {SHIMWRIGHT_TEXT("job", "No shim is named: look at the numbers and choose one yourself, with reason."), {}};
+}
+
+Message settled_reason(const shim::GaugeFitAnswer& answer, const std::string& shim) {
   const std::string chance = in_hundred(chance_of(answer, shim));
   if (has(answer, shim::GaugeFitFinding::feel_too_coarse)) {
     return {SHIMWRIGHT_TEXT("job",
@@ -57,8 +61,12 @@ Message settled_reason(const shim::GaugeFitAnswer& answer) {
   return {SHIMWRIGHT_TEXT("job", "{0} is the one: {1} in 100 by the trials."), {shim, chance}};
 }
 
-std::string trials_left(const shim::GaugeFitAnswer& answer) {
-  return answer.seat ? fmt::format("{:.1f}", answer.seat->expected_trials_left) : std::string();
+Message try_reason(const shim::GaugeFitAnswer& answer, const std::string& shim) {
+  if (!answer.seat) {
+    return {SHIMWRIGHT_TEXT("job", "Try {0}."), {shim}};
+  }
+  return {SHIMWRIGHT_TEXT("job", "Try {0}: about {1} trials left."),
+          {shim, fmt::format("{:.1f}", answer.seat->expected_trials_left)}};
 }
 
 std::string spots_text(const std::vector<double>& floats) {
@@ -94,11 +102,29 @@ Message change_reason(const shim::FloatAnswer& answer) {
   const auto chosen =
       std::find_if(ranked.begin(), ranked.end(), [&](const auto& each) { return each.shim == answer.shim; });
   if (chosen == ranked.end()) {
-    return {SHIMWRIGHT_TEXT("job", "Fit {0}."), {answer.shim.value_or("")}};
+    return answer.shim ? Message{SHIMWRIGHT_TEXT("job", "Fit {0}."), {*answer.shim}} : none_named();
   }
   return {SHIMWRIGHT_TEXT(
               "job", "Fit {0}: expected float {1} ± {2} mm (95 %), {3} in 100 to be inside the limits at every spot."),
           {chosen->shim, mm(chosen->predicted_mm), mm(1.96 * chosen->u_mm), in_hundred(chosen->p_within)}};
+}
+
+Message edge_reason(const shim::DepthAnswer& answer, const std::string& required) {
+  if (answer.candidates.empty()) {
+    return none_named();
+  }
+  return {SHIMWRIGHT_TEXT("job", "{0} mm lies on the border between {1} and {2}: measure again, or choose one."),
+          {required, answer.candidates.front(), answer.candidates.back()}};
+}
+
+Message step_reason(const shim::FloatAnswer& answer) {
+  if (!answer.shim) {
+    return none_named();
+  }
+  return {SHIMWRIGHT_TEXT("job",
+                          "Fit {0}, one step, and measure again: how much a shim moves this float is not known well "
+                          "enough."),
+          {*answer.shim}};
 }
 
 }  // namespace
@@ -107,13 +133,24 @@ std::string bearing_name(Side side) {
   return side == Side::lower ? SHIMWRIGHT_TEXT("job", "large bearing") : SHIMWRIGHT_TEXT("job", "small bearing");
 }
 
+Message gone_reason(const std::string& shim) {
+  return {SHIMWRIGHT_TEXT("job", "{0} would be the one, but it is not in the tray: put one in, or take another."),
+          {shim}};
+}
+
+Message no_shim_known_reason(Side side) {
+  return {SHIMWRIGHT_TEXT("job",
+                          "Kept, but not judged: no shim is chosen for the {0}. Choose it, or measure the one taken "
+                          "out, then measure once more."),
+          {bearing_name(side)}};
+}
+
 Message gauge_fit_reason(const shim::GaugeFitAnswer& answer) {
   switch (answer.state) {
     case shim::GaugeFitState::try_shim:
-      return {SHIMWRIGHT_TEXT("job", "Try {0}: about {1} trials left."),
-              {answer.shim.value_or(""), trials_left(answer)}};
+      return answer.shim ? try_reason(answer, *answer.shim) : none_named();
     case shim::GaugeFitState::settled:
-      return settled_reason(answer);
+      return answer.shim ? settled_reason(answer, *answer.shim) : none_named();
     case shim::GaugeFitState::tray_too_thick:
       return {SHIMWRIGHT_TEXT("job", "Even the thinnest shim is too thick. Look at seating, lever and parts."), {}};
     case shim::GaugeFitState::tray_too_thin:
@@ -142,18 +179,20 @@ Message depth_reason(const shim::DepthAnswer& answer, const shim::DepthCase& dep
       return {SHIMWRIGHT_TEXT("job", "{0} mm lies outside the tray. Measure again, then look at the parts."),
               {required}};
     case shim::DepthState::far:
-      return {
-          answer.shim
-              ? SHIMWRIGHT_TEXT("job", "{0} mm is wanted; {1} is the nearest and lies far from it. Choose with reason.")
-              : SHIMWRIGHT_TEXT("job", "{0} mm is wanted and no shim of the tray is near it. Choose with reason."),
-          {required, answer.shim.value_or("")}};
+      return answer.shim
+                 ? Message{SHIMWRIGHT_TEXT(
+                               "job", "{0} mm is wanted; {1} is the nearest and lies far from it. Choose with reason."),
+                           {required, *answer.shim}}
+                 : Message{SHIMWRIGHT_TEXT("job",
+                                           "{0} mm is wanted and no shim of the tray is near it. Choose with reason."),
+                           {required}};
     case shim::DepthState::edge:
-      return {SHIMWRIGHT_TEXT("job", "{0} mm lies on the border between {1} and {2}: measure again, or choose one."),
-              {required, answer.candidates.front(), answer.candidates.back()}};
+      return edge_reason(answer, required);
     case shim::DepthState::shim:
       break;
   }
-  return {SHIMWRIGHT_TEXT("job", "Fit {0}: {1} mm is wanted."), {answer.shim.value_or(""), required}};
+  return answer.shim ? Message{SHIMWRIGHT_TEXT("job", "Fit {0}: {1} mm is wanted."), {*answer.shim, required}}
+                     : none_named();
 }
 
 Message float_reason(Conclusion conclusion, const shim::FloatAnswer& answer, const shim::FloatCase& disc_float,
@@ -186,11 +225,7 @@ Message float_reason(Conclusion conclusion, const shim::FloatAnswer& answer, con
     case Conclusion::change_shim:
       return change_reason(answer);
     case Conclusion::step_shim:
-      return {
-          SHIMWRIGHT_TEXT("job",
-                          "Fit {0}, one step, and measure again: how much a shim moves this float is not known well "
-                          "enough."),
-          {answer.shim.value_or("")}};
+      return step_reason(answer);
     case Conclusion::decide:
       return {SHIMWRIGHT_TEXT(
                   "job", "On the limit, and more runs will not decide it: change the shim, or accept with reason."),

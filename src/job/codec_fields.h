@@ -156,6 +156,8 @@ void fields(auto& each, Same<ShimTried> auto& it) {
   each("side", it.side);
   each("shim", it.shim);
   each("fit", it.fit);
+  each("thickness", it.thickness);
+  each("u_nm", it.u_nm);
 }
 
 void fields(auto& each, Same<DepthsRead> auto& it) {

@@ -1,5 +1,7 @@
 #include "shimwright/job/decide.h"
 
+#include <algorithm>
+
 #include "desk.h"
 
 namespace shimwright::job {
@@ -35,6 +37,54 @@ Result<void> job_takes_commands(const JobState& state, const Command& command, c
   return {};
 }
 
+const Entry* entry_numbered(const JobState& state, std::int64_t seq) {
+  const auto found =
+      std::find_if(state.entries.begin(), state.entries.end(), [seq](const Entry& each) { return each.seq == seq; });
+  return found == state.entries.end() ? nullptr : &*found;
+}
+
+bool only_accompanies(const EntryBody& body) {
+  return std::holds_alternative<Noted>(body) || std::holds_alternative<PhotoTaken>(body) ||
+         std::holds_alternative<Signed>(body);
+}
+
+/// What may come between the two signatures: the first was not given for it, or does not stand on it.
+bool leaves_the_signature(const JobState& state, const EntryBody& body) {
+  if (const auto* taken_back = std::get_if<Withdrawn>(&body)) {
+    const Entry* target = entry_numbered(state, taken_back->entry);
+    return target == nullptr || only_accompanies(target->body);
+  }
+  if (const auto* deviated = std::get_if<Deviated>(&body)) {  // the second signature, left out with a reason
+    const sheet::Step* step = state.sheets.job->find(deviated->at.step);
+    return step != nullptr && std::holds_alternative<sheet::SignStep>(step->body);
+  }
+  return only_accompanies(body) || std::holds_alternative<Parked>(body) || std::holds_alternative<TakenUp>(body) ||
+         std::holds_alternative<HandedOver>(body);
+}
+
+/// The entry by which the technician signed; 0 where not signed, or closed.
+std::int64_t technicians_signature(const JobState& state) {
+  for (const sheet::Step* step : state.sheets.job->steps()) {
+    const auto* sign = std::get_if<sheet::SignStep>(&step->body);
+    const auto* accepted = std::get_if<Accepted>(&state.step(step->id));
+    if (sign != nullptr && sign->signer == sheet::Signer::technician && accepted != nullptr) {
+      return accepted->entry;
+    }
+  }
+  return 0;
+}
+
+/// A signature stands for the job as it was: whatever changes it takes the signature back (docs/decisions.md).
+void take_back_signature(const JobState& state, std::vector<EntryBody>& bodies) {
+  const bool changes = std::any_of(bodies.begin(), bodies.end(),
+                                   [&](const EntryBody& body) { return !leaves_the_signature(state, body); });
+  const std::int64_t signature = changes ? technicians_signature(state) : 0;
+  if (signature != 0) {
+    bodies.emplace_back(Withdrawn{
+        signature, SHIMWRIGHT_TEXT("job", "The job was changed after this signature: the technician signs again.")});
+  }
+}
+
 }  // namespace
 
 Result<std::vector<Entry>> decide(const JobState& state, const Command& command, const Context& context) {
@@ -46,6 +96,7 @@ Result<std::vector<Entry>> decide(const JobState& state, const Command& command,
   if (!bodies) {
     return tl::make_unexpected(bodies.error());
   }
+  take_back_signature(state, *bodies);
   std::vector<Entry> entries;
   std::int64_t seq = state.next_seq();
   for (EntryBody& body : *bodies) {

@@ -58,6 +58,16 @@ Bodies decide_on(const Desk& desk, const WriteText& command) {
   return std::vector<EntryBody>{std::move(written)};
 }
 
+namespace {
+
+/// As people call the part; as it was typed where the spec sheet has no such part.
+std::string part_title(const Desk& desk, const std::string& part) {
+  const sheet::PartItem* item = desk.state.sheets.spec->part(part);
+  return item == nullptr ? part : item->title.in_english();
+}
+
+}  // namespace
+
 Bodies decide_on(const Desk& desk, const FitParts& command) {
   const auto step = step_of_kind<sheet::PartStep>(desk, command.step);
   if (!step) {
@@ -69,7 +79,8 @@ Bodies decide_on(const Desk& desk, const FitParts& command) {
     const sheet::PartItem* item = desk.state.sheets.spec->part(part.part);
     if (item == nullptr || std::find(wanted.begin(), wanted.end(), part.part) == wanted.end()) {
       return refuse("unknown_part", command.step,
-                    SHIMWRIGHT_TEXT("job", "“{0}” is no part of this step: choose one of those listed."), {part.part});
+                    SHIMWRIGHT_TEXT("job", "“{0}” is no part of this step: choose one of those listed."),
+                    {part_title(desk, part.part)});
     }
     if (part.quantity < 1 || part.quantity > 1000) {
       return refuse("bad_quantity", command.step,
@@ -85,7 +96,7 @@ Bodies decide_on(const Desk& desk, const FitParts& command) {
           "part_missing", command.step,
           SHIMWRIGHT_TEXT("job",
                           "“{0}” is still missing from the list of what was renewed: add it, or go on with a reason."),
-          {each});
+          {part_title(desk, each)});
     }
   }
   return std::vector<EntryBody>{std::move(fitted)};
@@ -118,8 +129,8 @@ Bodies decide_on(const Desk& desk, const Confirm& command) {
                                      [&](const Question& each) { return each.code == command.question; });
   if (!asked) {
     return refuse("no_such_question", command.step,
-                  SHIMWRIGHT_TEXT("job", "There is no open question “{0}” at this step: look at what it asks."),
-                  {command.question});
+                  SHIMWRIGHT_TEXT("job", "“{0}” asks nothing that could be confirmed so: look at what it asks."),
+                  {title_of(**step)});
   }
   std::vector<EntryBody> bodies{Confirmed{desk.at(**step), command.question, command.remark}};
   // Confirming unit or direction lets the engine answer for the first time.

@@ -46,6 +46,19 @@ Result<FloatRun> float_run(const Desk& desk, const sheet::Step& step, const Ente
   return run;
 }
 
+/// Some methods cannot measure the old pack before it is off; a float taken all the same would be no finding.
+Result<void> method_allows(const Desk& desk, const sheet::Step& step) {
+  const bool as_found = std::get<sheet::FloatStep>(step.body).as_found;
+  if (as_found && !desk.state.sheets.spec->side(step.its_side()).disc_float.as_found) {
+    return refuse("as_found_not_allowed", step.id,
+                  SHIMWRIGHT_TEXT("job",
+                                  "The method of this gearbox has no float as found: leave “{0}” out, not measured, "
+                                  "because the spec sheet does not allow it."),
+                  {title_of(step)});
+  }
+  return {};
+}
+
 /// Zero has to come back within a division, or the run is no measurement: what came back instead.
 std::optional<quantity::TypedNumber> zero_lost(const FloatRun& run) {
   const std::int64_t division = run.instrument ? run.instrument->resolution : 10;
@@ -69,6 +82,9 @@ Bodies decide_on(const Desk& desk, const EnterFloatRun& command) {
   const auto step = step_of_kind<sheet::FloatStep>(desk, command.step);
   if (!step) {
     return tl::make_unexpected(step.error());
+  }
+  if (auto allowed = method_allows(desk, **step); !allowed) {
+    return tl::make_unexpected(allowed.error());
   }
   auto run = float_run(desk, **step, command);
   if (!run) {

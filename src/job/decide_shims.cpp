@@ -36,7 +36,8 @@ Bodies decide_on(const Desk& desk, const TryShim& command) {
   if (!step) {
     return tl::make_unexpected(step.error());
   }
-  if (auto shim = shim_in_tray(desk, **step, command.shim); !shim) {
+  auto shim = shim_in_tray(desk, **step, command.shim);
+  if (!shim) {
     return tl::make_unexpected(shim.error());
   }
   std::vector<EntryBody> bodies;
@@ -47,7 +48,9 @@ Bodies decide_on(const Desk& desk, const TryShim& command) {
     }
     bodies = *std::move(first);
   }
-  bodies.emplace_back(ShimTried{desk.at(**step), (*step)->its_side(), command.shim, command.fit});
+  const std::int64_t u_nm = std::llround(shim->u_mm * 1e6);
+  bodies.emplace_back(
+      ShimTried{desk.at(**step), (*step)->its_side(), command.shim, command.fit, shim->thickness, u_nm});
   return with_advice(desk, **step, std::move(bodies));
 }
 

@@ -29,15 +29,62 @@ Result<const sheet::Step*> open_way_to(const Desk& desk, const std::string& step
   }
   if (const sheet::Step* hold = desk.state.hold_point_before(step_id)) {
     return refuse("hold_point", step_id,
-                  SHIMWRIGHT_TEXT("job", "“{0}” comes first ({1}): answer it, or go on with a reason there."),
-                  {title_of(*hold), hold->id});
+                  SHIMWRIGHT_TEXT("job", "“{0}” comes first: answer it, or go on with a reason there."),
+                  {title_of(*hold), hold->id});  // the id leads programs to the step, people read the title
   }
   return step;
 }
 
+std::string instrument_word(sheet::InstrumentKind kind) {
+  switch (kind) {
+    case sheet::InstrumentKind::dial_gauge:
+      return SHIMWRIGHT_TEXT("job", "dial gauge");
+    case sheet::InstrumentKind::depth_gauge:
+      return SHIMWRIGHT_TEXT("job", "depth gauge");
+    case sheet::InstrumentKind::micrometer:
+      return SHIMWRIGHT_TEXT("job", "micrometer");
+    case sheet::InstrumentKind::torque_wrench:
+      return SHIMWRIGHT_TEXT("job", "torque wrench");
+    case sheet::InstrumentKind::thermometer:
+      return SHIMWRIGHT_TEXT("job", "thermometer");
+    case sheet::InstrumentKind::multimeter:
+      return SHIMWRIGHT_TEXT("job", "multimeter");
+    case sheet::InstrumentKind::pressure_gauge:
+      return SHIMWRIGHT_TEXT("job", "pressure gauge");
+    case sheet::InstrumentKind::scale:
+      return SHIMWRIGHT_TEXT("job", "scale");
+  }
+  return "";
+}
+
+namespace {
+
+/// A visitor: one phrase a kind of step.
+struct AnswerWords {
+  std::string operator()(const sheet::DoStep&) const { return SHIMWRIGHT_TEXT("job", "“done”"); }
+  std::string operator()(const sheet::CheckStep&) const { return SHIMWRIGHT_TEXT("job", "“in order” or a finding"); }
+  std::string operator()(const sheet::ChooseStep&) const { return SHIMWRIGHT_TEXT("job", "one of its choices"); }
+  std::string operator()(const sheet::ReadStep&) const { return SHIMWRIGHT_TEXT("job", "readings"); }
+  std::string operator()(const sheet::PeakStep&) const { return SHIMWRIGHT_TEXT("job", "the highest reading"); }
+  std::string operator()(const sheet::PartStep&) const { return SHIMWRIGHT_TEXT("job", "the parts fitted"); }
+  std::string operator()(const sheet::PhotoStep&) const { return SHIMWRIGHT_TEXT("job", "photos"); }
+  std::string operator()(const sheet::TextStep&) const { return SHIMWRIGHT_TEXT("job", "words"); }
+  std::string operator()(const sheet::GaugeFitStep&) const { return SHIMWRIGHT_TEXT("job", "trials with the gauge"); }
+  std::string operator()(const sheet::DepthStep&) const { return SHIMWRIGHT_TEXT("job", "depths"); }
+  std::string operator()(const sheet::FloatStep&) const { return SHIMWRIGHT_TEXT("job", "lifts at its spots"); }
+  std::string operator()(const sheet::TeachInStep&) const { return SHIMWRIGHT_TEXT("job", "a teach-in"); }
+  std::string operator()(const sheet::SignStep&) const { return SHIMWRIGHT_TEXT("job", "a signature"); }
+};
+
+}  // namespace
+
+std::string answer_words(const sheet::StepBody& body) {
+  return std::visit(AnswerWords{}, body);
+}
+
 tl::unexpected<Error> wrong_kind(const sheet::Step& step) {
-  return refuse("wrong_kind", step.id, SHIMWRIGHT_TEXT("job", "“{0}” is a step of kind {1}: answer it as such."),
-                {title_of(step), std::string(sheet::kind_of(step.body))});
+  return refuse("wrong_kind", step.id, SHIMWRIGHT_TEXT("job", "“{0}” is answered with {1}: answer it so."),
+                {title_of(step), answer_words(step.body)});
 }
 
 Result<std::string> reason_given(const std::string& place, const std::string& reason) {
@@ -87,12 +134,12 @@ Result<InstrumentUsed> instrument_used(const Desk& desk, const std::string& plac
   if (found == known.end()) {
     return refuse("unknown_instrument", place,
                   SHIMWRIGHT_TEXT("job", "Say which instrument read this: a {0} of the workshop's list."),
-                  {std::string(sheet::name_of(kind))});
+                  {instrument_word(kind)});
   }
   if (found->kind != kind) {
     return refuse("wrong_instrument", place,
                   SHIMWRIGHT_TEXT("job", "{0} is a {1}, and this is read with a {2}: choose another."),
-                  {found->name, std::string(sheet::name_of(found->kind)), std::string(sheet::name_of(kind))});
+                  {found->name, instrument_word(found->kind), instrument_word(kind)});
   }
   const Instrument& used = *found;
   const bool overdue = used.calibrated_to && *used.calibrated_to < iso_day(desk.context.now);

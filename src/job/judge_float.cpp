@@ -53,43 +53,44 @@ void take_indicator(shim::FloatCase& disc_float, const FloatRun& run) {
   }
 }
 
-/// The tray with the shim chosen for the side, where it was sorted out of the tray since.
-std::vector<TrayShim> tray_with_chosen(const JobState& state, Side side, const Context& context) {
-  auto tray = tray_of(state, side, context);
+/// The shim chosen last for a side, as it was that day.
+std::optional<TrayShim> chosen_shim(const JobState& state, Side side) {
   const auto chosen = state.shims.find(side);
-  if (chosen == state.shims.end() || shim_with_id(tray, chosen->second) != nullptr) {
-    return tray;
-  }
-  const ShimChosen* last = nullptr;
+  std::optional<TrayShim> found;
   for (const Entry* entry : state.live()) {
     const auto* each = std::get_if<ShimChosen>(&entry->body);
-    last = each != nullptr && each->side == side ? each : last;
+    if (chosen != state.shims.end() && each != nullptr && each->side == side && each->shim == chosen->second) {
+      found = TrayShim{each->shim, each->thickness, each->u_mm, std::nullopt};
+    }
   }
-  if (last != nullptr) {
-    const auto thicker =
-        std::find_if(tray.begin(), tray.end(), [&](const TrayShim& each) { return each.thickness > last->thickness; });
-    tray.insert(thicker, {last->shim, last->thickness, last->u_mm, 0});
-  }
-  return tray;
+  return found;
 }
 
-Result<std::string> fitted_shim(const JobState& state, const sheet::Step& step, const std::vector<TrayShim>& tray,
-                                bool as_found) {
-  const auto chosen = state.shims.find(step.its_side());
-  if (!as_found && chosen != state.shims.end() && shim_with_id(tray, chosen->second) != nullptr) {
-    return chosen->second;
+/// The mark by which the shim under the disc goes in `tray`; put back into it where it has left it since. Nothing where
+/// no shim is known.
+std::optional<std::string> fitted_shim(const JobState& state, const sheet::Step& step, bool as_found,
+                                       std::vector<TrayShim>& tray) {
+  const auto chosen = as_found ? std::nullopt : chosen_shim(state, step.its_side());
+  if (chosen) {
+    return keep_in_tray(tray, *chosen);
   }
   const sheet::Step* old = step_with_role(*state.sheets.job, sheet::Role::old_shim, step.side);
   const auto* body = old == nullptr ? nullptr : std::get_if<sheet::ReadStep>(&old->body);
   const Reading* reading = body == nullptr ? nullptr : latest_reading(state, old->id, body->channels.front().id);
-  const TrayShim* nearest =
-      tray.empty() ? nullptr : nearest_shim(tray, reading == nullptr ? Length() : Length(reading->number.base));
-  if (nearest != nullptr && (as_found || reading != nullptr)) {
-    return nearest->id;
-  }
-  return refuse("no_shim_known", "",
-                SHIMWRIGHT_TEXT("job", "No shim is chosen for the {0}: choose it, or measure the one taken out."),
-                {bearing_name(step.its_side())});
+  const TrayShim* nearest = nearest_shim(tray, reading == nullptr ? Length() : Length(reading->number.base));
+  const bool known = as_found || reading != nullptr;
+  return nearest != nullptr && known ? std::optional(nearest->id) : std::nullopt;
+}
+
+/// Measuring is never refused for what is missing elsewhere: the runs are kept, and the advice says what is missing.
+Judgement not_judged(const JobState& state, const sheet::Step& step) {
+  Judgement judgement;
+  judgement.advised.at = {step.id, state.assembly};
+  judgement.advised.side = step.its_side();
+  judgement.advised.engine = std::string(shim::engine_version());
+  judgement.advised.conclusion = Conclusion::question;
+  judgement.advised.reason = no_shim_known_reason(step.its_side());
+  return judgement;
 }
 
 shim::FloatCase float_case(const JobState& state, const sheet::Step& step, const Context& context, bool as_found,
@@ -280,19 +281,20 @@ Result<std::optional<Judgement>> judge_float(const JobState& state, const sheet:
     return std::nullopt;
   }
   const bool as_found = std::get<sheet::FloatStep>(step.body).as_found;
-  const auto tray = tray_with_chosen(state, step.its_side(), context);
-  auto fitted = fitted_shim(state, step, tray, as_found);
+  const auto today = tray_of(state, step.its_side(), context);
+  auto tray = today;
+  auto fitted = fitted_shim(state, step, as_found, tray);
   if (!fitted) {
-    return tl::make_unexpected(fitted.error());
+    return not_judged(state, step);
   }
   Judgement judgement;
-  judgement.engine_case.tray = engine_tray(tray);
   shim::FloatCase disc_float = float_case(state, step, context, as_found, runs);
   disc_float.fitted_shim = *std::move(fitted);
   judgement.engine_case.disc_float = disc_float;
   if (!as_found) {
-    judgement.engine_case.gauge_fit = gauge_fit_case(state, step.its_side());
+    judgement.engine_case.gauge_fit = gauge_fit_case(state, step.its_side(), tray);
   }
+  judgement.engine_case.tray = engine_tray(tray);
   const auto checked = shim::checked(judgement.engine_case);
   if (!checked) {
     return tl::make_unexpected(checked.error());
@@ -308,6 +310,7 @@ Result<std::optional<Judgement>> judge_float(const JobState& state, const sheet:
   advised.conclusion = found.conclusion;
   advised.shim = answer.shim;
   advised.reason = float_reason(found.conclusion, answer, disc_float, step.its_side(), found.trials_disagree);
+  say_where_gone(advised, today);
   if (!as_found && judgement.answer.cross_check &&
       judgement.answer.cross_check->state != shim::CrossCheckState::unknown) {
     advised.trials_agree = judgement.answer.cross_check->state == shim::CrossCheckState::agree;

@@ -11,8 +11,13 @@ namespace shimwright::job {
 
 [[nodiscard]] shim::Tray engine_tray(const std::vector<TrayShim>& tray);
 
-/// The trials of a side that count now, as the engine wants them; nothing where that side's shim is found otherwise.
-[[nodiscard]] std::optional<shim::GaugeFitCase> gauge_fit_case(const JobState& state, Side side);
+/// The trials of a side that count now, as the engine wants them; nothing where that side's shim is found otherwise. A
+/// shim that was tried and has left the tray since is put back into `tray`: the trial stands on it.
+[[nodiscard]] std::optional<shim::GaugeFitCase> gauge_fit_case(const JobState& state, Side side,
+                                                               std::vector<TrayShim>& tray);
+
+/// Advice for a shim that the tray does not have today says so.
+void say_where_gone(Advised& advised, const std::vector<TrayShim>& tray_today);
 
 [[nodiscard]] Advised advised_on(const JobState& state, const sheet::Step& step, const shim::AdviseCase& engine_case,
                                  const shim::AdviseAnswer& answer);

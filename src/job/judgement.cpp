@@ -6,6 +6,7 @@
 #include "advice_wording.h"
 #include "judge_float.h"
 #include "round.h"
+#include "tray_steps.h"
 
 namespace shimwright::job {
 
@@ -57,12 +58,14 @@ Conclusion conclusion_of(shim::DepthState state) {
 
 Result<std::optional<Judgement>> judge_gauge_fit(const JobState& state, const sheet::Step& step,
                                                  const Context& context) {
-  auto gauge_fit = gauge_fit_case(state, step.its_side());
+  const auto today = tray_of(state, step.its_side(), context);
+  auto tray = today;
+  auto gauge_fit = gauge_fit_case(state, step.its_side(), tray);
   if (!gauge_fit) {
     return std::nullopt;
   }
   Judgement judgement;
-  judgement.engine_case.tray = engine_tray(tray_of(state, step.its_side(), context));
+  judgement.engine_case.tray = engine_tray(tray);
   judgement.engine_case.gauge_fit = std::move(gauge_fit);
   const auto checked = shim::checked(judgement.engine_case);
   if (!checked) {
@@ -77,10 +80,18 @@ Result<std::optional<Judgement>> judge_gauge_fit(const JobState& state, const sh
   judgement.advised.conclusion = conclusion_of(answer.state);
   judgement.advised.shim = answer.shim;
   judgement.advised.reason = gauge_fit_reason(answer);
+  say_where_gone(judgement.advised, today);
   return judgement;
 }
 
-shim::DepthCase depth_case(const sheet::DepthSpec& spec, const DepthsRead& depths) {
+/// Ranges of the spec sheet name shims of its own tray; one that is not in the tray today is put back into `tray`.
+std::string shim_of_bin(const std::string& id, const std::vector<sheet::SpecShim>& shims, std::vector<TrayShim>& tray) {
+  const auto found = std::find_if(shims.begin(), shims.end(), [&](const auto& each) { return each.id == id; });
+  return found == shims.end() ? id : keep_in_tray(tray, {found->id, found->thickness, found->u_mm, std::nullopt});
+}
+
+shim::DepthCase depth_case(const sheet::DepthSpec& spec, const DepthsRead& depths,
+                           const std::vector<sheet::SpecShim>& shims, std::vector<TrayShim>& tray) {
   shim::DepthCase depth;
   for (const quantity::TypedNumber& each : depths.readings) {
     depth.readings.emplace_back(each.base);
@@ -98,7 +109,7 @@ shim::DepthCase depth_case(const sheet::DepthSpec& spec, const DepthsRead& depth
   if (spec.bins) {
     depth.bins.emplace();
     for (const sheet::DepthBin& each : *spec.bins) {
-      depth.bins->push_back({each.from, each.to, each.shim});
+      depth.bins->push_back({each.from, each.to, shim_of_bin(each.shim, shims, tray)});
     }
   }
   return depth;
@@ -115,10 +126,12 @@ Result<std::optional<Judgement>> judge_depth(const JobState& state, const sheet:
   if (depths == nullptr || !spec) {
     return std::nullopt;
   }
+  const auto today = tray_of(state, step.its_side(), context);
+  auto tray = today;
   Judgement judgement;
-  judgement.engine_case.tray = engine_tray(tray_of(state, step.its_side(), context));
-  const shim::DepthCase depth = depth_case(*spec, *depths);
+  const shim::DepthCase depth = depth_case(*spec, *depths, state.sheets.spec->side(step.its_side()).tray, tray);
   judgement.engine_case.depth = depth;
+  judgement.engine_case.tray = engine_tray(tray);
   const auto checked = shim::checked(judgement.engine_case);
   if (!checked) {
     return tl::make_unexpected(checked.error());
@@ -133,6 +146,7 @@ Result<std::optional<Judgement>> judge_depth(const JobState& state, const sheet:
   judgement.advised.shim = answer.shim;
   judgement.advised.candidates = answer.candidates;
   judgement.advised.reason = depth_reason(answer, depth);
+  say_where_gone(judgement.advised, today);
   return judgement;
 }
 
@@ -159,7 +173,32 @@ shim::Tray engine_tray(const std::vector<TrayShim>& tray) {
   return shims;
 }
 
-std::optional<shim::GaugeFitCase> gauge_fit_case(const JobState& state, Side side) {
+namespace {
+
+/// The shim as it was when it was tried; as the spec sheet has it for an entry of before that was kept.
+std::optional<TrayShim> shim_tried(const JobState& state, const ShimTried& tried) {
+  if (tried.thickness && tried.u_nm) {
+    return TrayShim{tried.shim, *tried.thickness, static_cast<double>(*tried.u_nm) / 1e6, std::nullopt};
+  }
+  for (const sheet::SpecShim& each : state.sheets.spec->side(tried.side).tray) {
+    if (each.id == tried.shim) {
+      return TrayShim{each.id, each.thickness, each.u_mm, std::nullopt};
+    }
+  }
+  return std::nullopt;
+}
+
+}  // namespace
+
+void say_where_gone(Advised& advised, const std::vector<TrayShim>& tray_today) {
+  const bool to_be_taken = advised.conclusion == Conclusion::try_shim || advised.conclusion == Conclusion::fit_shim ||
+                           advised.conclusion == Conclusion::change_shim || advised.conclusion == Conclusion::step_shim;
+  if (to_be_taken && advised.shim && shim_with_id(tray_today, *advised.shim) == nullptr) {
+    advised.reason = gone_reason(*advised.shim);
+  }
+}
+
+std::optional<shim::GaugeFitCase> gauge_fit_case(const JobState& state, Side side, std::vector<TrayShim>& tray) {
   const auto& spec = state.sheets.spec->side(side).gauge_fit;
   const sheet::Step* step = step_of_side<sheet::GaugeFitStep>(state, side);
   if (!spec || step == nullptr) {
@@ -174,7 +213,11 @@ std::optional<shim::GaugeFitCase> gauge_fit_case(const JobState& state, Side sid
   gauge_fit.order = spec->thick_to_thin ? shim::TrialOrder::thick_to_thin : shim::TrialOrder::fewest;
   for (const Entry* entry : round_entries(state, *step)) {
     if (const auto* tried = std::get_if<ShimTried>(&entry->body)) {
-      gauge_fit.trials.push_back({tried->shim, tried->fit});
+      if (shim_with_id(tray, tried->shim) != nullptr) {
+        gauge_fit.trials.push_back({tried->shim, tried->fit});
+      } else if (const auto shim = shim_tried(state, *tried)) {
+        gauge_fit.trials.push_back({keep_in_tray(tray, *shim), tried->fit});
+      }
     }
   }
   return gauge_fit;

@@ -18,6 +18,11 @@ std::string text(Length length) {
   return millimetre_text(length, length.count() % 10 == 0 ? 2 : 3);
 }
 
+/// A stamp means nothing without its sign.
+std::string signed_text(Length length) {
+  return (length.count() > 0 ? "+" : "") + quantity::with_true_minus(text(length));
+}
+
 Question question(std::string code, std::string_view text, std::vector<std::string> arguments) {
   return {std::move(code), Message{std::string(text), std::move(arguments)}};
 }
@@ -162,7 +167,7 @@ std::optional<Question> stamp_differs(const JobState& state, Side side, Length s
       SHIMWRIGHT_TEXT("job",
                       "The stamp was read as {0} mm when the pack was unpacked and is {1} mm here. Read it on "
                       "the pack again, or confirm."),
-      {text(Length(read->number.base)), text(stamp)});
+      {signed_text(Length(read->number.base)), signed_text(stamp)});
 }
 
 std::optional<Question> other_pack(const JobState& state, const std::string& serial, const Context& context) {

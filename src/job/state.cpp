@@ -77,6 +77,13 @@ bool is_final_float(const sheet::Step& step) {
   return reading != nullptr && !reading->as_found;
 }
 
+/// Runs of another series do not take back what an earlier one has shown: it was measured, and is being measured again.
+bool measured_before(const JobState& state, const sheet::Step& step) {
+  const auto entries = state.live(step.id, state.assembly);
+  return std::any_of(entries.begin(), entries.end(),
+                     [](const Entry* entry) { return std::holds_alternative<Advised>(entry->body); });
+}
+
 /// Both discs may be measured before the pack comes off: a float that is off lets the other disc's steps through, since
 /// two floats off opposite ways show exchanged shims, and that costs minutes where taking the pack off costs an hour.
 std::size_t end_of_float_steps(const std::vector<const sheet::Step*>& steps) {
@@ -104,7 +111,8 @@ const sheet::Step* JobState::hold_point_before(std::string_view step_id) const {
     if (!each.hold_point || passed(each_state)) {
       continue;
     }
-    const bool measured = is_final_float(each) && std::holds_alternative<Held>(each_state);
+    const bool being_measured = std::holds_alternative<Held>(each_state) || std::holds_alternative<InWork>(each_state);
+    const bool measured = is_final_float(each) && being_measured && measured_before(*this, each);
     if (!(measured && among_floats)) {
       return &each;
     }

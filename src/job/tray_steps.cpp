@@ -20,6 +20,21 @@ const TrayShim* shim_with_id(const std::vector<TrayShim>& tray, std::string_view
   return found == tray.end() ? nullptr : &*found;
 }
 
+std::string keep_in_tray(std::vector<TrayShim>& tray, const TrayShim& shim) {
+  if (shim_with_id(tray, shim.id) != nullptr) {
+    return shim.id;
+  }
+  const auto as_thick =
+      std::find_if(tray.begin(), tray.end(), [&](const TrayShim& each) { return each.thickness == shim.thickness; });
+  if (as_thick != tray.end()) {
+    return as_thick->id;
+  }
+  const auto thicker =
+      std::find_if(tray.begin(), tray.end(), [&](const TrayShim& each) { return each.thickness > shim.thickness; });
+  tray.insert(thicker, {shim.id, shim.thickness, shim.u_mm, 0});
+  return shim.id;
+}
+
 const TrayShim* nearest_shim(const std::vector<TrayShim>& tray, Length thickness) {
   const auto found = std::min_element(tray.begin(), tray.end(), [&](const TrayShim& one, const TrayShim& other) {
     return distance(one.thickness, thickness) < distance(other.thickness, thickness);

@@ -52,6 +52,21 @@ std::string text_of(const TypedNumber& number) {
   return with_symbol(digits_of(number), number.unit);
 }
 
+std::string with_true_minus(std::string number) {
+  if (!number.empty() && number.front() == '-') {
+    number.replace(0, 1, "\u2212");
+  }
+  return number;
+}
+
+std::string printed_text_of(const TypedNumber& number) {
+  return with_true_minus(text_of(number));
+}
+
+std::string signed_text_of(const TypedNumber& number) {
+  return (number.base > 0 ? "+" : "") + printed_text_of(number);
+}
+
 std::string millimetre_text(Length length, int decimals) {
   const int kept = std::clamp(decimals, 0, most_decimals(Unit::millimetre));
   std::string digits = text_in(length.count(), Unit::millimetre, kept);

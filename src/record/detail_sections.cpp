@@ -102,9 +102,14 @@ std::vector<Event> events_of(const Record& record) {
 
 namespace {
 
+/// The first is not spoken of, and a step asked once has none.
+int shown_assembly(const Place& place) {
+  return place.once ? 1 : place.assembly;
+}
+
 /// Answers of one stage, assembly and person that follow each other: one paragraph.
 bool together(const Answer& one, const Answer& other) {
-  return one.place.stage == other.place.stage && one.place.assembly == other.place.assembly &&
+  return one.place.stage == other.place.stage && shown_assembly(one.place) == shown_assembly(other.place) &&
          one.stamp.person == other.stamp.person;
 }
 
@@ -117,9 +122,10 @@ void add_answer(std::vector<Span>& spans, const Answer& answer, bool last) {
 
 void write_group(PageWriter& writer, const std::vector<const Answer*>& group, const job::Moment& beside) {
   const Answer& first = *group.front();
-  const std::string head = first.place.assembly == 1 ? first.place.stage
-                                                     : say(SHIMWRIGHT_TEXT("record", "{0}, assembly {1}"),
-                                                           {first.place.stage, std::to_string(first.place.assembly)});
+  const int assembly = shown_assembly(first.place);
+  const std::string head = assembly == 1 ? first.place.stage
+                                         : say(SHIMWRIGHT_TEXT("record", "{0}, assembly {1}"),
+                                               {first.place.stage, std::to_string(assembly)});
   const std::string when = group.size() == 1
                                ? who_when(first.stamp, beside)
                                : say(SHIMWRIGHT_TEXT("record", "{0} to {1}"),

@@ -9,8 +9,8 @@ std::string deviation_text(const Deviation& deviation, const Record& record) {
   const std::string_view pattern = deviation.left_out ? SHIMWRIGHT_TEXT("record", "{0}: left out by {1}, “{2}”.")
                                                       : SHIMWRIGHT_TEXT("record", "{0}: accepted by {1}, “{2}”.");
   std::string title = deviation.place.title;
-  if (deviation.place.assembly > 1) {
-    title += say(SHIMWRIGHT_TEXT("record", ", assembly {0}"), {std::to_string(deviation.place.assembly)});
+  if (deviation.place.assembly > 1 && !deviation.place.once) {
+    title += say(SHIMWRIGHT_TEXT("record", ", assembly {0}"), {assembly_number(deviation.place)});
   }
   std::vector<std::string> found;
   for (const Message& message : deviation.found) {

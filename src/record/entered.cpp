@@ -37,19 +37,19 @@ class Teller {
   void operator()(const job::DepthsRead& depths) const {
     std::vector<std::string> digits;
     for (const TypedNumber& reading : depths.readings) {
-      digits.push_back(quantity::text_of(reading));
+      digits.push_back(quantity::printed_text_of(reading));
     }
     tell(SHIMWRIGHT_TEXT("record", "Depths {0}, reference {1}"),
-         {joined(digits, ", "), quantity::text_of(depths.reference)});
+         {joined(digits, ", "), quantity::printed_text_of(depths.reference)});
     if (depths.stamp) {
-      tell(SHIMWRIGHT_TEXT("record", "Stamp {0}"), {quantity::text_of(*depths.stamp)});
+      tell(SHIMWRIGHT_TEXT("record", "Stamp {0}"), {quantity::signed_text_of(*depths.stamp)});
     }
   }
   void operator()(const job::FloatRun& run) const {
     tell(SHIMWRIGHT_TEXT("record", "Spot {0}: rest {1}, lifted {2}"),
-         {std::to_string(run.spot), quantity::text_of(run.rest), quantity::text_of(run.lifted)});
+         {std::to_string(run.spot), quantity::printed_text_of(run.rest), quantity::printed_text_of(run.lifted)});
     if (run.zero_after) {
-      tell(SHIMWRIGHT_TEXT("record", "Zero after {0}"), {quantity::text_of(*run.zero_after)});
+      tell(SHIMWRIGHT_TEXT("record", "Zero after {0}"), {quantity::printed_text_of(*run.zero_after)});
     }
   }
   void operator()(const job::SeriesBegun& begun) const {
@@ -68,12 +68,12 @@ class Teller {
       if (value.before) {
         tell(SHIMWRIGHT_TEXT("record", "{0} before {1}"),
              {channel_title(source_, step_named(source_, tried.at.step), value.channel),
-              quantity::text_of(*value.before)});
+              quantity::printed_text_of(*value.before)});
       }
       if (value.after) {
         tell(SHIMWRIGHT_TEXT("record", "{0} after {1}"),
              {channel_title(source_, step_named(source_, tried.at.step), value.channel),
-              quantity::text_of(value.after->number)});
+              quantity::printed_text_of(value.after->number)});
       }
     }
   }
@@ -102,8 +102,11 @@ class Teller {
     told_.push_back({std::string(pattern), std::move(arguments)});
   }
   void tell_reading(const std::string& step, const job::Reading& reading) const {
+    const sheet::Channel* channel = channel_named(step_named(source_, step), reading.channel);
     const std::string title = channel_title(source_, step_named(source_, step), reading.channel);
-    tell("{0} {1}", {title, quantity::text_of(reading.number)});
+    const bool has_sign = channel != nullptr && channel->signed_value;
+    tell("{0} {1}",
+         {title, has_sign ? quantity::signed_text_of(reading.number) : quantity::printed_text_of(reading.number)});
   }
 
   const Source& source_;

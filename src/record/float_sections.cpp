@@ -9,7 +9,7 @@ namespace shimwright::record {
 namespace {
 
 std::string value_text(const FloatRunLine& run) {
-  return quantity::millimetre_text(run.value, run.decimals);
+  return quantity::with_true_minus(quantity::millimetre_text(run.value, run.decimals));
 }
 
 std::string derived_text(const std::optional<std::int64_t>& micrometres) {
@@ -129,7 +129,8 @@ std::string float_heading(const Record& record) {
 }
 
 std::string digits(const TypedNumber& number) {
-  return number.unit == quantity::Unit::millimetre ? quantity::digits_of(number) : quantity::text_of(number);
+  const bool plain = number.unit == quantity::Unit::millimetre;
+  return quantity::with_true_minus(plain ? quantity::digits_of(number) : quantity::text_of(number));
 }
 
 /// One run on one line: no break within it.

@@ -122,7 +122,8 @@ void draw_ticks(PageWriter& writer, const Axis& axis, double baseline_mm) {
   const int decimals = axis.tick >= 100 ? 1 : 2;
   for (std::int64_t at = axis.from; at <= axis.to; at += axis.tick) {
     writer.centred(axis.x(static_cast<double>(at)), baseline_mm,
-                   quantity::millimetre_text(quantity::micrometres(at), decimals), FontRole::small, Ink::soft);
+                   quantity::with_true_minus(quantity::millimetre_text(quantity::micrometres(at), decimals)),
+                   FontRole::small, Ink::soft);
   }
 }
 

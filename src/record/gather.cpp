@@ -103,7 +103,7 @@ std::string text_of(const Source& source, const sheet::Text& text) {
 }
 
 Place place_of(const Source& source, const std::string& step, int assembly) {
-  Place place{step, step, "", assembly};
+  Place place{step, step, "", assembly, false};
   if (!source.state.sheets.job) {
     return place;
   }
@@ -112,6 +112,7 @@ Place place_of(const Source& source, const std::string& step, int assembly) {
       if (each.id == step) {
         place.title = text_of(source, each.title);
         place.stage = text_of(source, stage.title);
+        place.once = each.again == sheet::Again::never;
       }
     }
   }
@@ -158,6 +159,7 @@ ReadingLine reading_line(const Source& source, const job::Entry& entry, const jo
   line.number = reading.number;
   line.verdict = reading.verdict;
   line.limit = reading.limit;
+  line.has_sign = channel != nullptr && channel->signed_value;
   if (channel != nullptr && channel->equals) {
     line.must_equal = place_of(source, channel->equals->step, 1).title;
   }

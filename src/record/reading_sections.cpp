@@ -68,7 +68,8 @@ std::string title_of(const Group& group) {
 std::string numbers_of(const Group& group) {
   std::vector<std::string> numbers;
   for (const ReadingLine* line : group) {
-    numbers.push_back(quantity::text_of(line->number));
+    numbers.push_back(line->has_sign ? quantity::signed_text_of(line->number)
+                                     : quantity::printed_text_of(line->number));
   }
   return joined(numbers, ", ");
 }
@@ -122,7 +123,7 @@ std::vector<Renewed> renewed(const Record& record) {
     if (row == rows.end()) {
       row = rows.insert(rows.end(), Renewed{&part, {}, 0, part.stamp});
     }
-    row->assemblies.push_back(std::to_string(part.place.assembly));
+    row->assemblies.push_back(assembly_number(part.place));
     row->quantity += part.quantity;
     row->last = part.stamp;
   }
@@ -160,7 +161,7 @@ void write_readings(PageWriter& writer, const Record& record) {
   for (const Group& group : groups) {
     const ReadingLine* line = group.front();
     table.rows.push_back({{step_cell(group, previous)},
-                          {std::to_string(line->place.assembly)},
+                          {assembly_number(line->place)},
                           {numbers_of(group)},
                           {limit_of(*line)},
                           verdict_of(*line),
@@ -182,7 +183,7 @@ void write_further_readings(PageWriter& writer, const Record& record) {
   for (const Group& group : groups) {
     const ReadingLine* line = group.front();
     table.rows.push_back({{step_cell(group, previous)},
-                          {std::to_string(line->place.assembly)},
+                          {assembly_number(line->place)},
                           {numbers_of(group)},
                           {instrument_by_time(line->instrument, line->stamp, record)}});
     previous = &group;
@@ -233,8 +234,8 @@ void write_teach_ins(PageWriter& writer, const Record& record) {
       const auto& after = value.after;
       table.rows.push_back({{at == 0 ? title : ""},
                             {value.channel_title},
-                            {value.before ? quantity::text_of(*value.before) : none},
-                            {after ? quantity::text_of(after->number) : none},
+                            {value.before ? quantity::printed_text_of(*value.before) : none},
+                            {after ? quantity::printed_text_of(after->number) : none},
                             {after && after->limit ? limit_text(*after->limit, after->number.unit) : ""},
                             after && after->verdict != ReadingVerdict::none ? verdict_cell(after->verdict) : Cell{""},
                             {at == 0 ? when : ""}});

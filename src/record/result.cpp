@@ -117,18 +117,11 @@ bool is_teach_in(const sheet::Step& step) {
   return std::holds_alternative<sheet::TeachInStep>(step.body);
 }
 
-/// The road test that follows the teach-in, known by its step id (docs/formats/record.md).
 const sheet::Step* road_test_step(const Source& source) {
-  bool after = false;
-  for (const sheet::Step* step : steps_of(source)) {
-    after = after || is_teach_in(*step);
-    const bool answered =
-        std::holds_alternative<sheet::CheckStep>(step->body) || std::holds_alternative<sheet::ChooseStep>(step->body);
-    if (after && answered && step->id.rfind("road-test", 0) == 0) {
-      return step;
-    }
-  }
-  return nullptr;
+  const auto steps = steps_of(source);
+  const auto found =
+      std::find_if(steps.begin(), steps.end(), [](const auto* each) { return each->role == sheet::Role::road_test; });
+  return found == steps.end() ? nullptr : *found;
 }
 
 bool is_accepted(const Source& source, const sheet::Step& step) {

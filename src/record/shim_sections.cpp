@@ -29,7 +29,8 @@ std::string digits_of_all(const std::vector<ReadingLine>& lines) {
   std::vector<std::string> digits;
   for (const ReadingLine& line : lines) {
     const bool plain = line.number.unit == quantity::Unit::millimetre;
-    digits.push_back(plain ? quantity::digits_of(line.number) : quantity::text_of(line.number));
+    digits.push_back(plain ? quantity::with_true_minus(quantity::digits_of(line.number))
+                           : quantity::printed_text_of(line.number));
   }
   return joined(digits, ", ");
 }
@@ -92,13 +93,13 @@ void write_choice(PageWriter& writer, const Record& record, const ShimUse& use, 
 void write_depths(PageWriter& writer, const Record& record, const ShimUse& use, const Depths& depths) {
   std::vector<std::string> readings;
   for (const TypedNumber& reading : depths.readings) {
-    readings.push_back(quantity::text_of(reading));
+    readings.push_back(quantity::printed_text_of(reading));
   }
   std::string line = say(SHIMWRIGHT_TEXT("record", "{0} bearing, assembly {1}: depths {2}; reference {3}; {4}; {5}."),
                          {bearing_word(use.side), std::to_string(use.assemblies.front()), joined(readings, ", "),
-                          quantity::text_of(depths.reference),
+                          quantity::printed_text_of(depths.reference),
                           depths.pack_stamp ? say(SHIMWRIGHT_TEXT("record", "stamp on the pack {0}"),
-                                                  {quantity::text_of(*depths.pack_stamp)})
+                                                  {quantity::signed_text_of(*depths.pack_stamp)})
                                             : SHIMWRIGHT_TEXT("record", "no stamp used"),
                           instrument_by_time(depths.instrument, depths.stamp, record)});
   writer.paragraph({{line}}, 4.0);

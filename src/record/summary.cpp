@@ -29,7 +29,7 @@ std::string how(const ShimUse& use) {
   if (!use.depths.empty()) {
     std::vector<std::string> readings;
     for (const TypedNumber& reading : use.depths.back().readings) {
-      readings.push_back(quantity::text_of(reading));
+      readings.push_back(quantity::printed_text_of(reading));
     }
     return say(SHIMWRIGHT_TEXT("record", "from the depths {0}"), {joined(readings, ", ")});
   }

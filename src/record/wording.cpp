@@ -74,6 +74,10 @@ std::string who_when(const Stamp& stamp, const job::Moment& beside) {
   return stamp.initials + ", " + short_time(stamp.moment, beside);
 }
 
+std::string assembly_number(const Place& place) {
+  return place.once ? "" : std::to_string(place.assembly);
+}
+
 std::string word_of(ReadingVerdict verdict) {
   switch (verdict) {
     case ReadingVerdict::none:
@@ -130,7 +134,7 @@ std::string signer_word(sheet::Signer signer) {
 std::string limit_text(const job::LimitUsed& limit, quantity::Unit unit) {
   const auto number = [&](std::int64_t base) {
     const TypedNumber typed{base, limit.decimals, limit.unit};
-    return limit.unit == unit ? quantity::digits_of(typed) : quantity::text_of(typed);
+    return quantity::with_true_minus(limit.unit == unit ? quantity::digits_of(typed) : quantity::text_of(typed));
   };
   if (limit.least && limit.most) {
     return say(SHIMWRIGHT_TEXT("record", "{0} to {1}"), {number(*limit.least), number(*limit.most)});
@@ -158,7 +162,8 @@ std::string disc_verdict_word(ReadingVerdict verdict) {
 }
 
 std::string millimetre_digits(std::int64_t micrometres) {
-  return quantity::millimetre_text(quantity::micrometres(micrometres), micrometres % 10 == 0 ? 2 : 3);
+  return quantity::with_true_minus(
+      quantity::millimetre_text(quantity::micrometres(micrometres), micrometres % 10 == 0 ? 2 : 3));
 }
 
 std::string joined(const std::vector<std::string>& parts, std::string_view between) {

@@ -21,6 +21,9 @@ namespace shimwright::record {
 /// `MK, 24 Nov 10:58`
 [[nodiscard]] std::string who_when(const Stamp& stamp, const job::Moment& beside);
 
+/// The number of the assembly; blank for a step asked once in a job.
+[[nodiscard]] std::string assembly_number(const Place& place);
+
 [[nodiscard]] std::string word_of(ReadingVerdict verdict);
 [[nodiscard]] std::string word_of(job::Fit fit);
 [[nodiscard]] std::string bearing_word(Side side);   ///< `Large`, `Small`

@@ -80,6 +80,10 @@ std::optional<Method> method_of(const StepBody& body) {
   return std::holds_alternative<DepthStep>(body) ? std::optional(Method::depth) : std::nullopt;
 }
 
+std::string method_word(Method method) {
+  return method == Method::gauge_fit ? SHIMWRIGHT_TEXT("sheet", "gauge trials") : SHIMWRIGHT_TEXT("sheet", "depths");
+}
+
 /// A step that finds a shim is asked only where the spec sheet says so, and where it does there is such a step.
 Result<void> check_method(const JobSheet& sheet, const Step& step, const SpecSheet& spec) {
   const auto method = method_of(step.body);
@@ -95,9 +99,9 @@ Result<void> check_method(const JobSheet& sheet, const Step& step, const SpecShe
     return refuse(
         "wrong_method", step.id,
         SHIMWRIGHT_TEXT("sheet",
-                        "The spec sheet {0}, issue {1}, finds this shim by '{2}', and the job sheet only by '{3}'; "
+                        "The spec sheet {0}, issue {1}, finds this shim by {2}, and the job sheet only by {3}; "
                         "choose another of the two."),
-        {spec.gearbox, std::to_string(spec.issue), std::string(name_of(wanted)), std::string(name_of(*method))});
+        {spec.gearbox, std::to_string(spec.issue), method_word(wanted), method_word(*method)});
   }
   return {};
 }

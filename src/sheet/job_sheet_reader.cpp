@@ -37,6 +37,29 @@ Result<JobSheet> read_content(const json::Value& file) {
   return fields.finish(std::move(sheet));
 }
 
+/// Sheets written before there was the role of the road test know it by its id: the first check or choice after the
+/// teach-in that begins with `road-test`.
+void find_road_test(JobSheet& sheet) {
+  Step* found = nullptr;
+  bool after_teach_in = false;
+  for (Stage& stage : sheet.stages) {
+    for (Step& step : stage.steps) {
+      if (step.role == Role::road_test) {
+        return;
+      }
+      after_teach_in = after_teach_in || std::holds_alternative<TeachInStep>(step.body);
+      const bool answered =
+          std::holds_alternative<CheckStep>(step.body) || std::holds_alternative<ChooseStep>(step.body);
+      if (found == nullptr && after_teach_in && answered && !step.role && step.id.rfind("road-test", 0) == 0) {
+        found = &step;
+      }
+    }
+  }
+  if (found != nullptr) {
+    found->role = Role::road_test;
+  }
+}
+
 }  // namespace
 
 Result<JobSheet> read_job_sheet(std::string_view json_text) {
@@ -54,6 +77,7 @@ Result<JobSheet> read_job_sheet(std::string_view json_text) {
   if (auto kept = check_rules(*sheet); !kept) {
     return tl::make_unexpected(std::move(kept.error()));
   }
+  find_road_test(*sheet);
   return sheet;
 }
 

@@ -66,10 +66,24 @@ Result<void> check_side(const PlacedStep& placed) {
   return {};
 }
 
+Result<void> check_road_test(const PlacedStep& placed) {
+  const StepBody& body = placed.step.body;
+  if (std::holds_alternative<CheckStep>(body) || std::holds_alternative<ChooseStep>(body)) {
+    return {};
+  }
+  return refuse(
+      "wrong_role", placed.at("role"),
+      SHIMWRIGHT_TEXT("sheet", "The role '{0}' is for a step of the kind 'check' or 'choose'; correct role or kind."),
+      {std::string(name_of(Role::road_test))});
+}
+
 Result<void> check_role(const PlacedStep& placed) {
   const Step& step = placed.step;
   if (!step.role) {
     return {};
+  }
+  if (*step.role == Role::road_test) {
+    return check_road_test(placed);
   }
   if (!is_role_of_a_side(*step.role)) {
     if (std::holds_alternative<TextStep>(step.body)) {

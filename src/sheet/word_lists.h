@@ -26,11 +26,12 @@ inline constexpr WordList<InstrumentKind, 8> instrument_kind_words{{{InstrumentK
                                                                     {InstrumentKind::scale, "scale"}}};
 inline constexpr WordList<Again, 4> again_words{
     {{Again::never, "never"}, {Again::strip, "strip"}, {Again::assembly, "assembly"}, {Again::side, "side"}}};
-inline constexpr WordList<Role, 5> role_words{{{Role::old_shim, "old_shim"},
+inline constexpr WordList<Role, 6> role_words{{{Role::old_shim, "old_shim"},
                                                {Role::new_shim, "new_shim"},
                                                {Role::stamp, "stamp"},
                                                {Role::old_pack_serial, "old_pack_serial"},
-                                               {Role::new_pack_serial, "new_pack_serial"}}};
+                                               {Role::new_pack_serial, "new_pack_serial"},
+                                               {Role::road_test, "road_test"}}};
 inline constexpr WordList<Signer, 2> signer_words{{{Signer::technician, "technician"}, {Signer::checker, "checker"}}};
 inline constexpr WordList<Drawing, 15> drawing_words{{{Drawing::none, "none"},
                                                       {Drawing::large_bearing, "large_bearing"},

@@ -136,6 +136,12 @@ Result<void> Registers::put(const job::Instrument& instrument, const By& by) {
 }
 
 Result<void> Registers::put(const Tray& tray, const By& by) {
+  constexpr std::size_t most_shims = 200;  // as on a spec sheet: every trial is planned over all of them
+  if (tray.shims.size() > most_shims) {
+    return refuse("too_many", "tray/shims",
+                  SHIMWRIGHT_TEXT("store", "A tray has at most {0} shims, this one has {1}; take some out."),
+                  {std::to_string(most_shims), std::to_string(tray.shims.size())});
+  }
   return put_item(*connection_, "tray", tray.id, tray.name, body_of(tray), by,
                   [&tray](Connection& connection) { return write_tray(connection, tray); });
 }

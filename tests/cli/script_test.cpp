@@ -41,6 +41,12 @@ TEST_CASE("a fault in a script is named by its place") {
   CHECK(place_without("0,01", "0,0001") == "/instruments/0/resolution");
   CHECK(place_without("dial_gauge", "hammer") == "/instruments/0/kind");
   CHECK(place_without(R"("u_um":2)", R"("u_um":0)") == "/trays/0/shims/0/u_um");
+  std::string shims;
+  for (int each = 0; each < 201; ++each) {
+    const std::string size = "1." + std::to_string(100 + each);
+    shims += (each == 0 ? "" : ",") + (R"({"id":")" + size + R"(","thickness":")" + size + R"(","u_um":2})");
+  }
+  CHECK(place_without(R"({"id":"1.65","thickness":"1,652","u_um":2,"count":1})", shims) == "/trays/0/shims");
   CHECK(place_without(R"("by":"MK")", R"("by":"RT")") == "/commands/0/by");
   CHECK(place_without(R"({"command":"note","by":"MK","text":"hello"})",
                       R"({"command":"peak","by":"MK","step":"s","text":"1","instrument":"wrench"})") == "/commands/0");

@@ -121,6 +121,31 @@ TEST_CASE("What a float comes to, in a sentence") {
   CHECK(says(float_said(Conclusion::for_information), "as found"));
 }
 
+TEST_CASE("Where the engine names no shim, no sentence has a gap for one") {
+  const auto names_none = [](const Message& message) { return says(message, "No shim is named"); };
+  auto trials = gauge_fit(shim::GaugeFitState::try_shim);
+  trials.shim.reset();
+  CHECK(names_none(gauge_fit_reason(trials)));
+  trials.state = shim::GaugeFitState::settled;
+  CHECK(names_none(gauge_fit_reason(trials)));
+  shim::DepthAnswer depths;
+  depths.required_mm = 1.8725;
+  depths.state = shim::DepthState::edge;
+  CHECK(names_none(depth_reason(depths, {})));
+  depths.state = shim::DepthState::shim;
+  CHECK(names_none(depth_reason(depths, {})));
+  auto disc_float = float_answer();
+  disc_float.shim.reset();
+  CHECK(names_none(float_reason(Conclusion::change_shim, disc_float, float_case(), Side::lower, false)));
+  CHECK(names_none(float_reason(Conclusion::step_shim, disc_float, float_case(), Side::lower, false)));
+}
+
+TEST_CASE("Where the trials left are not reckoned, none are named") {
+  auto trials = gauge_fit(shim::GaugeFitState::try_shim);
+  trials.seat.reset();
+  CHECK(said(gauge_fit_reason(trials)) == "Try 1.65.");
+}
+
 TEST_CASE("A question of the engine says what the numbers may be") {
   auto answer = float_answer();
   answer.advice = shim::FloatAdvice::confirm_unit;

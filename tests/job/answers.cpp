@@ -61,7 +61,13 @@ class Answerer {
     bench_.take(ChooseShim{step_.id, wanted(), ""});
   }
 
-  void operator()(const sheet::FloatStep&) const { bench_.float_twice(step_.id, {"0.55", "0.54", "0.56"}); }
+  void operator()(const sheet::FloatStep& step) const {
+    if (step.as_found && !bench_.state.sheets.spec->side(*step_.side).disc_float.as_found) {
+      bench_.take(SayNotRequired{step_.id, "the method has no float as found"});
+      return;
+    }
+    bench_.float_twice(step_.id, {"0.55", "0.54", "0.56"});
+  }
 
   void operator()(const sheet::TeachInStep& teach_in) const {
     TryTeachIn attempt{step_.id, true, {}, "", ""};

@@ -1,5 +1,6 @@
 #include "bench.h"
 
+#include <algorithm>
 #include <fstream>
 #include <iterator>
 
@@ -41,7 +42,9 @@ Context bench_context() {
   for (const auto kind : {InstrumentKind::dial_gauge, InstrumentKind::depth_gauge, InstrumentKind::micrometer,
                           InstrumentKind::torque_wrench, InstrumentKind::thermometer, InstrumentKind::multimeter}) {
     const std::string name(sheet::name_of(kind));
-    context.instruments.push_back({name, "the " + name, kind, 10, 10, "2027-03-31", std::nullopt});
+    std::string words = name;
+    std::replace(words.begin(), words.end(), '_', ' ');
+    context.instruments.push_back({name, "the bench's " + words, kind, 10, 10, "2027-03-31", std::nullopt});
   }
   context.instruments.front().turn = quantity::micrometres(1000);
   return context;

@@ -25,6 +25,25 @@ TEST_CASE("A run is at one of the spots") {
   CHECK(bench.refusal(run(3, "0.55")).empty());
 }
 
+TEST_CASE("A float as found is refused where the method has none, and left out with a reason") {
+  Bench bench("D6-1.json");
+  bench.answer_up_to("upper-float-as-found");
+  const EnterFloatRun run{"upper-float-as-found", 1, "0.00", "0.55", "", "dial_gauge"};
+  const auto refused = bench.error(run);
+  REQUIRE(refused);
+  CHECK(refused->code == "as_found_not_allowed");
+  CHECK(refused->place == "upper-float-as-found");
+  CHECK(refused->message.in_english().find("not measured, because") != std::string::npos);
+  bench.take(SayNotRequired{"upper-float-as-found", "the method has none"});
+  CHECK(bench.step("upper-float-as-found") == "not_required");
+  EnterFloatRun lower = run;
+  lower.step = "lower-float-as-found";
+  CHECK(bench.refusal(lower).empty());
+  bench.answer_up_to("upper-float");
+  lower.step = "upper-float";
+  CHECK(bench.refusal(lower).empty());  // on the new pack the same disc is measured
+}
+
 TEST_CASE("Zero comes back within a division, or the run is discarded") {
   const Bench bench = at_lower_float();
   CHECK(bench.refusal(run(1, "0.55", "0.01")).empty());

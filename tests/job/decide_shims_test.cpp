@@ -52,6 +52,71 @@ TEST_CASE("A shim is chosen with the thickness the tray has today") {
   CHECK(chosen->u_mm == Approx(0.002));
 }
 
+TEST_CASE("A trial keeps the shim as it was, and counts once that shim has left the tray") {
+  Bench bench;
+  bench.answer_up_to("large-gauge-fit").try_shim("large-gauge-fit", "1.75", Fit::tight);
+  const auto* tried = latest<ShimTried>(bench.state, "large-gauge-fit");
+  CHECK(tried->thickness == quantity::micrometres(1750));
+  CHECK(tried->u_nm == 3000);
+  Bench all_there = bench;
+  auto tray = std::vector<TrayShim>();
+  for (const sheet::SpecShim& each : bench.state.sheets.spec->side(Side::lower).tray) {
+    if (each.id != "1.75") {
+      tray.push_back({each.id, each.thickness, each.u_mm, 1});
+    }
+  }
+  bench.context.trays[Side::lower] = tray;
+  CHECK(bench.refusal(TryShim{"large-gauge-fit", "1.75", Fit::tight}) == "unknown_shim");
+  for (Bench* each : {&bench, &all_there}) {
+    each->try_shim("large-gauge-fit", "1.65", Fit::tight).try_shim("large-gauge-fit", "1.60", Fit::snug);
+  }
+  CHECK(bench.advice("large-gauge-fit").case_json == all_there.advice("large-gauge-fit").case_json);
+  CHECK(bench.conclusion("large-gauge-fit") == "fit_shim");
+  bench.take(ChooseShim{"large-gauge-fit", "1.60", ""});
+  CHECK(latest<ShimChosen>(bench.state, "large-gauge-fit")->chance_percent.has_value());
+}
+
+TEST_CASE("A trial of before thickness was kept stands on the spec sheet's") {
+  Bench bench;
+  bench.answer_up_to("large-gauge-fit").try_shim("large-gauge-fit", "1.75", Fit::tight);
+  auto entries = bench.state.entries;
+  auto& old =
+      std::get<ShimTried>(entries.at(static_cast<std::size_t>(bench.seq_of("large-gauge-fit", "shim_tried")) - 1).body);
+  old.thickness.reset();
+  old.u_nm.reset();
+  bench.state = fold(bench.state.sheets, entries);
+  bench.context.trays[Side::lower] = {{"1.60", quantity::micrometres(1600), 0.003, 1},
+                                      {"1.65", quantity::micrometres(1650), 0.003, 1}};
+  bench.try_shim("large-gauge-fit", "1.65", Fit::tight);
+  CHECK(bench.advice("large-gauge-fit").case_json.find("1.75") != std::string::npos);
+}
+
+TEST_CASE("The one shim that fits, and has left the tray, is named with what to do") {
+  Bench bench;
+  bench.answer_up_to("large-gauge-fit").try_shim("large-gauge-fit", "1.60", Fit::snug);
+  bench.context.trays[Side::lower] = {{"1.55", quantity::micrometres(1550), 0.003, 1},
+                                      {"1.65", quantity::micrometres(1650), 0.003, 1}};
+  bench.try_shim("large-gauge-fit", "1.65", Fit::tight);
+  CHECK(bench.advice("large-gauge-fit").shim == "1.60");
+  CHECK(bench.advice("large-gauge-fit").reason.in_english().find("not in the tray") != std::string::npos);
+  bench.take(ChooseShim{"large-gauge-fit", "1.55", "1.60 ran out"});
+  CHECK(bench.step("large-gauge-fit") == "accepted");
+}
+
+TEST_CASE("A depth is judged though a shim of the spec sheet's ranges has left the tray") {
+  Bench bench = at_large_depth();
+  auto tray = std::vector<TrayShim>();
+  for (const sheet::SpecShim& each : bench.state.sheets.spec->side(Side::lower).tray) {
+    if (each.id != "1.80") {
+      tray.push_back({each.id, each.thickness, each.u_mm, 1});
+    }
+  }
+  bench.context.trays[Side::lower] = tray;
+  CHECK(bench.refusal(depths({"5.05", "5.05"}, "+0.02")).empty());
+  bench.take(depths({"4.80", "4.80"}, "0"));
+  CHECK(bench.advice("large-depth").at.step == "large-depth");
+}
+
 TEST_CASE("An advice on the float that was measured away does not choose the shim") {
   Bench bench;
   bench.answer_up_to("lower-float").float_twice("lower-float", too_large);

@@ -1,5 +1,7 @@
 #include "desk.h"
 
+#include <algorithm>
+
 #include <catch2/catch.hpp>
 
 #include "bench.h"
@@ -55,6 +57,19 @@ TEST_CASE("An instrument is one of the workshop's, of the kind asked for") {
   CHECK(used->resolution == 10);
   CHECK(used->calibrated_to == "2027-03-31");
   CHECK_FALSE(used->overdue);
+}
+
+TEST_CASE("Every kind of instrument is called as people call it") {
+  using sheet::InstrumentKind;
+  CHECK(instrument_word(InstrumentKind::dial_gauge) == "dial gauge");
+  for (const auto kind : {InstrumentKind::dial_gauge, InstrumentKind::depth_gauge, InstrumentKind::micrometer,
+                          InstrumentKind::torque_wrench, InstrumentKind::thermometer, InstrumentKind::multimeter,
+                          InstrumentKind::pressure_gauge, InstrumentKind::scale}) {
+    std::string spelled(sheet::name_of(kind));
+    std::replace(spelled.begin(), spelled.end(), '_', ' ');
+    CHECK(instrument_word(kind) == spelled);
+  }
+  CHECK(answer_words(sheet::StepBody(sheet::DepthStep{})) == "depths");
 }
 
 TEST_CASE("An instrument is overdue from the day after, by the day where it is used") {

@@ -123,6 +123,33 @@ TEST_CASE("A float that is off lets the other disc be measured, and nothing past
   CHECK(bench.refusal(probe("shafts-turned")).empty());
 }
 
+TEST_CASE("A float that is measured again was measured: the steps to the other disc stay open, closing up does not") {
+  for (const auto& lifted : {too_large, std::vector<std::string>{"0.55", "0.54", "0.56"}}) {
+    Bench bench;
+    bench.answer_up_to("lower-float").float_twice("lower-float", lifted);
+    bench.take(BeginSeries{"lower-float", {}, SeriesReason::measure_again});
+    CHECK(bench.step("lower-float") == "in_work");
+    bench.answer("hub-in").answer("hub-ring-new").answer("hub-ring-seated").answer("upper-dial-set");
+    bench.answer("upper-float-temperature").answer("upper-float");
+    check_refused_because_of(bench, "shafts-turned", "lower-float");
+    bench.take(EnterFloatRun{"lower-float", 1, "0", "0.55", "", "dial_gauge"});
+    bench.take(BeginSeries{"lower-float", {2}, SeriesReason::seated_again});
+    CHECK(bench.refusal(probe("upper-float")).empty());
+    check_refused_because_of(bench, "shafts-turned", "lower-float");
+    bench.take(BeginSeries{"lower-float", {}, SeriesReason::measure_again}).answer("lower-float");
+    CHECK(bench.refusal(probe("shafts-turned")).empty());
+  }
+}
+
+TEST_CASE("A float begun and never judged, or judged in an earlier assembly, is not measured yet") {
+  Bench bench;
+  bench.answer_up_to("lower-float").take(EnterFloatRun{"lower-float", 1, "0", "0.55", "", "dial_gauge"});
+  check_refused_because_of(bench, "hub-in", "lower-float");
+  bench.runs("lower-float", too_large).take(BeginAssembly{{}, "the ring was proud"});
+  bench.answer_up_to("lower-float").take(EnterFloatRun{"lower-float", 1, "0", "0.55", "", "dial_gauge"});
+  check_refused_because_of(bench, "hub-in", "lower-float");
+}
+
 TEST_CASE("Another hold point among the floats is not let through") {
   Bench bench;
   bench.answer_up_to("lower-float").runs("lower-float", too_large);

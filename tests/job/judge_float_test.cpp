@@ -1,5 +1,7 @@
 #include "judge_float.h"
 
+#include <algorithm>
+
 #include <catch2/catch.hpp>
 
 #include "bench.h"
@@ -107,49 +109,83 @@ TEST_CASE("Where the same parts go back, the shim taken out is the one fitted") 
   CHECK(judged(bench).engine_case.disc_float->fitted_shim == "1.60");
 }
 
-TEST_CASE("Where no shim is known the refusal says so, and names the step once") {
+TEST_CASE("Where no shim is known every run is kept, and the advice says what is missing") {
   Bench bench;
   for (const std::string id : {"old-shim-lower", "large-gauge-fit"}) {
     bench.answer_up_to(id).take(Deviate{id, "the micrometer is away"});
   }
-  bench.answer_up_to("lower-float");
-  bench.take(EnterFloatRun{"lower-float", 1, "0", "0.55", "", "dial_gauge"});
-  bench.take(EnterFloatRun{"lower-float", 2, "0", "0.55", "", "dial_gauge"});
-  const auto refused = bench.error(EnterFloatRun{"lower-float", 3, "0", "0.55", "", "dial_gauge"});
-  REQUIRE(refused);
-  CHECK(refused->code == "no_shim_known");
-  CHECK(refused->place == "lower-float");
+  bench.answer_up_to("lower-float").float_twice("lower-float", {"0.55", "0.54", "0.56"});
+  CHECK(present_runs(bench.state, lower_float(bench))[2].size() == 2);
+  CHECK(bench.step("lower-float") == "held");
+  const Advised& advised = bench.advice("lower-float");
+  CHECK(advised.conclusion == Conclusion::question);
+  CHECK(advised.questions.empty());
+  CHECK(advised.case_json.empty());
+  CHECK(advised.reason.in_english().find("no shim is chosen for the large bearing") != std::string::npos);
+  bench.enter("old-shim-lower", "thickness", "1.60", "micrometer").runs("lower-float", {"0.55", "0.54", "0.56"});
+  CHECK(bench.conclusion("lower-float") == "keep");
+  CHECK(bench.step("lower-float") == "accepted");
 }
 
-TEST_CASE("A chosen shim that is sorted out of the tray since is still the one fitted") {
+namespace {
+
+/// The tray of the large bearing without that shim.
+void take_out(Bench& bench, const std::string& shim) {
+  auto tray = tray_of(bench.state, Side::lower, bench.context);
+  tray.erase(std::remove_if(tray.begin(), tray.end(), [&](const TrayShim& each) { return each.id == shim; }),
+             tray.end());
+  bench.context.trays[Side::lower] = tray;
+}
+
+}  // namespace
+
+TEST_CASE("A chosen or tried shim that left the tray since is still the one fitted, and its trials count") {
   Bench bench = at_lower_float();
   bench.enter("old-shim-lower", "thickness", "1.70", "micrometer");
-  for (const TrayShim& each : tray_of(bench.state, Side::lower, bench.context)) {
-    if (each.id != "1.60") {
-      bench.context.trays[Side::lower].push_back(each);
-    }
-  }
-  bench.state = fold(bench.state.sheets, [&] {
-    auto entries = bench.state.entries;  // chosen without trials, which would name the missing shim too
-    for (Entry& entry : entries) {
-      if (std::holds_alternative<ShimTried>(entry.body)) {
-        entry.body = Noted{};
-      }
-    }
-    return entries;
-  }());
+  const auto before = judged(Bench(bench).answer("lower-float"));
+  take_out(bench, "1.60");
+  take_out(bench, "1.65");
   bench.answer("lower-float");
   CHECK(judged(bench).engine_case.disc_float->fitted_shim == "1.60");
   CHECK(judged(bench).engine_case.tray.size() == 18);
+  CHECK(judged(bench).advised.case_json == before.advised.case_json);
+  CHECK(bench.conclusion("lower-float") == "keep");
+}
+
+TEST_CASE("A shim of the same thickness stands for a chosen one that got another mark") {
+  Bench bench = at_lower_float();
+  auto tray = tray_of(bench.state, Side::lower, bench.context);
+  for (TrayShim& each : tray) {
+    each.id += "n";
+  }
+  bench.context.trays[Side::lower] = tray;
+  bench.answer("lower-float");
+  CHECK(judged(bench).engine_case.disc_float->fitted_shim == "1.60n");
+  CHECK(judged(bench).engine_case.tray.size() == 18);
+}
+
+TEST_CASE("Advice to change to a shim that left the tray says so") {
+  Bench bench = at_lower_float();
+  bench.float_twice("lower-float", too_large);
+  bench.take(BeginSeries{"lower-float", {}, SeriesReason::seated_again}).float_twice("lower-float", too_large);
+  const auto advised = *bench.advice("lower-float").shim;
+  Advised gone = bench.advice("lower-float");
+  say_where_gone(gone, tray_of(bench.state, Side::lower, bench.context));
+  CHECK(gone.reason == bench.advice("lower-float").reason);
+  take_out(bench, advised);
+  say_where_gone(gone, tray_of(bench.state, Side::lower, bench.context));
+  CHECK(gone.reason.in_english().find("not in the tray") != std::string::npos);
+  CHECK(gone.reason.arguments == std::vector<std::string>{advised});
 }
 
 TEST_CASE("The trials of a side are those of its present round") {
   Bench bench = at_lower_float();
-  CHECK(gauge_fit_case(bench.state, Side::lower)->trials.size() == 2);
+  auto tray = tray_of(bench.state, Side::lower, bench.context);
+  CHECK(gauge_fit_case(bench.state, Side::lower, tray)->trials.size() == 2);
   bench.take(BeginAssembly{{Side::lower}, "too large"});
-  CHECK(gauge_fit_case(bench.state, Side::lower)->trials.empty());
-  CHECK(gauge_fit_case(bench.state, Side::upper)->trials.size() == 2);
-  CHECK_FALSE(gauge_fit_case(Bench("D6-1.json").state, Side::lower));
+  CHECK(gauge_fit_case(bench.state, Side::lower, tray)->trials.empty());
+  CHECK(gauge_fit_case(bench.state, Side::upper, tray)->trials.size() == 2);
+  CHECK_FALSE(gauge_fit_case(Bench("D6-1.json").state, Side::lower, tray));
 }
 
 }  // namespace shimwright::job::test

@@ -143,7 +143,8 @@ inline Makers early_kinds() {
         return EntryBody(Written{at(), text(), several(question)});
       },
       [] {
-        return EntryBody(ShimTried{at(), side(), text(), word<Fit>(3)});
+        return EntryBody(ShimTried{at(), side(), text(), word<Fit>(3), maybe([] { return quantity::Length(whole()); }),
+                                   maybe(whole)});
       },
       [] {
         return EntryBody(DepthsRead{at(), side(), several(number), number(), maybe(number), maybe(instrument)});

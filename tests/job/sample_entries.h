@@ -92,7 +92,7 @@ inline std::vector<EntryBody> sample_bodies() {
                   {PartFitted{"pack-ring", "D7-R-118", 1, "B-77"}, PartFitted{"hub-ring", "D7-R-119", 1, ""}}},
       PhotoTaken{{"photo-pack", 1}, std::string(64, 'c'), "image/jpeg", 183042, "Pack as found"},
       Written{{"new-pack-serial", 1}, "P7-558213", {sample_question()}},
-      ShimTried{{"fit-lower", 1}, Side::lower, "1.65", Fit::snug},
+      ShimTried{{"fit-lower", 1}, Side::lower, "1.65", Fit::snug, quantity::Length(1651), 2500},
       DepthsRead{{"depth-upper", 1},
                  Side::upper,
                  {millimetres(61240), millimetres(61260)},
@@ -144,6 +144,7 @@ inline std::vector<EntryBody> bare_bodies() {
       Opened{},
       Checked{{"lever-wear", 1}, true, ""},
       PeakRead{{"press-peak", 1}, 1, Reading{"torque", {0, 0, Unit::newton_metre}, ReadingVerdict::none, {}, {}}, {}},
+      ShimTried{{"fit-lower", 1}, Side::lower, "1.65", Fit::snug},  // as before thickness was kept
       DepthsRead{{"depth-upper", 1}, Side::upper, {}, millimetres(20000), {}, {}},
       Advised{},
       Noted{{}, "Rain"},

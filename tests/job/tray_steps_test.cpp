@@ -20,6 +20,20 @@ TEST_CASE("A shim is found by its mark") {
   CHECK(shim_with_id({}, "1.35") == nullptr);
 }
 
+TEST_CASE("A shim that left the tray is kept in it in order, under its mark or that of one as thick") {
+  auto tray = uneven;
+  CHECK(keep_in_tray(tray, uneven[1]) == "1.35");
+  CHECK(tray.size() == 3);
+  CHECK(keep_in_tray(tray, {"1.350", micrometres(1350), 0.002, {}}) == "1.35");
+  CHECK(tray.size() == 3);
+  CHECK(keep_in_tray(tray, {"1.40", micrometres(1400), 0.002, 5}) == "1.40");
+  CHECK(keep_in_tray(tray, {"1.60", micrometres(1600), 0.002, {}}) == "1.60");
+  REQUIRE(tray.size() == 5);
+  CHECK(tray[2].id == "1.40");
+  CHECK(tray[2].count == 0);
+  CHECK(tray[4].id == "1.60");
+}
+
 TEST_CASE("The nearest shim, the thinner one where two are as near") {
   CHECK(nearest_shim(uneven, micrometres(1360)) == &uneven[1]);
   CHECK(nearest_shim(uneven, micrometres(1325)) == &uneven[0]);

@@ -53,7 +53,7 @@ TEST_CASE("a finished job gives a PDF with every digit as text") {
   const Written file(finished_job());
   const QString text = text_of(file.path);
   for (const char* digits : {"1.702", "1.799", "1.601", "1.952", "1.751", "0.93", "0.055", "9.5 N·m", "10.0 N·m",
-                             "6.31 mm", "TESTVN009TA030417", "121400 km", "-0.10 mm"}) {
+                             "6.31 mm", "TESTVN009TA030417", "121400 km", "−0.10 mm"}) {
     INFO(digits);
     CHECK(text.contains(QString::fromUtf8(digits)));
   }

@@ -36,6 +36,18 @@ TEST_CASE("a text has the unit, an angle's at the figure, a count's not at all")
   CHECK(text_of({2, 0, Unit::piece}) == "2");
 }
 
+TEST_CASE("people read a true minus, and a plus where the sign is part of the number") {
+  using shimwright::quantity::printed_text_of;
+  using shimwright::quantity::signed_text_of;
+  CHECK(printed_text_of({-5000, 0, Unit::degree_celsius}) == "−5 °C");
+  CHECK(printed_text_of({930, 2, Unit::millimetre}) == "0.93 mm");
+  CHECK(signed_text_of({120, 2, Unit::millimetre}) == "+0.12 mm");
+  CHECK(signed_text_of({-120, 2, Unit::millimetre}) == "−0.12 mm");
+  CHECK(signed_text_of({0, 2, Unit::millimetre}) == "0.00 mm");
+  CHECK(signed_text_of({0, 1, Unit::millimetre}) == "0.0 mm");
+  CHECK(shimwright::quantity::with_true_minus("").empty());
+}
+
 TEST_CASE("millimetres with the decimals asked for") {
   CHECK(millimetre_text(micrometres(930), 3) == "0.930");
   CHECK(millimetre_text(micrometres(930), 5) == "0.93000");

@@ -28,7 +28,18 @@ TEST_CASE("a deviation says what, who, when and why") {
 
 TEST_CASE("a step left out is told as left out") {
   const auto pages = deviations(record_of(long_job()));
-  CHECK(has(pages, "Fill in the gear oil, assembly 4: left out by MK"));
+  CHECK(has(pages, "Fill in the gear oil: left out by MK"));
+}
+
+TEST_CASE("a step left out says in which assembly, unless it is asked once") {
+  Bench bench;
+  bench.add(opened());
+  bench.begin_assembly({}, "ring proud");
+  bench.add(job::Deviated{bench.here("shafts-turned"), "turned by the flywheel"});
+  bench.add(job::Deviated{bench.here("gear-oil"), "no measuring jug"});
+  const auto pages = deviations(record_of(bench));
+  CHECK(has(pages, "Turn each shaft by hand, assembly 2: left out by MK"));
+  CHECK(has(pages, "Fill in the gear oil: left out by MK"));
 }
 
 TEST_CASE("trials against float is told") {

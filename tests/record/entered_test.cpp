@@ -29,7 +29,9 @@ TEST_CASE("each kind of entry is told with its digits as typed") {
   CHECK(told(job::ShimTried{{"large-gauge-fit", 1}, Side::lower, "1.75", job::Fit::tight}) == "Shim 1.75 tight");
   CHECK(told(job::DepthsRead{
             {"large-depth", 1}, Side::lower, {typed("12.4"), typed("12.51")}, typed("3"), typed("-0.10"), {}}) ==
-        "Depths 12.4 mm, 12.51 mm, reference 3 mm; Stamp -0.10 mm");
+        "Depths 12.4 mm, 12.51 mm, reference 3 mm; Stamp −0.10 mm");
+  CHECK(told(job::Read{{"stamp-lower", 1}, {reading("stamp", "+0.12")}, {}}) ==
+        "Stamped deviation, lower disc +0.12 mm");
   job::FloatRun run;
   run.rest = typed("0");
   run.lifted = typed("0.620");

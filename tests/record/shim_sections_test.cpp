@@ -41,7 +41,7 @@ TEST_CASE("raw depths, stamp and reason stand in the details") {
                             {}});
   const auto record = record_of(bench);
   const auto pages = pages_of([&](record::PageWriter& writer) { record::write_shim_details(writer, record); });
-  CHECK(has(pages, "depths 12.48 mm, 12.51 mm; reference 3.02 mm; stamp on the pack -0.10 mm; depth 1, MK"));
+  CHECK(has(pages, "depths 12.48 mm, 12.51 mm; reference 3.02 mm; stamp on the pack −0.10 mm; depth 1, MK"));
   CHECK(has(pages, "shim 1.65, in the tray 1.651 mm, chosen by hand"));
   CHECK(has(pages, "Reason: “1.60 is out of stock”."));
 }

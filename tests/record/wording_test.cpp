@@ -84,5 +84,5 @@ TEST_CASE("small helps for sentences") {
   CHECK(counted(3, "one", "{0} many") == "3 many");
   CHECK(millimetre_digits(250) == "0.25");
   CHECK(millimetre_digits(55) == "0.055");
-  CHECK(millimetre_digits(-100) == "-0.10");
+  CHECK(millimetre_digits(-100) == "−0.10");
 }

@@ -196,3 +196,31 @@ TEST_CASE("What can hurt is said where it can") {
     CHECK_FALSE(step(sheet, id).cautions.empty());
   }
 }
+
+TEST_CASE("Each step that finds a shim says when it is not required") {
+  const JobSheet sheet = test::default_job_sheet();
+  auto finding = steps_of<GaugeFitStep>(sheet);
+  const auto by_depth = steps_of<DepthStep>(sheet);
+  finding.insert(finding.end(), by_depth.begin(), by_depth.end());
+  CHECK(finding.size() == 4);
+  for (const Step* each : finding) {
+    INFO(each->id);
+    CHECK(each->may_be_not_required);
+    CHECK(each->text.in_english().find("Not required only where the same pack, levers, pivots and bearings go back.") !=
+          std::string::npos);
+  }
+}
+
+TEST_CASE("The road test after the work is known by its role, and by its id on sheets of before there was one") {
+  const JobSheet sheet = test::default_job_sheet();
+  CHECK(with_role(sheet, Role::road_test, std::nullopt) == sheet.find("road-test-gears"));
+  auto old = nlohmann::json::parse(test::shipped_file("sheets/dry-pack-renewal.json"));
+  for (auto& stage : old["stages"]) {
+    for (auto& each : stage["steps"]) {
+      if (each.value("role", "") == "road_test") {
+        each.erase("role");
+      }
+    }
+  }
+  CHECK(test::good_job_sheet(old.dump()) == sheet);
+}

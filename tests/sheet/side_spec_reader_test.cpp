@@ -56,6 +56,24 @@ TEST_CASE("What is null is not stated, and touching bins are in order") {
   CHECK(spec.upper.depth->constants.empty());
 }
 
+TEST_CASE("A tray has at most 200 shims") {
+  auto file = test::small_spec_sheet();
+  const auto with_more = [&](int more) {
+    auto changed = file;
+    auto& shims = changed["lower"]["tray"]["shims"];
+    for (int each = 0; each < more; ++each) {
+      const std::string thickness = "3." + std::to_string(100 + each);
+      shims.push_back({{"id", thickness}, {"thickness_mm", thickness}, {"u_mm", "0.003"}});
+    }
+    return test::verdict_on(changed, "spec-sheet");
+  };
+  CHECK(with_more(197).code.empty());
+  const test::Verdict verdict = with_more(198);
+  CHECK(verdict.code == "too_many");
+  CHECK(verdict.place == "/lower/tray/shims");
+  CHECK(verdict.sentence == "The list has 201 entries, at most 200 are read; shorten it.");
+}
+
 TEST_CASE("Wrong sections of a side are refused") {
   test::check_refusals("side_spec_reader");
 }

@@ -69,6 +69,19 @@ TEST_CASE("a tray is put as it lies there now") {
   CHECK(got(registers.changes("tray", tray.id)).size() == 2);
 }
 
+TEST_CASE("a tray has at most 200 shims") {
+  Workbench bench;
+  Registers& registers = bench.store().registers();
+  Tray tray{"01930000-0000-7000-8000-000000000041", "large", {}};
+  for (int each = 0; each < 200; ++each) {
+    tray.shims.push_back({std::to_string(1000 + each), quantity::Length(1000 + each), 0.002, {}});
+  }
+  went(registers.put(tray, by_mk()));
+  tray.shims.push_back({"1200", quantity::Length(1200), 0.002, {}});
+  CHECK(code_of(registers.put(tray, by_mk())) == "too_many");
+  CHECK(got(registers.trays()).front().shims.size() == 200);
+}
+
 TEST_CASE("the workshop is one") {
   Workbench bench;
   Registers& registers = bench.store().registers();

@@ -169,6 +169,8 @@ struct ShimTried {
   Side side = Side::lower;
   std::string shim;
   Fit fit = Fit::tight;
+  std::optional<quantity::Length> thickness = std::nullopt;  ///< as the tray had it; unset in old entries
+  std::optional<std::int64_t> u_nm = std::nullopt;           ///< standard uncertainty of it, nanometre; likewise
   friend bool operator==(const ShimTried&, const ShimTried&) = default;
 };
 

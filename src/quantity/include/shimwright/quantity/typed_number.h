@@ -86,6 +86,12 @@ struct TypedNumber {
 [[nodiscard]] std::string digits_of(const TypedNumber& number);
 /// The digits and the unit: `0.93 mm`, `13.5 N·m`, `90°`, `2`.
 [[nodiscard]] std::string text_of(const TypedNumber& number);
+/// A number for people's eyes: a true minus (U+2212) where it begins with an ASCII one.
+[[nodiscard]] std::string with_true_minus(std::string number);
+/// Digits and unit for people's eyes: `−5 °C`.
+[[nodiscard]] std::string printed_text_of(const TypedNumber& number);
+/// For a number that has a sign, as a stamp: `+0.12 mm`, `−0.12 mm`, `0.00 mm`.
+[[nodiscard]] std::string signed_text_of(const TypedNumber& number);
 /// A length in mm with exactly `decimals` decimals (more than 3 are zeros; fewer round half away from zero).
 [[nodiscard]] std::string millimetre_text(Length length, int decimals);
 /// A base value in `unit` and its symbol, with as many decimals as needed (at most those that may be typed), two at

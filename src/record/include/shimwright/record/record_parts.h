@@ -84,6 +84,7 @@ struct Place {
   std::string title;  ///< of the step
   std::string stage;  ///< title of its stage
   int assembly = 1;
+  bool once = false;  ///< asked once in a job, whatever is assembled again: the assembly says nothing
 };
 
 /// One number entered, with all that belongs to it.
@@ -94,6 +95,7 @@ struct ReadingLine {
   std::string channel;  ///< id
   std::string channel_title;
   bool only_channel = true;  ///< of its step
+  bool has_sign = false;     ///< a value that means nothing without its sign, as a stamp
   TypedNumber number;
   ReadingVerdict verdict = ReadingVerdict::none;
   std::optional<job::LimitUsed> limit;

@@ -37,6 +37,7 @@ enum class Role {
   stamp,            ///< read: signed deviation stamped on the new pack (side)
   old_pack_serial,  ///< text: serial of the pack taken off
   new_pack_serial,  ///< text: serial of the pack fitted
+  road_test,        ///< check, choose: the answer to the road test after the work
 };
 
 /// Who signs.

@@ -12,7 +12,8 @@ namespace shimwright::store {
 class Connection;
 
 /// What a workshop keeps over all jobs. Each change is written beside its history (`changes`); ids are UUIDs.
-/// Codes of refusal: those of Store, and `bad_id`, `bad_item` (a name is blank; the place is the field).
+/// Codes of refusal: those of Store, and `bad_id`, `bad_item` (a name is blank; the place is the field), and `too_many`
+/// (a tray of more than 200 shims).
 class Registers {
  public:
   explicit Registers(Connection& connection) : connection_(&connection) {}
