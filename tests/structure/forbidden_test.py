@@ -23,7 +23,7 @@ RIGHT = {
     "src/store/b.cpp": 'say("a new clutch; delete nothing; throw it away");\nvoid* operator new(std::size_t);\n',
     "ui/bench/c.cpp": "auto* label = new QLabel(this);\n",
     "tests/store/d_test.cpp": "CHECK(found.value() == 3); CHECK_THROWS(f());\n",
-    "tests/ui/d_test.cpp": "CHECK(QTest::qWaitForWindowExposed(&window)); asleep(1); sleepless(2);\n",
+    "tests/ui/d_test.cpp": f"CHECK(QTest::{WAIT}ForWindowExposed(&window)); a{SLEEP}(1); {SLEEP}less(2);\n",
     "src/store/e.cpp": "auto now = std::chrono::system_clock::now();\n",
     "src/store/f.cpp": "std::unique_ptr<Lock> lock(new Lock(path)); return std::unique_ptr<a::Lock>(\n  new a::Lock());\n",
     "src/job/f.cpp": "int news = renew; int valued = values();\n",
