@@ -123,7 +123,7 @@ tidy_sources() {
     find src ui -name '*.cpp'
   else
     changed_files
-  fi | grep -E '^(src|ui)/.*\.cpp$' | sort -u
+  fi | sed -n -E '/^(src|ui)\/.*\.cpp$/p' | sort -u # unlike grep no failure where a change touches no source
 }
 
 tidy_one() {
