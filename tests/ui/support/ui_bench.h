@@ -1,0 +1,41 @@
+#pragma once
+
+#include <memory>
+#include <string>
+
+#include <QTemporaryDir>
+
+#include "shimwright/bench/workbench.h"
+#include "shimwright/store/store.h"
+
+/// What tests of screens stand on: a workshop in a folder of its own with the shipped sheets and the people, instruments
+/// and trays of a demonstration script, and a clock that stands until it is moved.
+namespace shimwright::test {
+
+class UiBench {
+ public:
+  /// `script`: a file of data/demo whose workshop it takes, `02-bearing-not-home`.
+  explicit UiBench(const std::string& script = "02-bearing-not-home");
+
+  [[nodiscard]] bench::Workbench& workbench() { return *workbench_; }
+  [[nodiscard]] store::Store& store() { return *store_; }
+  [[nodiscard]] std::string sheet_hash() const { return sheet_hash_; }
+  [[nodiscard]] std::string spec_hash() const { return spec_hash_; }
+  [[nodiscard]] QString file(const QString& name) const { return folder_.filePath(name); }
+  void move_clock(std::int64_t minutes) { *now_ms_ += minutes * 60000; }
+
+  /// Opens a job as the script does and goes through its commands up to, not with, the first for step `until`; all of
+  /// them for a blank one. The job is in hand then. Gives its id.
+  std::string go_to(const std::string& until);
+
+ private:
+  QTemporaryDir folder_;
+  std::unique_ptr<store::Store> store_;
+  std::shared_ptr<std::int64_t> now_ms_;
+  std::unique_ptr<bench::Workbench> workbench_;
+  std::string script_;
+  std::string sheet_hash_;
+  std::string spec_hash_;
+};
+
+}  // namespace shimwright::test

@@ -1,0 +1,67 @@
+#pragma once
+
+#include <functional>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include <QLabel>
+#include <QLineEdit>
+#include <QString>
+#include <QWidget>
+
+#include "shimwright/quantity/typed_number.h"
+
+namespace shimwright::widgets {
+
+/// A number as it is typed: title above, what was understood beside it, limit and question below. The text is never
+/// changed by the program. Enter reads it: where it cannot be read the reader's sentence stands below and the focus
+/// stays; else entered() is sent. Wheel and arrow keys do nothing.
+class NumberField : public QWidget {
+  Q_OBJECT
+
+ public:
+  NumberField(const QString& title, quantity::Unit unit, QWidget* parent = nullptr);
+
+  [[nodiscard]] std::string text() const;
+  [[nodiscard]] bool blank() const;
+  void set_text(const std::string& text);
+  /// As the reader has it; of a blank field the refusal `empty`.
+  [[nodiscard]] Result<quantity::TypedNumber> number() const;
+  [[nodiscard]] quantity::Unit unit() const { return unit_; }
+
+  void set_title(const QString& title);
+  /// Stands below, soft: `0.25 to 0.85 mm`.
+  void set_hint(const QString& hint);
+  /// Stands below, in brick, until the text is changed.
+  void set_fault(const QString& sentence);
+  [[nodiscard]] bool faulty() const { return !fault_.isEmpty(); }
+  /// Whether a blank field may be left with Enter.
+  void set_may_be_blank(bool may) { may_be_blank_ = may; }
+
+  void take_focus();
+  [[nodiscard]] QLineEdit* edit() const { return edit_; }
+
+ signals:
+  void edited();   ///< the text changed, by hand or by set_text()
+  void entered();  ///< Enter, and the text can be read or may be blank
+
+ private:
+  void show_echo();
+  void read_it();
+
+  quantity::Unit unit_;
+  bool may_be_blank_ = false;
+  QString hint_text_;
+  QString fault_;
+  QLabel* title_;
+  QLineEdit* edit_;
+  QLabel* echo_;
+  QLabel* below_;
+};
+
+/// Enter in each field moves to the next one; `after_last` is called at the last. The fields must live as long as
+/// their parent does.
+void chain_fields(const std::vector<NumberField*>& fields, const std::function<void()>& after_last);
+
+}  // namespace shimwright::widgets

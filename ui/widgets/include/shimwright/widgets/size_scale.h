@@ -1,0 +1,37 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include <QWidget>
+
+namespace shimwright::widgets {
+
+struct SizeCell {
+  std::string shim;             ///< `2.10`
+  std::optional<double> to_mm;  ///< border to the next thicker one; unset at the last and where none is known
+  bool chosen = false;
+  bool candidate = false;       ///< on an edge: one of the two
+};
+
+/// The sizes around the wanted one side by side, borders below, a pointer where the wanted thickness lies (`at_mm`,
+/// between the middle of the cells by their borders).
+class SizeScale : public QWidget {
+  Q_OBJECT
+
+ public:
+  explicit SizeScale(QWidget* parent = nullptr);
+  /// Thin to thick; at most seven are drawn, those around `at_mm`.
+  void set_cells(const std::vector<SizeCell>& cells, std::optional<double> at_mm);
+  [[nodiscard]] QSize sizeHint() const override { return {420, 96}; }
+
+ protected:
+  void paintEvent(QPaintEvent* event) override;
+
+ private:
+  std::vector<SizeCell> cells_;
+  std::optional<double> at_mm_;
+};
+
+}  // namespace shimwright::widgets

@@ -1,0 +1,45 @@
+#pragma once
+
+#include <QString>
+#include <QWidget>
+
+#include "shimwright/widgets/marks.h"
+
+namespace shimwright::widgets {
+
+/// What the stand-back strip says: one instruction or verdict and one value.
+struct StripText {
+  Mark mark = Mark::none;
+  QString large;  ///< `Try 1.65`, `0.93 too large`
+  QString small;  ///< `large bearing, trial 3`
+  bool bad = false;  ///< in brick
+  friend bool operator==(const StripText&, const StripText&) = default;
+};
+
+/// The strip on top of every step, readable at 1.5 m. Type gets smaller only where the words would not fit into two
+/// lines, and never below what capitals of 7 mm need.
+class Strip : public QWidget {
+  Q_OBJECT
+
+ public:
+  explicit Strip(QWidget* parent = nullptr);
+  void set_text(const StripText& text);
+  [[nodiscard]] const StripText& text() const { return text_; }
+  /// Fills whatever room there is, with the type as large as fits.
+  void set_filling(bool filling);
+  [[nodiscard]] int cap_height() const;  ///< of the large type as it is painted, pixels
+  [[nodiscard]] QSize sizeHint() const override;
+  [[nodiscard]] bool hasHeightForWidth() const override { return true; }
+  [[nodiscard]] int heightForWidth(int width) const override;
+
+ protected:
+  void paintEvent(QPaintEvent* event) override;
+
+ private:
+  [[nodiscard]] QFont large_font(int width, int height) const;
+
+  StripText text_;
+  bool filling_ = false;
+};
+
+}  // namespace shimwright::widgets

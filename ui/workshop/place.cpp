@@ -1,0 +1,1 @@
+#include "shimwright/widgets/style.h"
