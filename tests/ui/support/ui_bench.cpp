@@ -1,0 +1,84 @@
+#include "ui_bench.h"
+
+#include <QFile>
+#include <catch2/catch.hpp>
+#include <utility>
+
+#include "replay.h"
+#include "script.h"
+#include "workshop.h"
+
+namespace shimwright::test {
+
+namespace {
+
+constexpr std::int64_t start_ms = 1795421400000;  // 2026-11-23 08:50 UTC
+
+std::string folder_of_demos() {
+  return SHIMWRIGHT_DATA_DIR "/demo";
+}
+
+cli::Script script_of(const std::string& name) {
+  QFile file(QString::fromStdString(folder_of_demos() + "/" + name + ".json"));
+  REQUIRE(file.open(QIODevice::ReadOnly));
+  auto script = cli::read_script(file.readAll().toStdString());
+  REQUIRE(script);
+  return std::move(*script);
+}
+
+bool is_for(const job::Command& command, const std::string& step) {
+  return std::visit(
+      [&](const auto& each) {
+        if constexpr (requires { { each.step } -> std::convertible_to<std::string>; }) {
+          return each.step == step;
+        } else {
+          return false;
+        }
+      },
+      command);
+}
+
+}  // namespace
+
+UiBench::UiBench(const std::string& script) : now_ms_(std::make_shared<std::int64_t>(start_ms)), script_(script) {
+  const cli::Script read = script_of(script);
+  auto store = store::Store::open(folder_.filePath("workshop.shimwright").toStdString(),
+                                  {store::Mode::read_write, "test", start_ms});
+  REQUIRE(store);
+  store_ = std::move(*store);
+  store::IdSource ids;
+  auto known = cli::settle_in(*store_, read, ids);
+  REQUIRE(known);
+  sheet_hash_ = known->sheet_hash;
+  spec_hash_ = known->spec_hash;
+  const auto clock = [now = now_ms_] { return job::Moment{*now, 60, false}; };
+  workbench_ = std::make_unique<bench::Workbench>(*store_, clock, store::IdSource());
+  REQUIRE(workbench_->read_persons());
+  REQUIRE_FALSE(workbench_->persons().empty());
+  workbench_->set_person(workbench_->persons().front());
+}
+
+std::string UiBench::go_to(const std::string& until) {
+  cli::Script script = script_of(script_);
+  if (!until.empty()) {
+    std::size_t at = 0;
+    while (at < script.commands.size() && !is_for(script.commands[at].command, until)) {
+      ++at;
+    }
+    REQUIRE(at < script.commands.size());
+    script.commands.resize(at);
+  }
+  store::IdSource ids;
+  auto known = cli::settle_in(*store_, script, ids);
+  REQUIRE(known);
+  auto result = cli::replay(*store_, script, *known, ids, folder_of_demos(), [](const std::string&) {});
+  REQUIRE(result);
+  REQUIRE(result->unexpected == 0);
+  auto taken = workbench_->take(result->job);
+  REQUIRE(taken);
+  // The script's days lie behind the bench's clock.
+  *now_ms_ = std::max(*now_ms_, workbench_->state().entries.back().moment.at_ms + 60000);
+  return result->job;
+}
+
+}  // namespace shimwright::test

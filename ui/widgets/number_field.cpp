@@ -1,0 +1,119 @@
+#include "shimwright/widgets/number_field.h"
+
+#include <QEvent>
+#include <QKeyEvent>
+
+#include "shimwright/widgets/child.h"
+#include "shimwright/widgets/parts.h"
+#include "shimwright/widgets/say.h"
+#include "shimwright/widgets/style.h"
+
+namespace shimwright::widgets {
+
+namespace {
+
+QString with_unit(const QString& title, quantity::Unit unit) {
+  const QString symbol = qt(quantity::symbol_of(unit));
+  return symbol.isEmpty() ? title : QStringLiteral("%1, %2").arg(title, symbol);
+}
+
+}  // namespace
+
+NumberField::NumberField(const QString& title, quantity::Unit unit, QWidget* parent)
+    : QWidget(parent),
+      unit_(unit),
+      title_(child_of<Text>(this, with_unit(title, unit), "small")),
+      edit_(child_of<QLineEdit>(this)),
+      echo_(child_of<Text>(this, QString(), "echo")),
+      below_(child_of<Text>(this, QString(), "small")) {
+  auto* column = lay<QVBoxLayout>(this, 4);
+  column->addWidget(title_);
+  auto* row = lay_in<QHBoxLayout>(column, 14);
+  set_part(edit_, "number");
+  edit_->setAlignment(Qt::AlignRight);
+  edit_->setFixedHeight(56);
+  edit_->setFixedWidth(172);
+  edit_->setAccessibleName(title);
+  edit_->setInputMethodHints(Qt::ImhPreferNumbers);
+  row->addWidget(edit_);
+  echo_->setWordWrap(false);
+  row->addWidget(echo_, 1);
+  column->addWidget(below_);
+  below_->setVisible(false);
+  setFocusProxy(edit_);
+  connect(edit_, &QLineEdit::textChanged, this, [this] {
+    set_fault({});
+    show_echo();
+    emit edited();
+  });
+  connect(edit_, &QLineEdit::returnPressed, this, &NumberField::read_it);
+}
+
+std::string NumberField::text() const {
+  return plain(edit_->text().trimmed());
+}
+
+bool NumberField::blank() const {
+  return edit_->text().trimmed().isEmpty();
+}
+
+void NumberField::set_text(const std::string& text) {
+  edit_->setText(qt(text));
+}
+
+Result<quantity::TypedNumber> NumberField::number() const {
+  return quantity::read_number(text(), unit_);
+}
+
+void NumberField::set_title(const QString& title) {
+  title_->setText(with_unit(title, unit_));
+  edit_->setAccessibleName(title);
+}
+
+void NumberField::set_hint(const QString& hint) {
+  hint_text_ = hint;
+  set_fault(fault_);
+}
+
+void NumberField::set_fault(const QString& sentence) {
+  fault_ = sentence;
+  below_->setText(fault_.isEmpty() ? hint_text_ : fault_);
+  below_->setVisible(!below_->text().isEmpty());
+  set_part(below_, fault_.isEmpty() ? "small" : "error");
+}
+
+void NumberField::take_focus() {
+  edit_->setFocus(Qt::OtherFocusReason);
+  edit_->selectAll();
+}
+
+void NumberField::show_echo() {
+  const auto read = number();
+  echo_->setText(read ? qt(quantity::printed_text_of(*read)) : QString());
+}
+
+void NumberField::read_it() {
+  if (blank() && may_be_blank_) {
+    emit entered();
+    return;
+  }
+  if (const auto read = number(); !read) {
+    set_fault(say(read.error()));
+    edit_->selectAll();
+    return;
+  }
+  emit entered();
+}
+
+void chain_fields(const std::vector<NumberField*>& fields, const std::function<void()>& after_last) {
+  for (std::size_t at = 0; at < fields.size(); ++at) {
+    if (at + 1 < fields.size()) {
+      NumberField* const next = fields[at + 1];
+      QObject::connect(fields[at], &NumberField::entered, next, [next] { next->take_focus(); });
+    } else {
+      QObject::connect(fields[at], &NumberField::entered, fields[at], after_last);
+    }
+  }
+}
+
+}  // namespace shimwright::widgets

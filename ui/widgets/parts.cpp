@@ -1,0 +1,96 @@
+#include "shimwright/widgets/parts.h"
+
+#include <QKeyEvent>
+#include <QLineEdit>
+#include <QScrollArea>
+#include <QScrollBar>
+
+#include "shimwright/widgets/child.h"
+#include "shimwright/widgets/say.h"
+#include "shimwright/widgets/style.h"
+
+namespace shimwright::widgets {
+
+Text::Text(const QString& text, const char* part, QWidget* parent) : QLabel(text, parent) {
+  setTextFormat(Qt::PlainText);
+  setWordWrap(true);
+  if (part != nullptr) {
+    set_part(this, part);
+  }
+}
+
+CautionBox::CautionBox(const QString& word, const QString& text, QWidget* parent) : QFrame(parent) {
+  set_part(this, "caution");
+  auto* row = lay<QHBoxLayout>(this);
+  row->setContentsMargins(14, 8, 14, 8);
+  auto* label = child_of<QLabel>(this);
+  label->setTextFormat(Qt::RichText);
+  label->setWordWrap(true);
+  label->setText(QStringLiteral("<b>%1</b>&nbsp; %2").arg(word.toHtmlEscaped(), text.toHtmlEscaped()));
+  row->addWidget(label);
+}
+
+Box::Box(const QString& heading, const QString& text, const char* part, QWidget* parent)
+    : QFrame(parent), body_(lay<QVBoxLayout>(this, 6)), heading_(child_of<Text>(this, heading, "large")), text_(child_of<Text>(this, text)) {
+  set_part(this, part);
+  body_->setContentsMargins(18, 14, 18, 14);
+  body_->addWidget(heading_);
+  body_->addWidget(text_);
+  set_heading(heading);
+  set_text(text);
+}
+
+void Box::set_heading(const QString& heading) {
+  heading_->setText(heading);
+  heading_->setVisible(!heading.isEmpty());
+}
+
+void Box::set_text(const QString& text) {
+  text_->setText(text);
+  text_->setVisible(!text.isEmpty());
+}
+
+QLabel* demonstration_mark(QWidget* parent) {
+  auto* mark = child_of<QLabel>(parent, QLabel::tr("demonstration values"));
+  mark->setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
+  set_part(mark, "demo");
+  return mark;
+}
+
+WordField::WordField(const QString& title, QWidget* parent) : QWidget(parent), edit_(nullptr) {
+  auto* column = lay<QVBoxLayout>(this, 4);
+  column->addWidget(child_of<Text>(this, title, "small"));
+  edit_ = child_of<QLineEdit>(this);
+  edit_->setMinimumHeight(52);
+  edit_->setAccessibleName(title);
+  column->addWidget(edit_);
+  setFocusProxy(edit_);
+  connect(edit_, &QLineEdit::textEdited, this, &WordField::edited);
+  connect(edit_, &QLineEdit::returnPressed, this, &WordField::entered);
+}
+
+std::string WordField::text() const {
+  return plain(edit_->text().trimmed());
+}
+
+void WordField::set_text(const std::string& text) {
+  edit_->setText(qt(text));
+}
+
+Scroll::Scroll(QWidget* parent)
+    : QFrame(parent), area_(child_of<QScrollArea>(this)), content_(child_of<QWidget>(area_)), column_(lay<QVBoxLayout>(content_, 12)) {
+  auto* outer = lay<QVBoxLayout>(this);
+  outer->addWidget(area_);
+  set_part(content_, "scrolled");
+  area_->setFrameShape(QFrame::NoFrame);
+  area_->setWidgetResizable(true);
+  area_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  area_->setFocusPolicy(Qt::NoFocus);
+  area_->setWidget(content_);
+}
+
+void Scroll::show_top() {
+  area_->verticalScrollBar()->setValue(0);
+}
+
+}  // namespace shimwright::widgets
