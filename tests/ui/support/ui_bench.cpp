@@ -1,7 +1,9 @@
 #include "ui_bench.h"
 
 #include <QFile>
+#include <algorithm>
 #include <catch2/catch.hpp>
+#include <concepts>
 #include <utility>
 
 #include "replay.h"

@@ -21,7 +21,7 @@ struct Fields {
     column->addWidget(second);
     widgets::chain_fields({first, second}, [this] { ++finished; });
     window.show();
-    window.activateWindow();
+    REQUIRE(QTest::qWaitForWindowActive(&window));
     first->take_focus();
   }
 };
