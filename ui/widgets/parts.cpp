@@ -93,4 +93,9 @@ void Scroll::show_top() {
   area_->verticalScrollBar()->setValue(0);
 }
 
+void Scroll::show_child(QWidget* child) {
+  content_->layout()->activate();
+  area_->ensureWidgetVisible(child, 0, 60);
+}
+
 }  // namespace shimwright::widgets

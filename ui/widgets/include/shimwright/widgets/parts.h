@@ -107,6 +107,8 @@ class Scroll : public QFrame {
   [[nodiscard]] QVBoxLayout* column() const { return column_; }
   [[nodiscard]] QWidget* content() const { return content_; }
   void show_top();
+  /// Scrolls as far as needed for it to be seen.
+  void show_child(QWidget* child);
 
  private:
   class QScrollArea* area_;

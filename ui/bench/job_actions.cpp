@@ -1,0 +1,248 @@
+// The buttons below the job screen and what they ask.
+#include <QApplication>
+#include <QKeyEvent>
+
+#include "ask_box.h"
+#include "foot_bar.h"
+#include "job_words.h"
+#include "pack_panel.h"
+#include "shimwright/bench/job_page.h"
+#include "shimwright/widgets/child.h"
+#include "shimwright/widgets/say.h"
+
+namespace shimwright::bench {
+
+using widgets::qt;
+
+namespace {
+
+bool can_be_taken_back(const job::Entry& entry) {
+  return job::step_of(entry.body) != nullptr && !std::holds_alternative<job::Advised>(entry.body);
+}
+
+QString vehicle_text(const job::Opened& opened) {
+  const QString key = qt(opened.vehicle_key);
+  QString text = opened.chassis_reason ? QCoreApplication::translate("bench", "chassis %1").arg(key)
+                                       : QCoreApplication::translate("bench", "VIN ends %1").arg(key.right(5));
+  if (opened.odometer) {
+    text += QStringLiteral(" · ") + qt(quantity::printed_text_of(*opened.odometer));
+  }
+  return text;
+}
+
+}  // namespace
+
+JobHeading JobPage::heading() const {
+  if (!bench_->has_job() || !bench_->state().opened) {
+    return {};
+  }
+  const job::JobState& state = bench_->state();
+  QString name = tr("Job %1").arg(qt(state.opened->number));
+  if (state.assembly > 1) {
+    name += QStringLiteral(" · ") + tr("assembly %1").arg(state.assembly);
+  }
+  return {name, vehicle_text(*state.opened),
+          tr("Spec sheet %1, issue %2").arg(qt(state.sheets.spec->gearbox)).arg(state.sheets.spec->issue),
+          state.sheets.spec->demonstration || state.sheets.job->demonstration};
+}
+
+std::vector<FootAction> JobPage::actions() {
+  std::vector<FootAction> all;
+  add_left_actions(all);
+  if (!bench_->state().closed && !bench_->state().parked) {
+    add_step_actions(all);
+  } else if (bench_->state().closed) {
+    all.push_back({"record", tr("Show the record"), [this] { emit record_wanted(bench_->job_id()); }, true});
+  }
+  return all;
+}
+
+void JobPage::add_left_actions(std::vector<FootAction>& all) {
+  all.push_back({"back", tr("Back"), [this] {
+                   if (may_leave()) {
+                     emit left();
+                   }
+                 },
+                 false, true, true});
+  for (FootAction& action : page_->actions()) {
+    if (action.on_left) {
+      all.push_back(std::move(action));
+    }
+  }
+  if (bench_->state().closed) {
+    return;
+  }
+  all.push_back({"note", tr("Note"), [this] { ask_note(); }, false, true, true});
+  if (!bench_->state().parked) {
+    all.push_back({"photo", tr("Photo"), [this] { add_photo(); }, false, true, true});
+    all.push_back({"more", tr("More..."), [this] { ask_more(); }, false, true, true});
+  }
+}
+
+void JobPage::add_step_actions(std::vector<FootAction>& all) {
+  const job::StepState& at = bench_->state().step(step_id_);
+  bool has_main = false;
+  std::vector<FootAction> right;
+  for (FootAction& action : page_->actions()) {
+    if (!action.on_left) {
+      has_main = has_main || action.main;
+      right.push_back(std::move(action));
+    }
+  }
+  if (std::holds_alternative<job::Held>(at)) {
+    all.push_back({"reason", tr("Go on with reason..."), [this] { ask_reason(); }});
+  } else {
+    all.push_back({"park", tr("Park job"), [this] { ask_parking(); }});
+  }
+  if (const sheet::Step* here = step(); here != nullptr && here->may_be_not_required && !job::passed(at)) {
+    all.push_back({"not-required", tr("Not required..."), [this] { ask_not_required(); }});
+  }
+  for (FootAction& action : right) {
+    all.push_back(std::move(action));
+  }
+  if (!has_main && job::passed(at)) {
+    const sheet::Step* next = step_after(bench_->state(), step_id_);
+    if (next != nullptr && next->id != step_id_) {
+      all.push_back({"next", tr("Next"), [this] { go_on(); }, true});
+    }
+  }
+}
+
+void JobPage::show_actions() {
+  if (page_ == nullptr) {
+    return;
+  }
+  foot_->set_actions(actions());
+  widgets::StripText text = page_->strip();
+  const bool own = !text.large.isEmpty();
+  if (!own) {
+    text.large = title_->text();
+    const sheet::Stage* stage = stage_of(bench_->state(), step_id_);
+    text.small = stage == nullptr ? QString() : qt(stage->title.in(window_language()));
+  }
+  title_->setVisible(own);
+  strip_->set_text(text);
+  filling_strip_->set_text(text);
+}
+
+void JobPage::ask_note() {
+  ask_->ask({tr("A note for this step"), tr("Keep the note"), true, [this](const std::string& text) {
+               const bool kept = send(job::Note{step_id_, text});
+               static_cast<void>(kept);
+             }});
+}
+
+void JobPage::ask_reason() {
+  ask_->ask({tr("Go on against the sheet: why? The reason stands on the record with your name."),
+             tr("Go on with this reason"), true, [this](const std::string& text) {
+               if (send(job::Deviate{step_id_, text})) {
+                 go_on();
+               }
+             }});
+}
+
+void JobPage::ask_not_required() {
+  ask_->ask({tr("Not required in this job: why?"), tr("Not required for this reason"), true,
+             [this](const std::string& text) {
+               if (send(job::SayNotRequired{step_id_, text})) {
+                 go_on();
+               }
+             }});
+}
+
+void JobPage::ask_parking() {
+  if (!may_leave()) {
+    return;
+  }
+  ask_->ask_parking(parts_to_order(bench_->state(), window_language()),
+                    [this](const std::string& waits_for, const std::string& due) {
+                      if (send(job::Park{waits_for, due})) {
+                        ask_->hide();
+                        emit left();
+                      }
+                    });
+}
+
+void JobPage::ask_more() {
+  std::vector<AskBox::Pick> picks;
+  if (!job::passed(bench_->state().step(step_id_))) {
+    picks.push_back({"reason", tr("Leave this step out, with reason"), [this] { ask_reason(); }});
+  }
+  picks.push_back({"take-back", tr("Take an entry of this step back"), [this] { ask_taking_back(); }});
+  picks.push_back({"hand-over", tr("Hand the job over"), [this] { ask_handing_over(); }});
+  picks.push_back({"park", tr("Park the job"), [this] { ask_parking(); }});
+  picks.push_back({"keypad", tr("Keypad for gloves (F4)"), [this] { show_keypad(); }});
+  picks.push_back({"strip", tr("Strip over the whole window (F2)"), [this] { fill_window_with_strip(); }});
+  picks.push_back({"record", tr("The record so far"), [this] { emit record_wanted(bench_->job_id()); }});
+  ask_->ask_pick(tr("More"), picks);
+}
+
+void JobPage::ask_taking_back() {
+  std::vector<AskBox::Pick> picks;
+  for (const job::Entry* entry : bench_->state().live(step_id_)) {
+    if (!can_be_taken_back(*entry)) {
+      continue;
+    }
+    const std::int64_t seq = entry->seq;
+    const QString words = tr("Entry %1, %2, %3: %4")
+                              .arg(seq)
+                              .arg(bench_->initials_of(entry->person), time_text(entry->moment),
+                                   answer_words(entry->body));
+    picks.push_back({std::to_string(seq), words, [this, seq] {
+                       ask_->ask({tr("Take entry %1 back: why? It stays on the record, struck through.").arg(seq),
+                                  tr("Take it back"), true, [this, seq](const std::string& text) {
+                                    const bool kept = send(job::Withdraw{seq, text});
+                                    static_cast<void>(kept);
+                                  }});
+                     }});
+  }
+  ask_->ask_pick(picks.empty() ? tr("Nothing is kept for this step yet.") : tr("Which entry is taken back?"), picks);
+}
+
+void JobPage::ask_handing_over() {
+  std::vector<AskBox::Pick> picks;
+  for (const store::Person& each : bench_->persons()) {
+    if (!each.active || each.id == bench_->person().id) {
+      continue;
+    }
+    picks.push_back({each.initials, qt(each.initials + " – " + each.name), [this, each] {
+                       ask_->ask({tr("What should %1 know?").arg(qt(each.name)), tr("Hand over"), true,
+                                  [this, each](const std::string& text) {
+                                    if (send(job::HandOver{each.id, text})) {
+                                      bench_->set_person(each);
+                                    }
+                                  }});
+                     }});
+  }
+  ask_->ask_pick(tr("Who goes on with this job?"), picks);
+}
+
+void JobPage::add_photo() {
+  const QString file = surroundings_.pick_photo();
+  if (file.isEmpty()) {
+    return;
+  }
+  const auto kept = bench_->store().keep_photo(widgets::plain(file));
+  if (!kept) {
+    say_refusal(kept.error());
+    return;
+  }
+  const bool sent = send(job::AddPhoto{step_id_, kept->sha256, kept->media_type, kept->bytes, {}});
+  static_cast<void>(sent);
+}
+
+void JobPage::show_keypad() {}
+
+void JobPage::fill_window_with_strip() {
+  const bool shown = !filling_strip_->isHidden();
+  filling_strip_->setVisible(!shown);
+  filling_strip_->raise();
+  if (!shown) {
+    filling_strip_->setGeometry(rect());
+    filling_strip_->setFocus(Qt::OtherFocusReason);
+  } else if (page_ != nullptr) {
+    page_->take_focus();
+  }
+}
+
+}  // namespace shimwright::bench

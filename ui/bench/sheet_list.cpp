@@ -1,0 +1,146 @@
+#include "sheet_list.h"
+
+#include <QKeyEvent>
+#include <QPainter>
+#include <QScrollArea>
+#include <QTextLayout>
+
+#include "job_words.h"
+#include "shimwright/widgets/child.h"
+#include "shimwright/widgets/say.h"
+#include "shimwright/widgets/style.h"
+
+namespace shimwright::bench {
+
+using widgets::colours_of;
+using widgets::qt;
+
+SheetRow::SheetRow(const QString& text, bool is_stage, QWidget* parent) : QAbstractButton(parent), is_stage_(is_stage) {
+  setText(text);
+  setAccessibleName(text);
+  setFocusPolicy(Qt::TabFocus);
+  setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+}
+
+void SheetRow::set_look(widgets::Mark mark, const QString& end, bool here) {
+  mark_ = mark;
+  end_ = end;
+  here_ = here;
+  const QString word = widgets::word_of(mark);
+  setAccessibleDescription(end.isEmpty() ? word : QStringLiteral("%1, %2").arg(word, end));
+  update();
+}
+
+void SheetRow::keyPressEvent(QKeyEvent* event) {
+  if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
+    click();
+    return;
+  }
+  QAbstractButton::keyPressEvent(event);
+}
+
+void SheetRow::paintEvent(QPaintEvent* /*event*/) {
+  const widgets::Colours& colours = colours_of(*this);
+  QPainter painter(this);
+  painter.setRenderHint(QPainter::Antialiasing);
+  if (here_) {
+    painter.fillRect(rect(), colours.wash);
+    painter.fillRect(QRect(0, 0, 5, height()), colours.blue);
+  }
+  const int indent = is_stage_ ? 16 : 32;
+  widgets::paint_mark(painter, QRectF(indent, (height() - 16) / 2.0, 16, 16), mark_, colours);
+  QFont type = font();
+  type.setPixelSize(15);
+  painter.setFont(type);
+  painter.setPen(colours.soft);
+  const int end_width = end_.isEmpty() ? 0 : QFontMetrics(type).horizontalAdvance(end_) + 10;
+  painter.drawText(rect().adjusted(0, 0, -12, 0), Qt::AlignRight | Qt::AlignVCenter, end_);
+  type.setPixelSize(is_stage_ ? 16 : 15);
+  type.setWeight(here_ ? QFont::DemiBold : QFont::Normal);
+  painter.setFont(type);
+  painter.setPen(colours.text);
+  const QRect room = rect().adjusted(indent + 26, 2, -12 - end_width, -2);
+  painter.drawText(room, static_cast<int>(Qt::AlignLeft | Qt::AlignVCenter) | Qt::TextWordWrap, text());
+  if (hasFocus()) {
+    painter.setBrush(Qt::NoBrush);
+    painter.setPen(QPen(colours.blue, 3));
+    painter.drawRoundedRect(QRectF(rect()).adjusted(2, 2, -2, -2), 5, 5);
+  }
+}
+
+SheetList::SheetList(QWidget* parent) : QFrame(parent), scroll_(widgets::child_of<widgets::Scroll>(this)) {
+  widgets::set_part(this, "bar");
+  setFixedWidth(252);
+  auto* column = widgets::lay<QVBoxLayout>(this);
+  column->addWidget(scroll_);
+  scroll_->column()->setSpacing(0);
+  scroll_->column()->setContentsMargins(0, 6, 0, 6);
+}
+
+void SheetList::show_state(const job::JobState& state, const std::string& step_id, const std::string& language) {
+  const sheet::Stage* stage = stage_of(state, step_id);
+  const std::string stage_id = stage == nullptr ? std::string() : stage->id;
+  const std::string job = state.opened ? state.opened->number : std::string();
+  if (stages_.empty() || stage_id != stage_id_ || job != job_) {
+    job_ = job;
+    stage_id_ = stage_id;
+    build(state, stage_id, language);
+  }
+  draw(state, step_id);
+}
+
+void SheetList::build(const job::JobState& state, const std::string& stage_id, const std::string& language) {
+  for (const auto& rows : {stages_, steps_}) {
+    for (const auto& [id, row] : rows) {
+      row->hide();
+      row->deleteLater();
+    }
+  }
+  stages_.clear();
+  steps_.clear();
+  QVBoxLayout* column = scroll_->column();
+  while (column->count() > 0) {
+    const std::unique_ptr<QLayoutItem> item(column->takeAt(0));
+  }
+  for (const sheet::Stage& stage : state.sheets.job->stages) {
+    auto* row = widgets::child_of<SheetRow>(scroll_->content(), qt(stage.title.in(language)), true);
+    row->setObjectName(qt("stage-" + stage.id));
+    column->addWidget(row);
+    stages_.emplace_back(stage.id, row);
+    connect(row, &SheetRow::clicked, this, [this, id = stage.id] { emit stage_wanted(id); });
+    if (stage.id != stage_id) {
+      continue;
+    }
+    for (const sheet::Step& step : stage.steps) {
+      if (std::holds_alternative<job::NotAsked>(state.step(step.id))) {
+        continue;
+      }
+      auto* line = widgets::child_of<SheetRow>(scroll_->content(), qt(step.title.in(language)), false);
+      line->setObjectName(qt("step-" + step.id));
+      column->addWidget(line);
+      steps_.emplace_back(step.id, line);
+      connect(line, &SheetRow::clicked, this, [this, id = step.id] { emit step_wanted(id); });
+    }
+  }
+  column->addStretch(1);
+}
+
+void SheetList::draw(const job::JobState& state, const std::string& step_id) {
+  for (const auto& [id, row] : stages_) {
+    for (const sheet::Stage& stage : state.sheets.job->stages) {
+      if (stage.id == id) {
+        const StageProgress progress = progress_of(state, stage);
+        const bool begun = progress.passed > 0 && progress.passed < progress.asked;
+        row->set_look(progress.mark, begun ? tr("%1 of %2").arg(progress.passed).arg(progress.asked) : QString(), false);
+      }
+    }
+  }
+  for (const auto& [id, row] : steps_) {
+    row->set_look(mark_of(state.step(id)), {}, id == step_id);
+    if (id == step_id) {
+      scroll_->show_child(row);
+    }
+  }
+}
+
+}  // namespace shimwright::bench
