@@ -37,6 +37,7 @@ TEST_CASE("focus can be seen: the button is painted otherwise with it") {
   for (const auto kind : {Button::Kind::plain, Button::Kind::main, Button::Kind::answer, Button::Kind::quiet}) {
     auto* button = widgets::child_of<Button>(&window, QStringLiteral("Go"), kind);
     row->addWidget(button);
+    button->show();
     window.show();
     REQUIRE(QTest::qWaitForWindowActive(&window));
     other->setFocus();
