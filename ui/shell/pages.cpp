@@ -1,10 +1,13 @@
 #include "pages.h"
 
 #include <QCoreApplication>
+#include <QFileDialog>
+#include <utility>
 
+#include "shimwright/bench/job_page.h"
+#include "shimwright/bench/surroundings.h"
 #include "shimwright/widgets/child.h"
 #include "shimwright/widgets/parts.h"
-#include "shimwright/widgets/say.h"
 
 namespace shimwright::shell {
 
@@ -36,13 +39,25 @@ PluggedPage plug_new_job(bench::Workbench& /*bench*/, const Settings& /*settings
   return not_there_yet(QCoreApplication::translate("shell", "New job"), parent);
 }
 
-PluggedPage plug_job(bench::Workbench& bench, const Settings& /*settings*/, const PageLinks& /*links*/,
-                     QWidget* parent) {
-  PluggedPage page = not_there_yet(QCoreApplication::translate("shell", "Job"), parent);
-  page.heading = [&bench] {
-    return bench.has_job() ? Heading{widgets::qt(bench.state().opened->number), {}, {}, true} : Heading{};
+PluggedPage plug_job(bench::Workbench& bench, const Settings& settings, const PageLinks& links, QWidget* parent) {
+  bench::Surroundings surroundings = bench::real_surroundings();
+  surroundings.pick_photo = [&settings, parent] {
+    return QFileDialog::getOpenFileName(parent, QString(), settings.camera_folder(),
+                                        QCoreApplication::translate("shell", "Photos (*.jpg *.jpeg *.png)"));
   };
-  return page;
+  auto* page = widgets::child_of<bench::JobPage>(parent, bench, std::move(surroundings));
+  QObject::connect(page, &bench::JobPage::heading_changed, page, links.heading_changed);
+  QObject::connect(page, &bench::JobPage::left, page, links.home);
+  QObject::connect(page, &bench::JobPage::record_wanted, page, links.open_record);
+  PluggedPage plugged;
+  plugged.widget = page;
+  plugged.come = [page](const std::string& /*job*/) { page->show_job(); };
+  plugged.may_leave = [page] { return page->may_leave(); };
+  plugged.heading = [page] {
+    const bench::JobHeading heading = page->heading();
+    return Heading{heading.job, heading.vehicle, heading.spec, heading.demonstration};
+  };
+  return plugged;
 }
 
 PluggedPage plug_past_jobs(bench::Workbench& /*bench*/, const Settings& /*settings*/, const PageLinks& /*links*/,
