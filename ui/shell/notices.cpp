@@ -22,6 +22,7 @@ QHBoxLayout* Notices::add_bar(const QString& matter, const QString& sentence) {
   row->setContentsMargins(16, 4, 10, 4);
   row->addWidget(widgets::child_of<widgets::Text>(bar, sentence), 1);
   column_->addWidget(bar);
+  bar->show();
   bars_[matter] = bar;
   return row;
 }

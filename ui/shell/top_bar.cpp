@@ -13,6 +13,11 @@ namespace {
 
 constexpr int bar_height = 50;
 constexpr int word_margin = 10;
+/// Narrower than this, what is said elsewhere as well gives way.
+constexpr int room_for_spec = 1000;
+constexpr int room_for_vehicle = 780;
+constexpr int room_for_name = 800;
+constexpr int narrowest = 480;
 
 }  // namespace
 
@@ -71,6 +76,7 @@ TopBar::TopBar(QWidget* parent)
       spec_(nullptr), demonstration_(nullptr), demo_workshop_(nullptr), settings_(nullptr), person_(nullptr) {
   widgets::set_part(this, "bar");
   setFixedHeight(bar_height);
+  setMinimumWidth(narrowest);
   row_->setContentsMargins(10, 0, 10, 1);
   name_ = widgets::child_of<PlaceButton>(this, QStringLiteral("Shimwright"), true);
   name_->setObjectName(QStringLiteral("button-name"));
@@ -133,11 +139,22 @@ void TopBar::mark_place(bool on_job, const PlaceButton* here) {
   }
   settings_->setVisible(!on_job);
   settings_->setChecked(settings_ == here);
-  for (QLabel* label : {job_, vehicle_, spec_}) {
-    label->setVisible(on_job);
-  }
+  on_job_ = on_job;
+  give_way();
   demonstration_->setVisible(false);
   demo_workshop_->setVisible(is_demo_ && !on_job);
+}
+
+void TopBar::give_way() {
+  name_->setVisible(on_job_ || width() >= room_for_name);
+  job_->setVisible(on_job_);
+  vehicle_->setVisible(on_job_ && width() >= room_for_vehicle);
+  spec_->setVisible(on_job_ && width() >= room_for_spec);
+}
+
+void TopBar::resizeEvent(QResizeEvent* event) {
+  QFrame::resizeEvent(event);
+  give_way();
 }
 
 void TopBar::show_place(PageName place) {
@@ -169,7 +186,7 @@ void TopBar::set_person(const QString& initials) {
 
 void TopBar::set_demo_workshop(bool demo) {
   is_demo_ = demo;
-  demo_workshop_->setVisible(demo && !places_.front().second->isHidden());
+  demo_workshop_->setVisible(demo && !on_job_);
 }
 
 }  // namespace shimwright::shell

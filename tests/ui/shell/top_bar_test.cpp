@@ -33,6 +33,22 @@ TEST_CASE("the name leads from a job to the bench") {
   CHECK(spy.at(0).at(0).value<shell::PageName>() == shell::PageName::home);
 }
 
+TEST_CASE("in a narrow window places, demonstration mark and person stay") {
+  shell::TopBar bar;
+  bar.set_person("MK");
+  bar.show_job({"Job 2041", "VIN ends 30417 · 121400 km", "Spec sheet D7, issue 2", true});
+  bar.resize(683, 50);
+  bar.show();
+  CHECK_FALSE(named(bar, "heading-spec")->isVisible());
+  CHECK(named(bar, "heading-job")->isVisible());
+  CHECK(named(bar, "mark-demonstration")->isVisible());
+  bar.show_place(shell::PageName::home);
+  CHECK_FALSE(named(bar, "button-name")->isVisible());
+  CHECK(named(bar, "button-workshop")->isVisible());
+  bar.resize(1366, 50);
+  CHECK(named(bar, "button-name")->isVisible());
+}
+
 TEST_CASE("what is pressed is high enough for a glove") {
   shell::TopBar bar;
   bar.set_person("MK");

@@ -48,10 +48,14 @@ class TopBar : public QFrame {
   void settings_wanted();
   void person_wanted();
 
+ protected:
+  void resizeEvent(QResizeEvent* event) override;
+
  private:
   PlaceButton* add_place(PageName place, const QString& text, const QString& name);
   QLabel* add_label(const QString& name, const char* part);
   void mark_place(bool on_job, const PlaceButton* here);
+  void give_way();
 
   class QHBoxLayout* row_;
   PlaceButton* name_;
@@ -64,6 +68,7 @@ class TopBar : public QFrame {
   PlaceButton* settings_;
   PlaceButton* person_;
   bool is_demo_ = false;
+  bool on_job_ = false;
 };
 
 }  // namespace shimwright::shell
