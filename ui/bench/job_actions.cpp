@@ -9,6 +9,7 @@
 #include "shimwright/bench/job_page.h"
 #include "shimwright/widgets/child.h"
 #include "shimwright/widgets/say.h"
+#include "stage_hours.h"
 
 namespace shimwright::bench {
 
@@ -170,11 +171,27 @@ void JobPage::ask_more() {
   }
   picks.push_back({"take-back", tr("Take an entry of this step back"), [this] { ask_taking_back(); }});
   picks.push_back({"hand-over", tr("Hand the job over"), [this] { ask_handing_over(); }});
+  picks.push_back({"hours", tr("Hours per stage"), [this] { show_hours(); }});
   picks.push_back({"park", tr("Park the job"), [this] { ask_parking(); }});
   picks.push_back({"keypad", tr("Keypad for gloves (F4)"), [this] { show_keypad(); }});
   picks.push_back({"strip", tr("Strip over the whole window (F2)"), [this] { fill_window_with_strip(); }});
   picks.push_back({"record", tr("The record so far"), [this] { emit record_wanted(bench_->job_id()); }});
   ask_->ask_pick(tr("More"), picks);
+}
+
+void JobPage::show_hours() {
+  QString text;
+  for (const StageTime& each : stage_hours(bench_->state())) {
+    for (const sheet::Stage& stage : bench_->state().sheets.job->stages) {
+      if (stage.id == each.stage) {
+        text += tr("%1: %2 h %3 min").arg(qt(stage.title.in(window_language()))).arg(each.minutes / 60).arg(each.minutes % 60) +
+                QLatin1Char('\n');
+      }
+    }
+  }
+  ask_->ask_pick(tr("Hours per stage, by the times of the entries. Pauses of more than two hours do not count.") +
+                     QStringLiteral("\n\n") + text.trimmed(),
+                 {});
 }
 
 void JobPage::ask_taking_back() {

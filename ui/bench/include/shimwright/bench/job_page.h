@@ -72,6 +72,7 @@ class JobPage : public QWidget {
   bool send(const job::Command& command);
   void ask_more();
   void ask_taking_back();
+  void show_hours();
   void ask_handing_over();
   void ask_reason();
   void ask_not_required();

@@ -1,0 +1,55 @@
+#include "foot_bar.h"
+
+#include <QTest>
+#include <catch2/catch.hpp>
+
+using namespace shimwright;
+
+TEST_CASE("the main button answers to Enter when it has the focus, and to the main key") {
+  QWidget window;
+  bench::FootBar foot(&window);
+  int taken = 0;
+  int back = 0;
+  foot.set_actions({{"back", "Back", [&] { ++back; }, false, true, true}, {"take", "Take", [&] { ++taken; }, true}});
+  window.show();
+  REQUIRE(QTest::qWaitForWindowActive(&window));
+  foot.press_main();
+  CHECK(taken == 1);
+  foot.focus_main();
+  auto* main = window.findChild<widgets::Button*>("button-take");
+  REQUIRE(main != nullptr);
+  CHECK(main->hasFocus());
+  QTest::keyClick(main, Qt::Key_Return);
+  CHECK(taken == 2);
+  QTest::mouseClick(window.findChild<widgets::Button*>("button-back"), Qt::LeftButton);
+  CHECK(back == 1);
+}
+
+TEST_CASE("a button that stays keeps its focus while its words and what it does change") {
+  QWidget window;
+  bench::FootBar foot(&window);
+  int first = 0;
+  int second = 0;
+  foot.set_actions({{"take", "Keep", [&] { ++first; }, true}});
+  window.show();
+  REQUIRE(QTest::qWaitForWindowActive(&window));
+  foot.focus_main();
+  auto* before = window.findChild<widgets::Button*>("button-take");
+  foot.set_actions({{"take", "Keep again", [&] { ++second; }, true}});
+  CHECK(window.findChild<widgets::Button*>("button-take") == before);
+  CHECK(before->hasFocus());
+  QTest::keyClick(before, Qt::Key_Space);
+  CHECK(first == 0);
+  CHECK(second == 1);
+}
+
+TEST_CASE("what cannot be done now cannot be pressed") {
+  QWidget window;
+  bench::FootBar foot(&window);
+  int taken = 0;
+  foot.set_actions({{"take", "Take", [&] { ++taken; }, true, false}});
+  window.show();
+  foot.press_main();
+  QTest::mouseClick(window.findChild<widgets::Button*>("button-take"), Qt::LeftButton);
+  CHECK(taken == 0);
+}

@@ -1,0 +1,48 @@
+#include "shimwright/widgets/parts.h"
+
+#include <QLineEdit>
+#include <QTest>
+#include <catch2/catch.hpp>
+
+#include "shimwright/widgets/child.h"
+#include "shimwright/widgets/style.h"
+
+using namespace shimwright;
+using widgets::Button;
+
+TEST_CASE("a button is high enough for a glove, whatever its kind") {
+  for (const auto kind : {Button::Kind::plain, Button::Kind::main, Button::Kind::quiet}) {
+    CHECK(Button("Go", kind).sizeHint().height() >= widgets::pixels::target);
+    CHECK(Button("Go", kind).sizeHint().width() >= widgets::pixels::target);
+  }
+  CHECK(Button("Tight", Button::Kind::answer).sizeHint().height() >= widgets::pixels::answer);
+}
+
+TEST_CASE("a button's name is its text, an ampersand included") {
+  const Button button("Nuts & bolts");
+  CHECK(button.accessibleName() == "Nuts & bolts");
+}
+
+TEST_CASE("a word field keeps its text trimmed and says when Enter comes") {
+  widgets::WordField field("Plate");
+  int entered = 0;
+  QObject::connect(&field, &widgets::WordField::entered, [&] { ++entered; });
+  field.show();
+  REQUIRE(QTest::qWaitForWindowActive(&field));
+  QTest::keyClicks(field.edit(), " HL 12 ");
+  QTest::keyClick(field.edit(), Qt::Key_Return);
+  CHECK(field.text() == "HL 12");
+  CHECK(entered == 1);
+  CHECK(field.edit()->minimumHeight() >= widgets::pixels::target);
+  CHECK(field.edit()->accessibleName() == "Plate");
+}
+
+TEST_CASE("a box without a text shows none") {
+  QWidget window;
+  widgets::Box box("Heading", {}, "card", &window);
+  int shown = 0;
+  for (const QLabel* label : box.findChildren<QLabel*>()) {
+    shown += label->isHidden() ? 0 : 1;
+  }
+  CHECK(shown == 1);
+}

@@ -1,0 +1,39 @@
+#include "stage_hours.h"
+
+#include <map>
+
+#include "job_words.h"
+
+namespace shimwright::bench {
+
+namespace {
+
+constexpr std::int64_t longest_pause_ms = 2 * 60 * 60 * 1000;
+
+}  // namespace
+
+std::vector<StageTime> stage_hours(const job::JobState& state) {
+  std::map<std::string, std::int64_t> by_stage;
+  for (std::size_t at = 1; at < state.entries.size(); ++at) {
+    const job::Entry& entry = state.entries[at];
+    const job::Entry& before = state.entries[at - 1];
+    const job::StepRef* ref = job::step_of(entry.body);
+    const sheet::Stage* stage = ref == nullptr ? nullptr : stage_of(state, ref->step);
+    if (stage == nullptr || std::holds_alternative<job::Parked>(before.body)) {
+      continue;
+    }
+    const std::int64_t spent = entry.moment.at_ms - before.moment.at_ms;
+    if (spent > 0 && spent <= longest_pause_ms) {
+      by_stage[stage->id] += spent;
+    }
+  }
+  std::vector<StageTime> hours;
+  for (const sheet::Stage& stage : state.sheets.job->stages) {
+    if (const auto found = by_stage.find(stage.id); found != by_stage.end() && found->second >= 30000) {
+      hours.push_back({stage.id, (found->second + 30000) / 60000});
+    }
+  }
+  return hours;
+}
+
+}  // namespace shimwright::bench
