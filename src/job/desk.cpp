@@ -127,6 +127,10 @@ std::string iso_day(const Moment& moment) {
 
 }  // namespace
 
+bool overdue(const Instrument& instrument, const Moment& now) {
+  return instrument.calibrated_to && *instrument.calibrated_to < iso_day(now);
+}
+
 Result<InstrumentUsed> instrument_used(const Desk& desk, const std::string& place, const std::string& id,
                                        sheet::InstrumentKind kind) {
   const auto& known = desk.context.instruments;
@@ -142,8 +146,8 @@ Result<InstrumentUsed> instrument_used(const Desk& desk, const std::string& plac
                   {found->name, instrument_word(found->kind), instrument_word(kind)});
   }
   const Instrument& used = *found;
-  const bool overdue = used.calibrated_to && *used.calibrated_to < iso_day(desk.context.now);
-  return InstrumentUsed{used.id, used.name, used.resolution, used.permissible_error, used.calibrated_to, overdue};
+  return InstrumentUsed{used.id,           used.name,          used.resolution, used.permissible_error,
+                        used.calibrated_to, overdue(used, desk.context.now)};
 }
 
 Bodies with_advice(const Desk& desk, const sheet::Step& step, std::vector<EntryBody> bodies) {

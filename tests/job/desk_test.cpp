@@ -77,7 +77,9 @@ TEST_CASE("An instrument is overdue from the day after, by the day where it is u
   const auto overdue = [&](std::int64_t at_ms, int offset_min) {
     bench.context.now = {at_ms, offset_min, false};
     const Desk desk{bench.state, bench.context};
-    return instrument_used(desk, "here", "dial_gauge", sheet::InstrumentKind::dial_gauge)->overdue;
+    const bool used = instrument_used(desk, "here", "dial_gauge", sheet::InstrumentKind::dial_gauge)->overdue;
+    CHECK(used == job::overdue(bench.context.instruments.front(), bench.context.now));
+    return used;
   };
   constexpr std::int64_t day_ms = 86'400'000;
   CHECK_FALSE(overdue(late_evening_ms, 0));

@@ -20,6 +20,9 @@ struct Instrument {
   std::optional<quantity::Length> turn;      ///< of a dial: what one turn of the hand is
 };
 
+/// Whether its calibration has run out, by the day where it is used.
+[[nodiscard]] bool overdue(const Instrument& instrument, const Moment& now);
+
 /// A shim as it lies in the tray today.
 struct TrayShim {
   std::string id;

@@ -1,0 +1,66 @@
+#include "instrument_box.h"
+
+#include <QDate>
+#include <QLocale>
+#include <QWheelEvent>
+#include <utility>
+
+#include "shimwright/widgets/say.h"
+
+namespace shimwright::bench {
+
+namespace {
+
+QString day_text(const std::string& iso_day) {
+  const QDate day = QDate::fromString(widgets::qt(iso_day), Qt::ISODate);
+  return day.isValid() ? QLocale().toString(day, QStringLiteral("d MMM yyyy")) : widgets::qt(iso_day);
+}
+
+}  // namespace
+
+InstrumentBox::InstrumentBox(const QString& title, sheet::InstrumentKind kind, QWidget* parent)
+    : QComboBox(parent), kind_(kind) {
+  setAccessibleName(title);
+  setMinimumHeight(48);
+  setFocusPolicy(Qt::StrongFocus);
+}
+
+void InstrumentBox::offer(const std::vector<job::Instrument>& instruments, const job::Moment& now) {
+  const std::string before = id();
+  const QSignalBlocker quiet(this);
+  clear();
+  int first_good = -1;
+  for (const job::Instrument& each : instruments) {
+    if (each.kind != kind_) {
+      continue;
+    }
+    const bool is_overdue = job::overdue(each, now);
+    QString words = widgets::qt(each.name);
+    if (each.calibrated_to) {
+      words += QStringLiteral(", ") + (is_overdue ? tr("overdue since %1") : tr("good to %1")).arg(day_text(*each.calibrated_to));
+    }
+    first_good = first_good < 0 && !is_overdue ? count() : first_good;
+    addItem(words, widgets::qt(each.id));
+  }
+  if (count() == 0) {
+    addItem(tr("no instrument"), QString());
+  }
+  setCurrentIndex(first_good < 0 ? 0 : first_good);
+  choose(before);
+}
+
+std::string InstrumentBox::id() const {
+  return widgets::plain(currentData().toString());
+}
+
+void InstrumentBox::choose(const std::string& id) {
+  if (const int at = id.empty() ? -1 : findData(widgets::qt(id)); at >= 0) {
+    setCurrentIndex(at);
+  }
+}
+
+void InstrumentBox::wheelEvent(QWheelEvent* event) {
+  event->ignore();
+}
+
+}  // namespace shimwright::bench
