@@ -6,6 +6,7 @@
 #include "round.h"
 #include "shimwright/job/judgement.h"
 #include "shimwright/job/questions.h"
+#include "shimwright/job/standing.h"
 #include "tray_steps.h"
 
 namespace shimwright::job {
@@ -128,41 +129,6 @@ Bodies decide_on(const Desk& desk, const EnterDepths& command) {
 
 namespace {
 
-/// What the latest advice that counts says of this side's shim: of this step, else of its float in the assembly before.
-const Advised* standing_advice(const Desk& desk, const sheet::Step& step) {
-  const Advised* found = nullptr;
-  for (const Entry* entry : round_entries(desk.state, step)) {
-    if (const auto* advised = std::get_if<Advised>(&entry->body)) {
-      found = advised;
-    }
-  }
-  const bool has_trials = found != nullptr && found->conclusion != Conclusion::try_shim;
-  if (has_trials) {
-    return found;
-  }
-  const Advised* of_float = nullptr;
-  for (const Entry* entry : desk.state.live()) {
-    const auto* advised = std::get_if<Advised>(&entry->body);
-    const bool before = advised != nullptr && advised->side == step.side && advised->at.step != step.id &&
-                        advised->at.assembly == desk.state.assembly - 1;
-    of_float = before ? advised : of_float;
-  }
-  const bool other_shim = of_float != nullptr && (of_float->conclusion == Conclusion::change_shim ||
-                                                  of_float->conclusion == Conclusion::step_shim);
-  return other_shim ? of_float : found;
-}
-
-bool advises(const Advised* advised, const std::string& shim) {
-  if (advised == nullptr) {
-    return false;
-  }
-  const auto& candidates = advised->candidates;
-  const bool offered = std::find(candidates.begin(), candidates.end(), shim) != candidates.end();
-  return (advised->shim == shim && advised->conclusion != Conclusion::try_shim &&
-          advised->conclusion != Conclusion::far) ||
-         (advised->conclusion == Conclusion::edge && offered);
-}
-
 ChosenBy chosen_by(const sheet::Step& step, const Advised* advised, bool as_advised) {
   if (!as_advised) {
     return ChosenBy::person;
@@ -202,7 +168,7 @@ Bodies decide_on(const Desk& desk, const ChooseShim& command) {
   if (!shim) {
     return tl::make_unexpected(shim.error());
   }
-  const Advised* advised = standing_advice(desk, **step);
+  const Advised* advised = standing_advice(desk.state, **step);
   const bool as_advised = advises(advised, command.shim);
   if (!as_advised && is_blank(command.reason)) {
     return refuse(

@@ -6,6 +6,7 @@
 #include "advice_wording.h"
 #include "judge_float.h"
 #include "round.h"
+#include "shimwright/job/standing.h"
 #include "tray_steps.h"
 
 namespace shimwright::job {
@@ -117,12 +118,7 @@ shim::DepthCase depth_case(const sheet::DepthSpec& spec, const DepthsRead& depth
 
 Result<std::optional<Judgement>> judge_depth(const JobState& state, const sheet::Step& step, const Context& context) {
   const auto& spec = state.sheets.spec->side(step.its_side()).depth;
-  const DepthsRead* depths = nullptr;
-  for (const Entry* entry : round_entries(state, step)) {
-    if (const auto* each = std::get_if<DepthsRead>(&entry->body)) {
-      depths = each;
-    }
-  }
+  const DepthsRead* depths = present_depths(state, step);
   if (depths == nullptr || !spec) {
     return std::nullopt;
   }
