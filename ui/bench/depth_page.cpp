@@ -217,7 +217,7 @@ void DepthPage::show_refusal(const Error& error) {
   } else if (place.endsWith(QLatin1String("/reference"))) {
     reference_->set_fault(widgets::say(error));
     reference_->take_focus();
-  } else if (const int at = place.indexOf(QLatin1String("/readings/")); at >= 0) {
+  } else if (const qsizetype at = place.indexOf(QLatin1String("/readings/")); at >= 0) {
     const auto number = static_cast<std::size_t>(place.mid(at + 10).toInt());
     if (number >= 1 && number <= readings_.size()) {
       readings_[number - 1]->set_fault(widgets::say(error));
