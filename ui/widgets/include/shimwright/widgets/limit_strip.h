@@ -3,6 +3,7 @@
 #include <optional>
 #include <vector>
 
+#include <QRectF>
 #include <QString>
 #include <QWidget>
 
@@ -25,13 +26,16 @@ struct LimitStripView {
 };
 
 /// A length between its limits, guard zones hatched, numbered marks that never hide each other. All marks stay on the
-/// strip: the scale widens to hold them, and a mark beyond three times the limits stands at the edge with an arrow.
+/// strip: the scale widens to hold them, up to three times the width of the limits; a mark beyond stands at the edge
+/// with an arrow. A fine line leads from a mark that had to give way to its true place.
 class LimitStrip : public QWidget {
   Q_OBJECT
 
  public:
   explicit LimitStrip(QWidget* parent = nullptr);
   void set_view(const LimitStripView& view);
+  /// Where the marks stand at the widget's size, in the order of the view.
+  [[nodiscard]] std::vector<QRectF> mark_boxes() const;
   [[nodiscard]] QSize sizeHint() const override { return {760, 112}; }
   [[nodiscard]] QSize minimumSizeHint() const override { return {300, 112}; }
 

@@ -20,30 +20,59 @@ struct ShimRow {
   bool picked = false;          ///< taken by the person in place of the advised one: outlined
 };
 
-/// Shims as tall rows, thick above thin. Ruled-out rows beyond the nearest ones fold into one line. A click on a row, or
-/// Up, Down and Enter or Space with the focus here, picks it where picking is allowed.
+class ShimRowButton;
+
+/// Shims as tall rows, thick above thin. Ruled-out rows beyond the nearest ones fold into one line, and so do rows far
+/// from the advised one where there is no room. A click on a row, or Up, Down and Enter or Space with the focus here,
+/// picks it where picking is allowed. Each row is a child named `shim-1.65`.
 class ShimRows : public QWidget {
   Q_OBJECT
 
  public:
   explicit ShimRows(QWidget* parent = nullptr);
-  /// Thick to thin. Rows that are struck and not next to a live row are folded: `1.80 to 2.15: ruled out by trial 1`
-  /// takes `fold_words` of the first of them.
+  /// Thick to thin. Rows that are struck and not next to a live row are folded.
   void set_rows(const std::vector<ShimRow>& rows, const QString& advised_word);
+  /// What a line of folded ruled-out shims says behind its range: `ruled out by trial 1`.
   void set_fold_words(const QString& above, const QString& below);
   void set_pickable(bool pickable);
+
+  [[nodiscard]] std::vector<std::string> shown() const;  ///< the shims that stand in a row of their own
+  [[nodiscard]] QString fold_above() const;              ///< the whole line, blank where nothing is folded
+  [[nodiscard]] QString fold_below() const;
+  [[nodiscard]] QSize sizeHint() const override;
+  [[nodiscard]] QSize minimumSizeHint() const override;
 
  signals:
   void picked(const std::string& shim);
 
+ protected:
+  void keyPressEvent(QKeyEvent* event) override;
+  void paintEvent(QPaintEvent* event) override;
+  void resizeEvent(QResizeEvent* event) override;
+
  private:
+  /// Rows [first, end) of rows_ stand for themselves, each so high.
+  struct Window {
+    std::size_t first = 0;
+    std::size_t end = 0;
+    int row_height = 50;
+  };
+
   void build();
+  void place();
+  void mark_current();
+  [[nodiscard]] Window window_in(int height) const;
+  [[nodiscard]] QString fold_line(std::size_t first, std::size_t end, const QString& struck_words) const;
+  [[nodiscard]] std::size_t position_of_current() const;
 
   std::vector<ShimRow> rows_;
   QString advised_word_;
   QString fold_above_;
   QString fold_below_;
   bool pickable_ = false;
+  Window window_;
+  std::vector<ShimRowButton*> buttons_;
+  std::string current_;
 };
 
 }  // namespace shimwright::widgets
