@@ -22,7 +22,7 @@ ARROWS = {
     "bench": ["widgets"],
     "past": ["widgets"],
     "workshop": ["widgets"],
-    "shell": ["bench", "past", "workshop"],
+    "shell": ["bench", "past", "workshop", "cli"],
 }
 WITHOUT_QT = ("quantity", "json", "metrology", "shim", "vehicle", "sheet", "job", "record")
 INCLUDE = re.compile(r'^[ \t]*#[ \t]*include[ \t]*(?P<text>"[^"\n]*"|<[^>\n]*>)', re.MULTILINE)

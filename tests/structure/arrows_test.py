@@ -9,6 +9,11 @@ class Arrows(TreeTest):
         self.assertEqual(allowed_for("sheet"), {"sheet", "shim", "metrology", "json", "quantity"})
         self.assertNotIn("store", allowed_for("print"))
 
+    def test_of_the_window_only_the_shell_reaches_the_command_line(self):
+        self.assertIn("cli", allowed_for("shell"))
+        for layer in ("widgets", "bench", "past", "workshop"):
+            self.assertNotIn("cli", allowed_for(layer))
+
     def test_what_is_allowed(self):
         tree = self.tree(
             {

@@ -1,0 +1,122 @@
+#include "shimwright/shell/program.h"
+
+#include <QFile>
+#include <QSignalSpy>
+#include <QTemporaryDir>
+#include <catch2/catch.hpp>
+
+#include "qt/warning_guard.h"
+#include "shell_bench.h"
+#include "shimwright/store/registers.h"
+
+using namespace shimwright;
+using test::named;
+
+namespace {
+
+struct Start {
+  QTemporaryDir folder;
+  shell::Settings settings{test::settings_file(folder.filePath("settings.ini"))};
+  shell::Equipment equipment = test::plain_equipment(folder.path());
+  std::unique_ptr<shell::Program> program;
+
+  void start(const shell::StartWords& words = {}) {
+    program.reset();
+    program = std::make_unique<shell::Program>(settings, equipment);
+    program->start(words);
+  }
+  [[nodiscard]] const QWidget& start_window() const { return *program->start_window(); }
+  void begin_own() {
+    start();
+    for (const auto& [field, text] :
+         {std::pair{"field-workshop", "Own"}, {"field-person", "Ada Bench"}, {"field-initials", "AB"}}) {
+      QTest::keyClicks(named(start_window(), field), text);
+    }
+    test::press(start_window(), "button-begin");
+    REQUIRE(program->main_window() != nullptr);
+  }
+};
+
+}  // namespace
+
+TEST_CASE("the first start begins the workshop's own store, and the next one opens it") {
+  Start it;
+  it.start();
+  CHECK(it.program->main_window() == nullptr);
+  CHECK(it.start_window().isVisible());
+  CHECK_FALSE(QFile::exists(QString::fromStdString(it.equipment.places.own)));
+  it.begin_own();
+  CHECK_FALSE(it.start_window().isVisible());
+  CHECK(named<QPushButton>(*it.program->main_window(), "button-person")->text() == "At the bench: AB");
+  CHECK_FALSE(named(*it.program->main_window(), "mark-demo-workshop")->isVisible());
+  it.start();
+  REQUIRE(it.program->main_window() != nullptr);
+  CHECK(it.program->start_window() == nullptr);
+  CHECK_FALSE(QFile::exists(QString::fromStdString(it.equipment.places.demo)));
+}
+
+TEST_CASE("the first start tries the demonstration, which stays apart from the own store") {
+  Start it;
+  it.start();
+  test::press(it.start_window(), "button-demo");
+  REQUIRE(it.program->main_window() != nullptr);
+  CHECK(named(*it.program->main_window(), "mark-demo-workshop")->isVisible());
+  CHECK_FALSE(QFile::exists(QString::fromStdString(it.equipment.places.own)));
+  it.start();
+  REQUIRE(it.program->main_window() != nullptr);
+  test::press(*it.program->main_window(), "button-settings");
+  test::press(*it.program->main_window(), "button-other-store");
+  REQUIRE(QTest::qWaitFor([&] { return it.program->start_window() != nullptr; }));
+  CHECK(it.program->main_window() == nullptr);
+  CHECK(it.start_window().isVisible());
+}
+
+TEST_CASE("a locked store says who holds it and can be looked at") {
+  Start it;
+  it.begin_own();
+  it.program.reset();
+  auto other = store::Store::open(it.equipment.places.own, {store::Mode::read_write, "Rolf Tarn", 1795770000000});
+  REQUIRE(other);
+  it.start();
+  CHECK(it.program->main_window() == nullptr);
+  CHECK(named<QLabel>(it.start_window(), "hindrance")->text().contains("Rolf Tarn"));
+  SECTION("looking only") {
+    test::press(it.start_window(), "button-look");
+    REQUIRE(it.program->main_window() != nullptr);
+    CHECK(named(*it.program->main_window(), "notice-looks-only")->isVisible());
+  }
+  SECTION("trying again after it was closed there") {
+    other->reset();
+    test::press(it.start_window(), "button-retry");
+    REQUIRE(it.program->main_window() != nullptr);
+    CHECK(named(*it.program->main_window(), "notice-looks-only") == nullptr);
+  }
+  SECTION("breaking the lock") {
+    // This program holds the lock itself here, and sees at the end that it is gone.
+    const test::ExpectedWarning gone("lock file");
+    test::press(it.start_window(), "button-break-lock");
+    test::press(it.start_window(), "button-break-really");
+    REQUIRE(it.program->main_window() != nullptr);
+    other->reset();
+  }
+}
+
+TEST_CASE("a file that is no store is told in place") {
+  Start it;
+  QFile file(it.folder.filePath("letter.txt"));
+  REQUIRE(file.open(QIODevice::WriteOnly));
+  file.write(QByteArray(5000, 'x'));
+  file.close();
+  it.start({file.fileName().toStdString(), false, false, false});
+  CHECK(it.program->main_window() == nullptr);
+  CHECK_FALSE(named<QLabel>(it.start_window(), "hindrance")->text().isEmpty());
+  CHECK_FALSE(named(it.start_window(), "button-look")->isVisible());
+}
+
+TEST_CASE("closing the window ends the program") {
+  Start it;
+  it.begin_own();
+  QSignalSpy finished(it.program.get(), &shell::Program::finished);
+  it.program->main_window()->close();
+  CHECK(finished.count() == 1);
+}

@@ -1,0 +1,71 @@
+#include "shimwright/shell/settings_page.h"
+
+#include <QSignalSpy>
+#include <catch2/catch.hpp>
+
+#include "shell_bench.h"
+
+using namespace shimwright;
+using test::named;
+
+namespace {
+
+struct SettingsBench {
+  test::UiBench bench;
+  shell::Settings settings{test::settings_file(bench.file("settings.ini"))};
+  shell::Equipment equipment = test::plain_equipment(bench.file("data"));
+  std::unique_ptr<shell::SettingsPage> page;
+
+  SettingsBench() {
+    settings.use_store(bench.store().path());
+    page = std::make_unique<shell::SettingsPage>(bench.workbench(), settings, equipment);
+    page->show();
+  }
+};
+
+}  // namespace
+
+TEST_CASE("each setting is kept at once") {
+  SettingsBench it;
+  QSignalSpy scheme(it.page.get(), &shell::SettingsPage::scheme_changed);
+  test::press(*it.page, "button-dark");
+  CHECK(it.settings.scheme() == widgets::Scheme::dark);
+  CHECK(scheme.count() == 1);
+  CHECK_FALSE(named(*it.page, "next-start")->isVisible());
+  test::press(*it.page, "button-size-150");
+  CHECK(it.settings.size_percent() == 150);
+  CHECK(named(*it.page, "next-start")->isVisible());
+  QSignalSpy tone(it.page.get(), &shell::SettingsPage::tone_changed);
+  CHECK(named<QPushButton>(*it.page, "button-tone-off")->isChecked());
+  test::press(*it.page, "button-tone-on");
+  CHECK(it.settings.tone());
+  CHECK(tone.count() == 1);
+  test::press(*it.page, "button-language-en");
+  CHECK(it.settings.language() == "en");
+}
+
+TEST_CASE("folders are chosen in the dialog that was handed in") {
+  SettingsBench it;
+  test::press(*it.page, "button-camera-folder");
+  CHECK(it.settings.camera_folder() == it.bench.file("data/chosen"));
+  CHECK(named<QLabel>(*it.page, "camera-folder")->text().endsWith("chosen"));
+  it.equipment.choose_folder = [](QWidget*, const QString&) { return QString(); };
+  const QString before = it.settings.backup_folder();
+  test::press(*it.page, "button-backup-folder");
+  CHECK(it.settings.backup_folder() == before);
+}
+
+TEST_CASE("the last backup is told, and another store can be opened") {
+  SettingsBench it;
+  CHECK(named<QLabel>(*it.page, "backup-told")->text() == "No verified backup yet.");
+  it.settings.set_last_backup({1795770000000, "/there"});
+  it.page->refresh();
+  CHECK(named<QLabel>(*it.page, "backup-told")->text().contains("2026-11-2"));
+  QSignalSpy backup(it.page.get(), &shell::SettingsPage::backup_wanted);
+  test::press(*it.page, "button-back-up-now");
+  CHECK(backup.count() == 1);
+  QSignalSpy store(it.page.get(), &shell::SettingsPage::store_wanted);
+  test::press(*it.page, "button-other-store");
+  REQUIRE(store.count() == 1);
+  CHECK(store.at(0).at(0).toString().toStdString() == it.equipment.places.demo);
+}

@@ -1,0 +1,108 @@
+#include "shimwright/shell/first_page.h"
+
+#include <QDir>
+#include <QLineEdit>
+
+#include "shimwright/widgets/child.h"
+#include "shimwright/widgets/style.h"
+
+namespace shimwright::shell {
+
+FirstPage::FirstPage(QWidget* parent) : QWidget(parent) {
+  auto* outer = widgets::lay<QVBoxLayout>(this);
+  auto* scroll = widgets::child_of<widgets::Scroll>(this);
+  outer->addWidget(scroll);
+  auto* column = scroll->column();
+  column->setContentsMargins(28, 20, 28, 20);
+  column->addWidget(widgets::child_of<widgets::Text>(scroll->content(), tr("Shimwright"), "title"));
+  column->addWidget(widgets::child_of<widgets::Text>(
+      scroll->content(), tr("Shims, floats and records for the dry clutch pack of a dual-clutch gearbox.")));
+  fault_ = widgets::child_of<widgets::Text>(scroll->content(), QString(), "error");
+  fault_->setObjectName(QStringLiteral("start-fault"));
+  fault_->hide();
+  column->addWidget(fault_);
+  auto* row = widgets::lay_in<QHBoxLayout>(column, 18);
+  build_demo(row);
+  build_own(row);
+  column->addStretch();
+}
+
+void FirstPage::build_demo(QHBoxLayout* row) {
+  demo_ = widgets::child_of<widgets::Box>(
+      row->parentWidget(), tr("Try the demonstration workshop"),
+      tr("A made-up workshop with jobs in work. It lies in a folder of its own and never mixes with yours."), "card");
+  demo_->body()->setSpacing(14);
+  try_ = widgets::child_of<widgets::Button>(demo_, tr("Try the demonstration workshop"));
+  try_->setObjectName(QStringLiteral("button-demo"));
+  connect(try_, &QPushButton::clicked, this, &FirstPage::demo_wanted);
+  demo_->body()->addWidget(try_);
+  demo_->body()->addWidget(widgets::demonstration_mark(demo_), 0, Qt::AlignLeft);
+  demo_->body()->addStretch();
+  row->addWidget(demo_, 2);
+}
+
+void FirstPage::build_own(QHBoxLayout* row) {
+  auto* own = widgets::child_of<widgets::Box>(
+      row->parentWidget(), tr("Begin this workshop's own store"),
+      tr("Job sheet and spec sheets come with the program; their limits are demonstration values until your own "
+         "are entered."),
+      "card");
+  own->body()->setSpacing(10);
+  const auto add = [own](widgets::WordField*& field, const QString& title, const char* name, QBoxLayout* into) {
+    field = widgets::child_of<widgets::WordField>(own, title);
+    field->edit()->setObjectName(QLatin1String(name));
+    into->addWidget(field);
+  };
+  add(workshop_, tr("Name of the workshop"), "field-workshop", own->body());
+  add(address_, tr("Address, as on the record"), "field-address", own->body());
+  auto* pair = widgets::lay_in<QHBoxLayout>(own->body(), 12);
+  add(person_, tr("First person: name"), "field-person", pair);
+  add(initials_, tr("Initials"), "field-initials", pair);
+  pair->setStretch(0, 3);
+  pair->setStretch(1, 1);
+  path_ = widgets::child_of<widgets::Text>(own, QString(), "small");
+  path_->setObjectName(QStringLiteral("start-path"));
+  own->body()->addWidget(path_);
+  auto* button = widgets::child_of<widgets::Button>(own, tr("Begin the store"), widgets::Button::Kind::main);
+  button->setObjectName(QStringLiteral("button-begin"));
+  own->body()->addWidget(button, 0, Qt::AlignLeft);
+  row->addWidget(own, 3);
+  connect(button, &QPushButton::clicked, this, &FirstPage::begin);
+  connect(workshop_, &widgets::WordField::entered, address_, [this] { address_->setFocus(); });
+  connect(address_, &widgets::WordField::entered, person_, [this] { person_->setFocus(); });
+  connect(person_, &widgets::WordField::entered, initials_, [this] { initials_->setFocus(); });
+  connect(initials_, &widgets::WordField::entered, button, [button] { button->setFocus(); });
+}
+
+void FirstPage::set_offer(const QString& path, bool with_demo) {
+  demo_->setVisible(with_demo);
+  path_->setText(tr("It will lie here: %1").arg(QDir::toNativeSeparators(path)));
+  set_fault({});
+}
+
+void FirstPage::set_fault(const QString& sentence) {
+  fault_->setText(sentence);
+  fault_->setVisible(!sentence.isEmpty());
+}
+
+void FirstPage::take_focus() {
+  if (demo_->isHidden()) {
+    workshop_->setFocus();
+  } else {
+    try_->setFocus();
+  }
+}
+
+void FirstPage::begin() {
+  for (widgets::WordField* field : {workshop_, person_, initials_}) {
+    if (field->text().empty()) {
+      set_fault(tr("%1: nothing is written here yet.").arg(field->edit()->accessibleName()));
+      field->setFocus();
+      return;
+    }
+  }
+  set_fault({});
+  emit begin_wanted({workshop_->text(), address_->text(), person_->text(), initials_->text()});
+}
+
+}  // namespace shimwright::shell

@@ -1,0 +1,77 @@
+#include "shimwright/shell/hindrance_page.h"
+
+#include <QDateTime>
+#include <QDir>
+
+#include "shimwright/widgets/child.h"
+#include "shimwright/widgets/say.h"
+
+namespace shimwright::shell {
+
+HindrancePage::HindrancePage(QWidget* parent) : QWidget(parent) {
+  auto* column = widgets::lay<QVBoxLayout>(this, 14);
+  column->setContentsMargins(28, 20, 28, 20);
+  column->addWidget(widgets::child_of<widgets::Text>(this, tr("The store does not open"), "title"));
+  sentence_ = widgets::child_of<widgets::Text>(this, QString(), "large");
+  sentence_->setObjectName(QStringLiteral("hindrance"));
+  column->addWidget(sentence_);
+  path_ = widgets::child_of<widgets::Text>(this, QString(), "soft");
+  column->addWidget(path_);
+  auto* row = widgets::lay_in<QHBoxLayout>(column, 10);
+  const auto add = [this](widgets::Button*& button, const QString& text, const char* name, QBoxLayout* into,
+                          widgets::Button::Kind kind = widgets::Button::Kind::plain) {
+    button = widgets::child_of<widgets::Button>(this, text, kind);
+    button->setObjectName(QLatin1String(name));
+    into->addWidget(button, 0, Qt::AlignLeft);
+  };
+  add(retry_, tr("Try again"), "button-retry", row, widgets::Button::Kind::main);
+  add(look_, tr("Open for looking only"), "button-look", row);
+  add(break_, tr("Break the lock"), "button-break-lock", row);
+  row->addStretch();
+  question_ = widgets::child_of<widgets::Box>(this, QString(), QString(), "question");
+  question_->setObjectName(QStringLiteral("break-question"));
+  question_->body()->setSpacing(12);
+  column->addWidget(question_);
+  add(really_, tr("That program is gone: break its lock"), "button-break-really", question_->body());
+  column->addStretch();
+  connect(retry_, &QPushButton::clicked, this, &HindrancePage::retry_wanted);
+  connect(look_, &QPushButton::clicked, this, &HindrancePage::look_wanted);
+  connect(break_, &QPushButton::clicked, this, &HindrancePage::ask_to_break);
+  connect(really_, &QPushButton::clicked, this, [this] {
+    if (holder_) {
+      emit break_wanted(store::LockHolder(*holder_));
+    }
+  });
+}
+
+void HindrancePage::show_hindrance(const Error& error, const QString& path,
+                                   const std::optional<store::LockHolder>& holder) {
+  holder_ = holder;
+  sentence_->setText(widgets::say(error));
+  path_->setText(QDir::toNativeSeparators(path));
+  const bool locked = error.code == "locked" || error.code == "lock_changed";
+  look_->setVisible(locked);
+  break_->setVisible(locked && holder.has_value());
+  question_->hide();
+}
+
+void HindrancePage::ask_to_break() {
+  if (!holder_) {
+    return;
+  }
+  const QString since = QDateTime::fromMSecsSinceEpoch(holder_->since_ms).toString(QStringLiteral("yyyy-MM-dd HH:mm"));
+  const QString person = holder_->person.empty() ? tr("Somebody") : widgets::qt(holder_->person);
+  question_->set_heading(tr("%1, on %2, since %3").arg(person, widgets::qt(holder_->host), since));
+  question_->set_text(
+      tr("Program number %1 holds the lock. Ask there first: where two programs write in one store, entries are "
+         "lost. Break the lock only where that program or its machine is gone.")
+          .arg(holder_->process));
+  question_->show();
+  really_->setFocus();
+}
+
+void HindrancePage::take_focus() {
+  retry_->setFocus();
+}
+
+}  // namespace shimwright::shell

@@ -1,0 +1,26 @@
+#pragma once
+
+#include <functional>
+#include <vector>
+
+#include <QString>
+#include <QWidget>
+
+#include "shimwright/shell/page_table.h"
+#include "shimwright/shell/stores.h"
+#include "shimwright/widgets/style.h"
+
+namespace shimwright::shell {
+
+/// What the window takes from outside, so that a test can hand in its own.
+struct Equipment {
+  bench::Workbench::Clock clock;
+  StorePlaces places;
+  /// Asks a person for a folder, beginning there; blank where none was chosen.
+  std::function<QString(QWidget* over, const QString& from)> choose_folder;
+  std::function<void(widgets::Scheme scheme)> dress;
+  std::function<void()> sound;
+  std::vector<PageFactory> pages;
+};
+
+}  // namespace shimwright::shell

@@ -1,0 +1,78 @@
+#pragma once
+
+#include <map>
+#include <optional>
+#include <string>
+
+#include <QPointer>
+#include <QStackedWidget>
+#include <QWidget>
+
+#include "shimwright/shell/daily_backup.h"
+#include "shimwright/shell/equipment.h"
+#include "shimwright/shell/notices.h"
+#include "shimwright/shell/person_row.h"
+#include "shimwright/shell/settings_page.h"
+#include "shimwright/shell/tone.h"
+#include "shimwright/shell/top_bar.h"
+
+namespace shimwright::shell {
+
+/// The window over an open store: the top bar, and below it one page at a time. A page is left only when what is typed
+/// on it is kept.
+class MainWindow : public QWidget {
+  Q_OBJECT
+
+ public:
+  /// All three must outlive it.
+  MainWindow(bench::Workbench& bench, Settings& settings, const Equipment& equipment);
+
+  /// Looks for a backup that is due; told in the background.
+  void start_backups();
+  [[nodiscard]] std::optional<PageName> page() const { return current_; }
+  /// False: the page before was not left.
+  bool go(PageName name, const std::string& about = {});
+  void tell_refused(const Error& error);
+
+ signals:
+  void closed();
+  void store_wanted(const QString& path);
+
+ protected:
+  void closeEvent(QCloseEvent* event) override;
+
+ private:
+  void build();
+  void add_keys();
+  [[nodiscard]] PageLinks links();
+  void choose_first_person();
+  void tell_looks_only();
+  PluggedPage& plugged(PageName name);
+  [[nodiscard]] bool may_leave();
+  void bring(PageName name, const std::string& about);
+  void show_heading();
+  void take_up(const std::string& job);
+  void open_settings();
+  void switch_person();
+  void take_person(const store::Person& person);
+  void close_all_the_same();
+  void backup_failed(const Error& error);
+
+  bench::Workbench* bench_;
+  Settings* settings_;
+  const Equipment* equipment_;
+  TopBar* top_ = nullptr;
+  PersonRow* persons_ = nullptr;
+  Notices* notices_ = nullptr;
+  QStackedWidget* stack_ = nullptr;
+  SettingsPage* settings_page_ = nullptr;
+  DailyBackup* backup_ = nullptr;
+  Tone* tone_ = nullptr;
+  std::map<PageName, PluggedPage> pages_;
+  std::optional<PageName> current_;  ///< nothing: the settings
+  PageName before_ = PageName::home;
+  QPointer<QWidget> focus_before_;
+  bool closing_anyway_ = false;
+};
+
+}  // namespace shimwright::shell

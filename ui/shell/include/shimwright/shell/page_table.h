@@ -1,0 +1,59 @@
+#pragma once
+
+#include <functional>
+#include <string>
+#include <vector>
+
+#include <QString>
+#include <QWidget>
+
+#include "shimwright/bench/workbench.h"
+#include "shimwright/shell/settings.h"
+
+/// How the window and its pages speak to each other. The window knows no page by its class.
+namespace shimwright::shell {
+
+enum class PageName { home, new_job, job, past_jobs, record, workshop };
+
+/// What the top bar says of the job in hand.
+struct Heading {
+  QString job;
+  QString vehicle;
+  QString spec;
+  bool demonstration = false;
+  friend bool operator==(const Heading&, const Heading&) = default;
+};
+
+/// What pages ask of the window.
+struct PageLinks {
+  std::function<void()> home;
+  std::function<void(const std::string& vehicle_key)> new_job;  ///< blank: a vehicle not known yet
+  std::function<void(const std::string& job_id)> take_up;
+  std::function<void()> job_opened;  ///< the job in hand is a new one
+  std::function<void(const QString& text)> search;
+  std::function<void(const std::string& job_id)> open_record;
+  std::function<void()> back;  ///< to the page before
+  std::function<void()> heading_changed;
+  std::function<void(const Error& error)> refused;
+};
+
+/// A page, and what the window may ask of it; what it does not answer is left empty.
+struct PluggedPage {
+  QWidget* widget = nullptr;
+  /// It comes to the front: it reads what it shows anew. `about` is a job, a vehicle or a text to search for.
+  std::function<void(const std::string& about)> come = {};
+  /// Sends what is typed. False: it was refused and stays typed; the page stays.
+  std::function<bool()> may_leave = {};
+  std::function<Heading()> heading = {};
+  std::function<void(std::int64_t at_ms)> backup_done = {};
+};
+
+struct PageFactory {
+  PageName name;
+  PluggedPage (*make)(bench::Workbench& bench, const Settings& settings, const PageLinks& links, QWidget* parent);
+};
+
+/// The pages of the program.
+[[nodiscard]] const std::vector<PageFactory>& page_table();
+
+}  // namespace shimwright::shell

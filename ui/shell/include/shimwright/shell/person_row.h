@@ -1,0 +1,36 @@
+#pragma once
+
+#include <vector>
+
+#include <QFrame>
+#include <QHBoxLayout>
+
+#include "shimwright/store/types.h"
+
+namespace shimwright::shell {
+
+/// Who is at the bench: a button for each person, the first nine also by their digit. Escape leaves it as it is.
+class PersonRow : public QFrame {
+  Q_OBJECT
+
+ public:
+  explicit PersonRow(QWidget* parent = nullptr);
+  /// Only who is active is shown.
+  void open(const std::vector<store::Person>& persons, const std::string& at_bench);
+  void close_row();
+
+ signals:
+  void picked(const store::Person& person);
+  void closed();
+
+ protected:
+  void keyPressEvent(QKeyEvent* event) override;
+
+ private:
+  void pick(std::size_t at);
+
+  QHBoxLayout* row_;
+  std::vector<store::Person> persons_;
+};
+
+}  // namespace shimwright::shell

@@ -1,0 +1,41 @@
+#pragma once
+
+#include <memory>
+#include <string>
+
+#include "shimwright/bench/workbench.h"
+#include "shimwright/store/ids.h"
+#include "shimwright/store/store.h"
+
+/// Where a workshop's store lies, and how one begins.
+namespace shimwright::shell {
+
+struct StorePlaces {
+  std::string own;
+  std::string demo;  ///< in a folder of its own
+};
+
+/// In the folder for this person's data.
+[[nodiscard]] StorePlaces places_of_this_person();
+
+/// What a new workshop is begun with.
+struct Beginning {
+  std::string workshop;
+  std::string address;
+  std::string person;
+  std::string initials;
+};
+
+/// Enters workshop, first person and the sheets that come with the program. May be repeated after a refusal: what is
+/// there already is not entered twice. Codes: those of store::Registers.
+[[nodiscard]] Result<void> begin_workshop(store::Store& store, const Beginning& beginning, store::IdSource& ids,
+                                          const job::Moment& now);
+
+/// Makes the demonstration workshop with jobs in work and one that is done, at a place where nothing lies. All or
+/// nothing. Times are moved so that the latest lies before `now`.
+[[nodiscard]] Result<void> make_demo_workshop(const std::string& path, const job::Moment& now);
+
+/// Whether this is the workshop of the demonstration.
+[[nodiscard]] bool is_demo_workshop(const store::Workshop& workshop);
+
+}  // namespace shimwright::shell

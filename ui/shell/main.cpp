@@ -1,0 +1,100 @@
+#include <QApplication>
+#include <QFileDialog>
+#include <QSettings>
+#include <cstdio>
+#include <memory>
+#include <string>
+#include <vector>
+
+#include "shimwright/print/fonts.h"
+#include "shimwright/shell/icon.h"
+#include "shimwright/shell/languages.h"
+#include "shimwright/shell/program.h"
+#include "shimwright/widgets/say.h"
+#include "shimwright/widgets/style.h"
+#include "workshop.h"
+
+namespace {
+
+namespace shell = shimwright::shell;
+
+int complain(const std::string& sentence) {
+  std::fprintf(stderr, "%s\n", sentence.c_str());
+  return 2;
+}
+
+std::vector<std::string> words_after_name(const QStringList& all) {
+  std::vector<std::string> words;
+  for (const QString& each : all.mid(1)) {
+    words.push_back(each.toStdString());
+  }
+  return words;
+}
+
+/// What needs no window is said without one.
+bool asks_only(int count, char** raw_words) {
+  const std::vector<std::string> words(raw_words + 1, raw_words + count);
+  const auto start = shell::read_start_words(words);
+  if (start && start->help) {
+    std::printf("%s\n", shell::start_help().c_str());
+    return true;
+  }
+  if (start && start->version) {
+    std::printf("shimwright %s\n", SHIMWRIGHT_VERSION);
+    return true;
+  }
+  return false;
+}
+
+shell::Equipment equipment_for(QApplication& application, const shimwright::print::Fonts& fonts) {
+  shell::Equipment equipment;
+  equipment.clock = [] { return shimwright::cli::moment_now(); };
+  equipment.places = shell::places_of_this_person();
+  equipment.choose_folder = [](QWidget* over, const QString& from) {
+    return QFileDialog::getExistingDirectory(over, QString(), from);
+  };
+  equipment.dress = [&application, &fonts](shimwright::widgets::Scheme scheme) {
+    shimwright::widgets::dress(application, scheme, fonts);
+  };
+  equipment.sound = [] { QApplication::beep(); };
+  equipment.pages = shell::page_table();
+  return equipment;
+}
+
+int run(QApplication& application, shell::Settings& settings) {
+  const auto start = shell::read_start_words(words_after_name(QApplication::arguments()));
+  if (!start) {
+    return complain(start.error().in_english() + " See shimwright --help.");
+  }
+  const auto fonts = shimwright::print::load_fonts();
+  if (!fonts) {
+    return complain(fonts.error().in_english());
+  }
+  const auto translator = shell::speak(settings.language());
+  shimwright::widgets::dress(application, settings.scheme(), *fonts);
+  QApplication::setWindowIcon(shell::program_icon());
+  // Between two windows there is a moment with none.
+  QApplication::setQuitOnLastWindowClosed(false);
+  shell::Program program(settings, equipment_for(application, *fonts));
+  QObject::connect(&program, &shell::Program::finished, &application, &QApplication::quit, Qt::QueuedConnection);
+  program.start(*start);
+  return QApplication::exec();
+}
+
+}  // namespace
+
+int main(int count, char** raw_words) {
+  if (asks_only(count, raw_words)) {
+    return 0;
+  }
+  QCoreApplication::setOrganizationName(QStringLiteral("Shimwright"));
+  QCoreApplication::setApplicationName(QStringLiteral("Shimwright"));
+  QGuiApplication::setDesktopFileName(QStringLiteral("shimwright"));
+  shell::Settings settings(std::make_unique<QSettings>());
+  if (settings.size_percent() != 100 && !qEnvironmentVariableIsSet("QT_SCALE_FACTOR")) {
+    // Read once, when the application is made.
+    qputenv("QT_SCALE_FACTOR", QByteArray::number(settings.size_percent() / 100.0, 'f', 2));
+  }
+  QApplication application(count, raw_words);
+  return run(application, settings);
+}

@@ -1,0 +1,171 @@
+#include "shimwright/shell/program.h"
+
+#include <QFileInfo>
+#include <algorithm>
+#include <utility>
+
+#include "shimwright/store/registers.h"
+#include "shimwright/widgets/say.h"
+#include "workshop.h"
+
+namespace shimwright::shell {
+
+namespace {
+
+bool is_there(const std::string& path) {
+  return QFileInfo::exists(widgets::qt(path));
+}
+
+/// The one that was open last, else the workshop's own, else the demonstration; own where none is there yet.
+std::string store_to_open(const StorePlaces& places, const std::string& last) {
+  if ((last == places.own || last == places.demo) && is_there(last)) {
+    return last;
+  }
+  return !is_there(places.own) && is_there(places.demo) ? places.demo : places.own;
+}
+
+}  // namespace
+
+Program::Program(Settings& settings, Equipment equipment) : settings_(&settings), equipment_(std::move(equipment)) {}
+
+Program::~Program() = default;
+
+void Program::start(const StartWords& words) {
+  const std::string path = words.store.empty()
+                               ? store_to_open(equipment_.places, widgets::plain(settings_->last_store()))
+                               : cli::absolute(words.store);
+  open(path, words.look ? store::Mode::look_only : store::Mode::read_write);
+}
+
+Result<std::unique_ptr<store::Store>> Program::store_at(const std::string& path, store::Mode mode) {
+  return store::Store::open(path, {mode, widgets::plain(settings_->person_name()), equipment_.clock().at_ms});
+}
+
+void Program::open(const std::string& path, store::Mode mode) {
+  path_ = path;
+  mode_ = mode;
+  settings_->use_store(path);
+  if (mode == store::Mode::read_write && !is_there(path)) {
+    offer_first();
+    return;
+  }
+  auto store = store_at(path, mode);
+  if (!store) {
+    hinder(store.error());
+    return;
+  }
+  auto persons = (*store)->registers().persons();
+  if (!persons) {
+    hinder(persons.error());
+    return;
+  }
+  const bool somebody = std::any_of(persons->begin(), persons->end(), [](const auto& each) { return each.active; });
+  if (!somebody && !(*store)->looks_only()) {
+    // Begun and cut off before the first person was entered.
+    offer_first();
+    return;
+  }
+  take(*std::move(store));
+}
+
+void Program::take(std::unique_ptr<store::Store> store) {
+  main_.reset();
+  bench_.reset();
+  store_ = std::move(store);
+  if (path_ == equipment_.places.own || path_ == equipment_.places.demo) {
+    settings_->set_last_store(widgets::qt(path_));
+  }
+  bench_ = std::make_unique<bench::Workbench>(*store_, equipment_.clock, store::IdSource());
+  main_ = std::make_unique<MainWindow>(*bench_, *settings_, equipment_);
+  connect(main_.get(), &MainWindow::closed, this, &Program::finished);
+  // Later: the window that asks is gone then.
+  connect(
+      main_.get(), &MainWindow::store_wanted, this,
+      [this](const QString& path) { switch_to(widgets::plain(path)); }, Qt::QueuedConnection);
+  main_->show();
+  main_->start_backups();
+  if (start_) {
+    start_->hide();
+  }
+}
+
+void Program::switch_to(const std::string& path) {
+  if (!main_) {
+    return;
+  }
+  settings_->set_geometry(main_->saveGeometry());
+  if (path == equipment_.places.demo && !is_there(path)) {
+    if (auto made = make_demo_workshop(path, equipment_.clock()); !made) {
+      main_->tell_refused(made.error());
+      return;
+    }
+  }
+  main_.reset();
+  bench_.reset();
+  store_.reset();
+  open(path, store::Mode::read_write);
+}
+
+StartWindow& Program::start_window_shown() {
+  if (!start_) {
+    start_ = std::make_unique<StartWindow>(*settings_);
+    connect(start_.get(), &StartWindow::closed, this, &Program::finished);
+    const FirstPage* first = start_->first();
+    connect(first, &FirstPage::demo_wanted, this, &Program::try_demo);
+    connect(first, &FirstPage::begin_wanted, this, &Program::begin_own);
+    const HindrancePage* hindrance = start_->hindrance();
+    connect(hindrance, &HindrancePage::retry_wanted, this, [this] { open(std::string(path_), mode_); });
+    connect(hindrance, &HindrancePage::look_wanted, this,
+            [this] { open(std::string(path_), store::Mode::look_only); });
+    connect(hindrance, &HindrancePage::break_wanted, this, &Program::break_lock);
+  }
+  return *start_;
+}
+
+void Program::offer_first(const QString& fault) {
+  StartWindow& window = start_window_shown();
+  window.first()->set_offer(widgets::qt(path_), path_ == equipment_.places.own);
+  window.first()->set_fault(fault);
+  window.show_first();
+}
+
+void Program::hinder(const Error& error) {
+  StartWindow& window = start_window_shown();
+  window.hindrance()->show_hindrance(error, widgets::qt(path_), store::Store::lock_holder(path_));
+  window.show_hindrance();
+}
+
+void Program::try_demo() {
+  const std::string& path = equipment_.places.demo;
+  if (!is_there(path)) {
+    if (auto made = make_demo_workshop(path, equipment_.clock()); !made) {
+      offer_first(widgets::say(made.error()));
+      return;
+    }
+  }
+  open(path, store::Mode::read_write);
+}
+
+void Program::begin_own(const Beginning& beginning) {
+  auto store = store_at(path_, store::Mode::read_write);
+  if (!store) {
+    hinder(store.error());
+    return;
+  }
+  store::IdSource ids;
+  if (auto begun = begin_workshop(**store, beginning, ids, equipment_.clock()); !begun) {
+    start_window_shown().first()->set_fault(widgets::say(begun.error()));
+    return;
+  }
+  take(*std::move(store));
+}
+
+void Program::break_lock(const store::LockHolder& shown) {
+  if (auto broken = store::Store::break_lock(path_, shown); !broken) {
+    hinder(broken.error());
+    return;
+  }
+  open(std::string(path_), store::Mode::read_write);
+}
+
+}  // namespace shimwright::shell

@@ -1,0 +1,178 @@
+#include "shimwright/shell/settings_page.h"
+
+#include <QDateTime>
+#include <QDir>
+
+#include "shimwright/shell/languages.h"
+#include "shimwright/widgets/child.h"
+#include "shimwright/widgets/say.h"
+
+namespace shimwright::shell {
+
+namespace {
+
+constexpr int widest = 900;
+
+std::vector<ChoiceRow::Choice> size_choices() {
+  std::vector<ChoiceRow::Choice> choices;
+  for (const int percent : sizes_of_window()) {
+    choices.push_back({QStringLiteral("size-%1").arg(percent), QStringLiteral("%1 %").arg(percent)});
+  }
+  return choices;
+}
+
+std::vector<ChoiceRow::Choice> language_choices() {
+  std::vector<ChoiceRow::Choice> choices;
+  for (const Language& each : languages()) {
+    choices.push_back({QStringLiteral("language-") + each.code, each.name});
+  }
+  return choices;
+}
+
+}  // namespace
+
+SettingsPage::SettingsPage(const bench::Workbench& bench, Settings& settings, const Equipment& equipment,
+                           QWidget* parent)
+    : QWidget(parent), bench_(&bench), settings_(&settings), equipment_(&equipment) {
+  auto* outer = widgets::lay<QVBoxLayout>(this);
+  auto* scroll = widgets::child_of<widgets::Scroll>(this);
+  outer->addWidget(scroll);
+  scroll->column()->setContentsMargins(28, 20, 28, 20);
+  auto* row = widgets::lay_in<QHBoxLayout>(scroll->column());
+  auto* content = widgets::child_of<QWidget>(scroll->content());
+  content->setMaximumWidth(widest);
+  row->addWidget(content, 1);
+  row->addStretch();
+  auto* column = widgets::lay<QVBoxLayout>(content, 14);
+  column->addWidget(widgets::child_of<widgets::Text>(content, tr("Settings"), "title"));
+  build_look(column);
+  build_bench(column);
+  build_backup(column);
+  build_store(column);
+  scroll->column()->addStretch();
+  refresh();
+}
+
+widgets::Box* SettingsPage::add_card(QVBoxLayout* column, const QString& heading) {
+  auto* card = widgets::child_of<widgets::Box>(column->parentWidget(), heading, QString(), "card");
+  card->body()->setSpacing(12);
+  column->addWidget(card);
+  return card;
+}
+
+void SettingsPage::build_look(QVBoxLayout* column) {
+  auto* card = add_card(column, tr("Look"));
+  const std::vector<ChoiceRow::Choice> schemes{{QStringLiteral("light"), tr("Light")},
+                                               {QStringLiteral("dark"), tr("Dark")}};
+  scheme_ = widgets::child_of<ChoiceRow>(card, tr("Brightness"), schemes);
+  card->body()->addWidget(scheme_);
+  connect(scheme_, &ChoiceRow::chosen, this, [this](const QString& name) {
+    settings_->set_scheme(name == QLatin1String("dark") ? widgets::Scheme::dark : widgets::Scheme::light);
+    emit scheme_changed();
+  });
+  size_ = widgets::child_of<ChoiceRow>(card, tr("Size"), size_choices());
+  card->body()->addWidget(size_);
+  language_ = widgets::child_of<ChoiceRow>(card, tr("Language of the window"), language_choices());
+  card->body()->addWidget(language_);
+  next_start_ = widgets::child_of<widgets::Text>(card, tr("This takes effect at the next start."), "strong");
+  next_start_->setObjectName(QStringLiteral("next-start"));
+  next_start_->hide();
+  card->body()->addWidget(next_start_);
+  connect(size_, &ChoiceRow::chosen, this, [this](const QString& name) {
+    settings_->set_size_percent(name.mid(5).toInt());
+    next_start_->show();
+  });
+  connect(language_, &ChoiceRow::chosen, this, [this](const QString& name) {
+    settings_->set_language(name.mid(9));
+    next_start_->show();
+  });
+}
+
+void SettingsPage::build_bench(QVBoxLayout* column) {
+  auto* card = add_card(column, tr("At the bench"));
+  const std::vector<ChoiceRow::Choice> tones{{QStringLiteral("tone-off"), tr("Off")},
+                                             {QStringLiteral("tone-on"), tr("On")}};
+  tone_ = widgets::child_of<ChoiceRow>(card, tr("A tone when a reading is saved"), tones);
+  card->body()->addWidget(tone_);
+  connect(tone_, &ChoiceRow::chosen, this, [this](const QString& name) {
+    settings_->set_tone(name == QLatin1String("tone-on"));
+    emit tone_changed(settings_->tone());
+  });
+  card->body()->addWidget(widgets::child_of<widgets::Text>(card, tr("Folder the camera puts its photos in"), "strong"));
+  camera_ = widgets::child_of<widgets::Text>(card, QString());
+  camera_->setObjectName(QStringLiteral("camera-folder"));
+  card->body()->addWidget(camera_);
+  auto* button = widgets::child_of<widgets::Button>(card, tr("Choose the camera's folder"));
+  button->setObjectName(QStringLiteral("button-camera-folder"));
+  connect(button, &QPushButton::clicked, this, [this] {
+    choose(settings_->camera_folder(), [this](const QString& folder) { settings_->set_camera_folder(folder); });
+  });
+  card->body()->addWidget(button, 0, Qt::AlignLeft);
+}
+
+void SettingsPage::build_backup(QVBoxLayout* column) {
+  auto* card = add_card(column, tr("Backup"));
+  card->body()->addWidget(widgets::child_of<widgets::Text>(
+      card, tr("Once a day, by itself. A folder on another disk also helps when this one breaks.")));
+  backup_ = widgets::child_of<widgets::Text>(card, QString());
+  backup_->setObjectName(QStringLiteral("backup-folder"));
+  card->body()->addWidget(backup_);
+  backup_told_ = widgets::child_of<widgets::Text>(card, QString());
+  backup_told_->setObjectName(QStringLiteral("backup-told"));
+  card->body()->addWidget(backup_told_);
+  auto* row = widgets::lay_in<QHBoxLayout>(card->body(), 10);
+  auto* folder = widgets::child_of<widgets::Button>(card, tr("Choose the backup folder"));
+  folder->setObjectName(QStringLiteral("button-backup-folder"));
+  connect(folder, &QPushButton::clicked, this, [this] {
+    choose(settings_->backup_folder(), [this](const QString& chosen) { settings_->set_backup_folder(chosen); });
+  });
+  row->addWidget(folder);
+  auto* now = widgets::child_of<widgets::Button>(card, tr("Back up now"));
+  now->setObjectName(QStringLiteral("button-back-up-now"));
+  now->setEnabled(!bench_->looks_only());
+  connect(now, &QPushButton::clicked, this, &SettingsPage::backup_wanted);
+  row->addWidget(now);
+  row->addStretch();
+}
+
+void SettingsPage::build_store(QVBoxLayout* column) {
+  auto* card = add_card(column, tr("Store"));
+  card->body()->addWidget(widgets::child_of<widgets::Text>(card, widgets::qt(bench_->store().path())));
+  const bool in_demo = bench_->store().path() == equipment_->places.demo;
+  const std::string other = in_demo ? equipment_->places.own : equipment_->places.demo;
+  const QString text = in_demo ? tr("Open this workshop's own store") : tr("Open the demonstration workshop");
+  auto* button = widgets::child_of<widgets::Button>(card, text);
+  button->setObjectName(QStringLiteral("button-other-store"));
+  connect(button, &QPushButton::clicked, this, [this, other] { emit store_wanted(widgets::qt(other)); });
+  card->body()->addWidget(button, 0, Qt::AlignLeft);
+}
+
+void SettingsPage::choose(const QString& from, const std::function<void(const QString&)>& take) {
+  const QString folder = equipment_->choose_folder(this, from);
+  if (!folder.isEmpty()) {
+    take(folder);
+    refresh();
+  }
+}
+
+void SettingsPage::refresh() {
+  scheme_->set_chosen(settings_->scheme() == widgets::Scheme::dark ? QStringLiteral("dark") : QStringLiteral("light"));
+  size_->set_chosen(QStringLiteral("size-%1").arg(settings_->size_percent()));
+  language_->set_chosen(QStringLiteral("language-") + settings_->language());
+  tone_->set_chosen(settings_->tone() ? QStringLiteral("tone-on") : QStringLiteral("tone-off"));
+  const QString camera = settings_->camera_folder();
+  camera_->setText(camera.isEmpty() ? tr("none chosen yet") : QDir::toNativeSeparators(camera));
+  backup_->setText(tr("Folder: %1").arg(QDir::toNativeSeparators(settings_->backup_folder())));
+  const auto last = settings_->last_backup();
+  tell_backup(last ? tr("Last verified backup: %1")
+                         .arg(QDateTime::fromMSecsSinceEpoch(last->at_ms).toString(QStringLiteral("yyyy-MM-dd HH:mm")))
+                   : tr("No verified backup yet."),
+              false);
+}
+
+void SettingsPage::tell_backup(const QString& sentence, bool bad) {
+  backup_told_->setText(sentence);
+  widgets::set_part(backup_told_, bad ? "bad" : nullptr);
+}
+
+}  // namespace shimwright::shell
