@@ -21,10 +21,13 @@ DepthPage::DepthPage(Workbench& bench, const sheet::Step& step, QWidget* parent)
   choice_ = child_of<ShimChoice>(this);
   outer->addWidget(choice_);
   auto* row = widgets::lay_in<QHBoxLayout>(outer, 24);
-  auto* left = widgets::lay_in<QVBoxLayout>(row, 8);
-  places_ = widgets::lay_in<QVBoxLayout>(left, 8);
-  build_fields(left);
-  left->addStretch(1);
+  auto* left = child_of<QWidget>(this);
+  left->setFixedWidth(340);
+  row->addWidget(left);
+  auto* fields_column = widgets::lay<QVBoxLayout>(left, 8);
+  places_ = widgets::lay_in<QVBoxLayout>(fields_column, 8);
+  build_fields(fields_column);
+  fields_column->addStretch(1);
   card_ = child_of<DepthCard>(this);
   row->addWidget(card_, 1);
   connect(choice_, &ShimChoice::chosen, this, [this](const std::string& shim) {
@@ -40,13 +43,6 @@ void DepthPage::build_fields(QVBoxLayout* column) {
   for (int place = 0; place < (spec == nullptr ? 2 : spec->places); ++place) {
     add_place();
   }
-  auto* more = child_of<widgets::Button>(this, tr("One place more"), widgets::Button::Kind::quiet);
-  more->setObjectName(QStringLiteral("button-more-places"));
-  connect(more, &widgets::Button::clicked, this, [this] {
-    add_place();
-    readings_.back()->take_focus();
-  });
-  column->addWidget(more, 0, Qt::AlignLeft);
   reference_ = child_of<NumberField>(this, tr("Reference"), quantity::Unit::millimetre);
   reference_->edit()->setObjectName(QStringLiteral("field-reference"));
   column->addWidget(reference_);
@@ -60,11 +56,17 @@ void DepthPage::build_fields(QVBoxLayout* column) {
   connect(stamp_, &SignedField::entered, this, [this] { keep(); });
   other_sign_ = child_of<widgets::Text>(this, QString(), "small");
   column->addWidget(other_sign_);
-  auto* title = child_of<widgets::Text>(this, tr("Measured with"), "small");
-  column->addWidget(title);
+  auto* row = widgets::lay_in<QHBoxLayout>(column, 8);
   gauge_ = child_of<InstrumentBox>(this, tr("Depth gauge"), sheet::InstrumentKind::depth_gauge);
   gauge_->setObjectName(QStringLiteral("box-instrument"));
-  column->addWidget(gauge_, 0, Qt::AlignLeft);
+  row->addWidget(gauge_, 1);
+  auto* more = child_of<widgets::Button>(this, tr("One place more"));
+  more->setObjectName(QStringLiteral("button-more-places"));
+  row->addWidget(more);
+  connect(more, &widgets::Button::clicked, this, [this] {
+    add_place();
+    readings_.back()->take_focus();
+  });
 }
 
 const sheet::DepthSpec* DepthPage::depth_spec() const {
@@ -122,7 +124,10 @@ void DepthPage::refresh() {
   fault_ = judged ? QString() : widgets::say(judged.error());
   judgement_ = judged ? *std::move(judged) : std::nullopt;
   gauge_->set_instruments(bench().context().instruments);
-  if (!kept_) {
+  if (job::present_depths(state(), step()) == nullptr) {
+    kept_.reset();  // not kept yet, or taken back: what stands in the fields is unsent
+    typed_else_ = has_unsent();
+  } else if (!kept_) {
     show_kept();
   }
   if (chosen_shim()) {

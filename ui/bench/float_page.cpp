@@ -74,6 +74,9 @@ void FloatPage::refresh() {
   fault_ = judged ? QString() : widgets::say(judged.error());
   judgement_ = judged ? *std::move(judged) : std::nullopt;
   const Runs runs = job::present_runs(state(), step());
+  if (measuring() && !judgement_) {
+    choice_->hide();
+  }
   show_advice();
   show_entry(runs);
   const bool any = std::any_of(runs.begin(), runs.end(), [](const auto& spot) { return !spot.empty(); });
@@ -207,6 +210,9 @@ void FloatPage::add_deciding(std::vector<FootAction>& actions) {
   const FootAction change_shim{"change-shim", tr("Change the shim"), [this] { ask_for_shim(); }, change};
   if (as_found() || passed) {
     actions.push_back(measure_again);
+    if (passed) {
+      actions.push_back({"go-on", tr("Go on"), [this] { emit leaves(); }, true});
+    }
     return;
   }
   // The main one stands last, on the right.
@@ -234,7 +240,7 @@ bool FloatPage::keep_run() {
   const job::EnterFloatRun run{step().id,           spot, entry_->rest(), entry_->lifted(), entry_->zero_after(),
                                entry_->instrument()};
   const auto picked = std::exchange(spot_picked_, std::nullopt);
-  if (!send(run)) {
+  if (!send(run, false)) {  // the verdict is seen before the job goes on
     spot_picked_ = picked;
     return false;
   }

@@ -58,7 +58,10 @@ void FloatTable::add_head(QGridLayout* grid, int columns) {
     grid->addWidget(cell(rows_, tr("Run %1").arg(run), "small", Qt::AlignRight), 0, run);
   }
   grid->addWidget(cell(rows_, tr("Float"), "small", Qt::AlignRight), 0, columns + 1);
-  grid->addWidget(cell(rows_, tr("Verdict"), "small", Qt::AlignLeft), 0, columns + 2);
+  grid->addWidget(cell(rows_, judges_ ? tr("Verdict") : QString(), "small", Qt::AlignLeft), 0, columns + 2);
+  for (int column = 1; column <= columns + 1; ++column) {
+    grid->setColumnMinimumWidth(column, 78);
+  }
   grid->setColumnStretch(columns + 2, 1);
   add_rule(grid, rows_, 1, columns + 3);
 }
@@ -66,6 +69,7 @@ void FloatTable::add_head(QGridLayout* grid, int columns) {
 void FloatTable::show_runs(const std::vector<std::vector<const job::FloatRun*>>& runs, int least_runs,
                            const std::optional<job::Judgement>& judgement) {
   QGridLayout* grid = begin_rows(this, rows_);
+  judges_ = !judgement || judgement->advised.conclusion != job::Conclusion::for_information;
   int columns = std::max(1, least_runs);
   for (const auto& spot : runs) {
     columns = std::max(columns, static_cast<int>(spot.size()));
@@ -90,9 +94,10 @@ void FloatTable::show_runs(const std::vector<std::vector<const job::FloatRun*>>&
 
 void FloatTable::add_verdict(QGridLayout* grid, int row, int column, const std::optional<job::Judgement>& judgement,
                              std::size_t spot) {
-  const bool judged = judgement && judgement->answer.disc_float && judgement->answer.disc_float->judgement &&
-                      judgement->advised.conclusion != job::Conclusion::for_information;
-  if (!judged) {
+  if (!judges_) {
+    return;
+  }
+  if (!judgement || !judgement->answer.disc_float || !judgement->answer.disc_float->judgement) {
     grid->addWidget(cell(rows_, QStringLiteral("\u2013"), "soft", Qt::AlignLeft), row, column);
     return;
   }

@@ -26,6 +26,7 @@ class FloatTable : public QWidget {
                    std::size_t spot);
 
   QWidget* rows_ = nullptr;
+  bool judges_ = true;  ///< else for information only
 };
 
 /// Every shim of the tray with what it would give, best first.

@@ -97,7 +97,7 @@ QString float_heading(const job::Judgement& judgement, sheet::Side side) {
   const QString shim = qt(judgement.advised.shim.value_or(std::string()));
   switch (judgement.advised.conclusion) {
     case job::Conclusion::keep:
-      return QCoreApplication::translate("bench", "Free within its limits: %1 stays").arg(shim);
+      return QCoreApplication::translate("bench", "The shim stays");
     case job::Conclusion::seat_again:
       return QCoreApplication::translate("bench", "Seat the %1 again, then measure once more").arg(bearing_words(side));
     case job::Conclusion::measure_again:
@@ -142,13 +142,13 @@ QString float_facts(const job::Judgement& judgement) {
   if (judged == nullptr || !judgement.engine_case.disc_float) {
     return {};
   }
-  QString text = QCoreApplication::translate("bench", "Spread %1, allowed %2: ")
+  QString text = QCoreApplication::translate("bench", "Spread %1, allowed %2")
                      .arg(length_words(judged->spread_mm, 3),
                           length_words(in_millimetres(judgement.engine_case.disc_float->max_spread)));
-  text += judged->high_at_deg ? QCoreApplication::translate("bench", "it stands highest at %1°, tilt %2.")
+  text += judged->high_at_deg ? QCoreApplication::translate("bench", "; the disc stands highest at %1°, tilt %2.")
                                     .arg(std::lround(*judged->high_at_deg))
                                     .arg(length_words(judged->tilt_mm, 3))
-                              : QCoreApplication::translate("bench", "no tilt.");
+                              : QCoreApplication::translate("bench", ": no tilt.");
   if (judgement.advised.expanded_u) {
     text += QCoreApplication::translate("bench", " Each spot ± %1 mm (95 %).")
                 .arg(length_words(static_cast<double>(*judgement.advised.expanded_u) / 1000.0, 3));

@@ -147,9 +147,10 @@ std::vector<ShimRow> gauge_fit_rows(const job::Judgement& judgement, const std::
     row.picked = hand.picked == shim.id;
     const auto out = ruled_out.find(shim.id);
     const auto trial = tried.find(shim.id);
-    row.struck = out != ruled_out.end() && (out->second > 0 || !gauge_fit.trials.empty());
+    const bool felt_wrong = trial != tried.end() && gauge_fit.trials[trial->second - 1].fit != shim::Fit::snug;
+    row.struck = (out != ruled_out.end() && !gauge_fit.trials.empty()) || felt_wrong;
     const auto chance = chances.find(shim.id);
-    if (!row.struck && chance != chances.end()) {
+    if (out == ruled_out.end() && chance != chances.end()) {
       row.share = chance->second;
       row.words = chance_words(chance->second);
     } else if (out != ruled_out.end()) {
@@ -157,7 +158,7 @@ std::vector<ShimRow> gauge_fit_rows(const job::Judgement& judgement, const std::
     }
     if (trial != tried.end()) {
       const QString words = trial_words(gauge_fit, trial->second);
-      row.words = row.struck ? words : row.words + QStringLiteral(" · ") + words;
+      row.words = out != ruled_out.end() ? words : words + QStringLiteral(" · ") + row.words;
     }
     row.tray = row.struck ? QString() : tray_words(tray, shim.id, row.advised || row.picked);
   }
@@ -166,7 +167,14 @@ std::vector<ShimRow> gauge_fit_rows(const job::Judgement& judgement, const std::
 
 FoldWords gauge_fit_folds(const job::Judgement& judgement) {
   FoldWords words;
-  const auto ruled_out = ruled_out_by(judgement.engine_case);
+  auto ruled_out = ruled_out_by(judgement.engine_case);
+  if (judgement.engine_case.gauge_fit) {
+    for (const auto& [shim, trial] : last_trials(*judgement.engine_case.gauge_fit)) {
+      if (judgement.engine_case.gauge_fit->trials[trial - 1].fit != shim::Fit::snug) {
+        ruled_out.try_emplace(shim, trial);
+      }
+    }
+  }
   bool live_seen = false;
   for (const shim::Shim& shim : thick_to_thin_shims(judgement.engine_case.tray)) {
     const auto out = ruled_out.find(shim.id);

@@ -1,6 +1,6 @@
 #include "gauge_fit_page.h"
 
-#include <QScrollArea>
+#include <QVBoxLayout>
 #include <algorithm>
 #include <array>
 #include <utility>
@@ -19,15 +19,21 @@ using widgets::qt;
 
 namespace {
 
-/// The rows may take what room there is, and scroll by themselves so that the answers below stay in sight.
-class RowsArea : public QScrollArea {
+/// The rows take what room there is but ask for little, so that the answers below stay in sight; they fold what does not
+/// fit.
+class RowsPlace : public QWidget {
  public:
-  using QScrollArea::QScrollArea;
-  [[nodiscard]] QSize sizeHint() const override { return {640, std::min(236, contents_height())}; }
-  [[nodiscard]] QSize minimumSizeHint() const override { return {300, std::min(156, contents_height())}; }
+  RowsPlace(widgets::ShimRows*& rows, QWidget* parent) : QWidget(parent) {
+    rows = child_of<widgets::ShimRows>(static_cast<QWidget*>(this));
+    rows_ = rows;
+    widgets::lay<QVBoxLayout>(this)->addWidget(rows);
+    setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Expanding);
+  }
+  [[nodiscard]] QSize sizeHint() const override { return {640, std::min(240, rows_->sizeHint().height())}; }
+  [[nodiscard]] QSize minimumSizeHint() const override { return {360, std::min(200, rows_->sizeHint().height())}; }
 
  private:
-  [[nodiscard]] int contents_height() const { return widget() == nullptr ? 0 : widget()->sizeHint().height() + 2; }
+  widgets::ShimRows* rows_ = nullptr;
 };
 
 constexpr std::array<shim::Fit, 3> fits_by_key = {shim::Fit::tight, shim::Fit::snug, shim::Fit::loose};
@@ -37,27 +43,25 @@ constexpr std::array<shim::Fit, 3> fits_by_key = {shim::Fit::tight, shim::Fit::s
 GaugeFitPage::GaugeFitPage(Workbench& bench, const sheet::Step& step, QWidget* parent)
     : StepPage(bench, step, parent),
       notice_(child_of<widgets::Box>(this, QString(), QString(), "notice")),
-      rows_area_(child_of<RowsArea>(this)),
-      rows_(child_of<widgets::ShimRows>(rows_area_)),
+      choice_(child_of<ShimChoice>(this)),
+      rows_place_(std::make_unique<RowsPlace>(rows_, this).release()),
       line_(child_of<widgets::Text>(this, QString(), "soft")),
       asked_(child_of<widgets::Text>(this, QString(), "strong")),
       answers_(child_of<QWidget>(this)) {
   auto* column = widgets::lay<QVBoxLayout>(this, 10);
   column->addWidget(notice_);
-  rows_area_->setFrameShape(QFrame::NoFrame);
-  rows_area_->setWidgetResizable(true);
-  rows_area_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-  rows_area_->setFocusPolicy(Qt::NoFocus);
-  rows_area_->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Expanding);
-  widgets::set_part(rows_, "scrolled");
-  rows_->setObjectName(QStringLiteral("shim-rows"));
-  rows_area_->setWidget(rows_);
-  column->addWidget(rows_area_, 1);
+  column->addWidget(choice_);
+  column->addWidget(rows_place_, 1);
   column->addWidget(line_);
   column->addWidget(asked_);
   column->addWidget(answers_);
   build_answers();
   connect(rows_, &widgets::ShimRows::picked, this, &GaugeFitPage::pick);
+  connect(choice_, &ShimChoice::chosen, this, [this](const std::string& shim) {
+    choice_->hide();
+    pick(shim);
+  });
+  connect(choice_, &ShimChoice::left, this, &GaugeFitPage::take_focus);
 }
 
 void GaugeFitPage::build_answers() {
@@ -125,7 +129,7 @@ void GaugeFitPage::show_notice() {
   const auto conclusion = judgement_ ? judgement_->advised.conclusion : job::Conclusion::question;
   if (conclusion == job::Conclusion::contradiction) {
     heading = tr("Two trials cannot both be right");
-    text = contradiction_text(*judgement_);
+    text = contradiction_text(*judgement_) + QStringLiteral(" ") + tr("Press a shim below to try it again.");
     notice_buttons_ = child_of<QWidget>(static_cast<QWidget*>(notice_));
     auto* row = widgets::lay<QHBoxLayout>(notice_buttons_, 10);
     for (const std::size_t trial : contradicting_trials(*judgement_)) {
@@ -151,7 +155,7 @@ void GaugeFitPage::show_notice() {
 }
 
 void GaugeFitPage::show_rows() {
-  rows_area_->setVisible(judgement_.has_value());
+  rows_place_->setVisible(judgement_.has_value());
   line_->setVisible(judgement_.has_value());
   if (!judgement_) {
     return;
@@ -164,15 +168,16 @@ void GaugeFitPage::show_rows() {
   rows_->set_pickable(!state().closed);
   rows_->set_fold_words(folds.above, folds.below);
   const auto tray = job::tray_of(state(), step().its_side(), bench().context());
-  shown_ = gauge_fit_rows(*judgement_, tray, hand);
-  rows_->set_rows(shown_, word);
+  rows_->set_rows(gauge_fit_rows(*judgement_, tray, hand), word);
+  if (const auto shown = rows_->shown(); picked_ && std::find(shown.begin(), shown.end(), *picked_) == shown.end()) {
+    rows_->set_rows(gauge_fit_rows(*judgement_, tray, {std::nullopt, word, picked_}), word);  // then those around it
+  }
   const bool said_above = conclusion == job::Conclusion::contradiction ||
                           conclusion == job::Conclusion::tray_too_thick ||
                           conclusion == job::Conclusion::tray_too_thin;
   line_->setText(gauge_fit_line(*judgement_));
   line_->setVisible(!said_above);
-  rows_area_->updateGeometry();
-  show_wanted_row();
+  rows_place_->updateGeometry();
 }
 
 void GaugeFitPage::show_answers() {
@@ -215,8 +220,7 @@ std::vector<FootAction> GaugeFitPage::actions() {
                    true});
   }
   if (judgement_) {
-    all.push_back({"another-shim", tr("Another shim"), [this] { rows_->setFocus(Qt::OtherFocusReason); }, false, true,
-                   true});
+    all.push_back({"another-shim", tr("Another shim"), [this] { ask_for_another(); }, false, true, true});
     add_taking(all);
   }
   return all;
@@ -239,6 +243,10 @@ void GaugeFitPage::add_taking(std::vector<FootAction>& actions) {
 }
 
 void GaugeFitPage::take_focus() {
+  if (!choice_->isHidden()) {
+    choice_->take_focus();
+    return;
+  }
   if (!answers_->isHidden()) {
     answer_buttons_.front()->setFocus(Qt::OtherFocusReason);
   } else {
@@ -312,21 +320,14 @@ void GaugeFitPage::take_back(std::size_t trial) {
   }
 }
 
-void GaugeFitPage::resizeEvent(QResizeEvent* event) {
-  StepPage::resizeEvent(event);
-  show_wanted_row();
-}
-
-void GaugeFitPage::show_wanted_row() {
-  const auto wanted = shim_in_hand() ? shim_in_hand() : advised_shim();
-  const auto at = std::find_if(shown_.begin(), shown_.end(), [&](const auto& each) { return each.shim == wanted; });
-  if (at == shown_.end()) {
+void GaugeFitPage::ask_for_another() {
+  const auto tray = job::tray_of(state(), step().its_side(), bench().context());
+  if (rows_->shown().size() >= tray.size() || !judgement_->answer.gauge_fit->seat) {
+    rows_->setFocus(Qt::OtherFocusReason);
     return;
   }
-  const auto first_live = std::find_if(shown_.begin(), shown_.end(), [](const auto& each) { return !each.struck; });
-  const int above = static_cast<int>(std::distance(std::min(first_live, at), at));  // ruled out ones are folded
-  const int row_height = rows_->sizeHint().height() / std::max(1, static_cast<int>(shown_.size()));
-  rows_area_->ensureVisible(0, (above + 2) * std::max(row_height, widgets::pixels::target), 0, 118);
+  choice_->show_tray(tr("Which shim is tried?"), {}, tray, picked_ ? picked_ : advised_shim());
+  choice_->take_focus();
 }
 
 StepPage* make_gauge_fit_page(Workbench& bench, const sheet::Step& step, QWidget* parent) {

@@ -5,11 +5,10 @@
 #include <vector>
 
 #include "gauge_fit_lines.h"
+#include "shim_choice.h"
 #include "shimwright/bench/step_page.h"
 #include "shimwright/job/standing.h"
 #include "shimwright/widgets/parts.h"
-
-class QScrollArea;
 
 namespace shimwright::bench {
 
@@ -27,16 +26,13 @@ class GaugeFitPage : public StepPage {
   bool take_burst(const std::string& text) override;
   bool take_digit(int digit) override;
 
- protected:
-  void resizeEvent(QResizeEvent* event) override;
-
  private:
   void build_answers();
   void show_notice();
   void show_rows();
   void show_answers();
   void show_hand();
-  void show_wanted_row();
+  void ask_for_another();
   void pick(const std::string& shim);
   void say_fit(shim::Fit fit);
   void take(const std::string& shim);
@@ -53,9 +49,9 @@ class GaugeFitPage : public StepPage {
   std::optional<std::string> picked_;
   widgets::Box* notice_;
   QWidget* notice_buttons_ = nullptr;
-  std::vector<widgets::ShimRow> shown_;
-  QScrollArea* rows_area_;
-  widgets::ShimRows* rows_;
+  ShimChoice* choice_;
+  widgets::ShimRows* rows_ = nullptr;
+  QWidget* rows_place_;
   widgets::Text* line_;
   widgets::Text* asked_;
   QWidget* answers_;
