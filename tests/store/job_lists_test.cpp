@@ -50,6 +50,20 @@ TEST_CASE("a closed job is among past jobs and not among open ones") {
   CHECK(got(bench.store().jobs()).front().standing == JobStanding::closed);
 }
 
+TEST_CASE("the next job number is one more than the highest that is a number") {
+  Workbench bench;
+  CHECK(got(bench.store().next_job_number()) == "1");
+  TestJob first(bench, "10", "2041");
+  TestJob second(bench, "11", "998");
+  TestJob third(bench, "12", "2026-0147");
+  TestJob fourth(bench, "13", "9999999999999999999");
+  TestJob fifth(bench, "14", "-3000");
+  for (TestJob* job : {&first, &second, &third, &fourth, &fifth}) {
+    job->open();
+  }
+  CHECK(got(bench.store().next_job_number()) == "2042");
+}
+
 TEST_CASE("each standing has its name") {
   CHECK(name_of(JobStanding::open) == "open");
   CHECK(name_of(JobStanding::parked) == "parked");
