@@ -222,17 +222,18 @@ void NewJobPage::ask_before_loss(bool ask) {
   cancel_->setVisible(!ask);
 }
 
-Result<std::string> NewJobPage::latest_job_sheet() const {
-  auto sheets = bench_->store().registers().job_sheets();
+std::optional<std::string> NewJobPage::latest_job_sheet() {
+  const auto sheets = bench_->store().registers().job_sheets();
   if (!sheets) {
-    return tl::make_unexpected(sheets.error());
+    show_refusal(sheets.error());
+    return std::nullopt;
   }
   const auto latest = std::max_element(sheets->begin(), sheets->end(), [](const auto& one, const auto& other) {
     return one.added_at_ms < other.added_at_ms;
   });
   if (latest == sheets->end()) {
-    return refuse("no_job_sheet", "",
-                  QT_TR_NOOP("There is no job sheet in this workshop: add one under Workshop."));
+    said_->setText(tr("There is no job sheet in this workshop: add one under Workshop."));
+    return std::nullopt;
   }
   return latest->hash;
 }
@@ -241,7 +242,6 @@ void NewJobPage::open_job() {
   ask_before_loss(false);
   const auto sheet_hash = latest_job_sheet();
   if (!sheet_hash) {
-    show_refusal(sheet_hash.error());
     return;
   }
   const auto spec_hash = form_->spec_hash();

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <memory>
 #include <optional>
 #include <string>
 
@@ -27,6 +28,7 @@ class NewJobPage : public QWidget {
 
  public:
   explicit NewJobPage(Workbench& bench, QWidget* parent = nullptr);
+  ~NewJobPage() override;
 
   /// Everything blank, the next number.
   void begin();
@@ -49,7 +51,7 @@ class NewJobPage : public QWidget {
   void ask_before_loss(bool ask);
   void open_job();
   void show_refusal(const Error& error);
-  [[nodiscard]] Result<std::string> latest_job_sheet() const;
+  [[nodiscard]] std::optional<std::string> latest_job_sheet();
 
   Workbench* bench_;
   std::string number_;
@@ -64,9 +66,6 @@ class NewJobPage : public QWidget {
   widgets::Button* go_on_ = nullptr;
   widgets::Text* said_ = nullptr;
   widgets::Button* open_ = nullptr;
-
- public:
-  ~NewJobPage() override;
 };
 
 }  // namespace shimwright::bench
