@@ -127,7 +127,7 @@ std::string iso_day(const Moment& moment) {
 
 }  // namespace
 
-bool overdue(const Instrument& instrument, const Moment& now) {
+bool calibration_overdue(const Instrument& instrument, const Moment& now) {
   return instrument.calibrated_to && *instrument.calibrated_to < iso_day(now);
 }
 
@@ -146,8 +146,8 @@ Result<InstrumentUsed> instrument_used(const Desk& desk, const std::string& plac
                   {found->name, instrument_word(found->kind), instrument_word(kind)});
   }
   const Instrument& used = *found;
-  return InstrumentUsed{used.id,           used.name,          used.resolution, used.permissible_error,
-                        used.calibrated_to, overdue(used, desk.context.now)};
+  const bool overdue = calibration_overdue(used, desk.context.now);
+  return InstrumentUsed{used.id, used.name, used.resolution, used.permissible_error, used.calibrated_to, overdue};
 }
 
 Bodies with_advice(const Desk& desk, const sheet::Step& step, std::vector<EntryBody> bodies) {

@@ -34,7 +34,7 @@ void InstrumentBox::offer(const std::vector<job::Instrument>& instruments, const
     if (each.kind != kind_) {
       continue;
     }
-    const bool is_overdue = job::overdue(each, now);
+    const bool is_overdue = job::calibration_overdue(each, now);
     QString words = widgets::qt(each.name);
     if (each.calibrated_to) {
       words += QStringLiteral(", ") + (is_overdue ? tr("overdue since %1") : tr("good to %1")).arg(day_text(*each.calibrated_to));

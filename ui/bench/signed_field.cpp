@@ -37,7 +37,9 @@ SignedField::SignedField(const QString& title, QWidget* parent) : QWidget(parent
     row->addWidget(each, 0, Qt::AlignTop);
   }
   number_ = child_of<widgets::NumberField>(this, title, quantity::Unit::millimetre);
-  number_->findChild<QLabel*>()->setVisible(false);  // the title stands above the buttons too
+  const auto labels = number_->findChildren<QLabel*>();
+  labels[0]->hide();  // the title stands above the buttons
+  labels[1]->hide();  // and the sign is echoed by them
   number_->edit()->setFixedWidth(130);
   row->addWidget(number_, 1);
   setFocusProxy(number_);
@@ -75,8 +77,9 @@ std::string SignedField::text() const {
 }
 
 void SignedField::set_text(const std::string& text) {
-  choose(Sign::none);
-  number_->set_text(text);
+  const QString typed = widgets::qt(text).trimmed();
+  number_->set_text(widgets::plain(digits_in(typed)));
+  choose(typed.startsWith(QLatin1Char('-')) ? Sign::minus : typed.startsWith(QLatin1Char('+')) ? Sign::plus : Sign::none);
 }
 
 void SignedField::choose(Sign sign) {
