@@ -39,7 +39,7 @@ void open_many(test::UiBench& bench, int count) {
 
 TEST_CASE("a job on the bench has its card, and its button takes it up by key and click") {
   test::UiBench bench;
-  const std::string job = bench.go_to("large-gauge-fit");
+  const std::string job = bench.go_to("engine-held");
   bench::HomePage page(bench.workbench());
   std::vector<std::string> taken;
   QObject::connect(&page, &bench::HomePage::take_up, &page, [&](const std::string& id) { taken.push_back(id); });
@@ -53,7 +53,7 @@ TEST_CASE("a job on the bench has its card, and its button takes it up by key an
   QTest::keyClick(button, Qt::Key_Return);
   QTest::mouseClick(button, Qt::LeftButton);
   CHECK(taken == std::vector<std::string>{job, job});
-  CHECK(all_words(page).contains("Shim, large bearing"));
+  CHECK(all_words(page).contains("Remove, make safe"));
   CHECK(all_words(page).contains("VIN ends 30417"));
 }
 
@@ -96,7 +96,7 @@ TEST_CASE("the foot tells of the last verified backup") {
   CHECK(all_words(page).contains("Last verified backup: none known."));
   CHECK(all_words(page).contains("No verified backup is known."));
   page.set_last_backup(bench.workbench().now());
-  CHECK(all_words(page).contains("Last verified backup: today 09:50."));
+  CHECK(all_words(page).contains("Last verified backup: today 09:10."));
   CHECK_FALSE(all_words(page).contains("No verified backup is known."));
 }
 
