@@ -14,6 +14,7 @@ namespace shimwright::bench {
 namespace {
 
 constexpr int complaint_height = 76;
+constexpr int number_field_height = 56;
 
 widgets::WordField* word_field(QWidget* parent, QBoxLayout* row, const QString& title, const char* name) {
   auto* field = widgets::child_of<widgets::WordField>(parent, title);
@@ -46,6 +47,7 @@ void NewJobForm::build_first_rows(QVBoxLayout* column) {
   column->addWidget(vehicle_);
   auto* row = widgets::lay_in<QHBoxLayout>(column, 14);
   plate_ = word_field(this, row, tr("Plate"), "field-plate");
+  plate_->edit()->setMinimumHeight(number_field_height);
   odometer_ = widgets::child_of<widgets::NumberField>(this, tr("Odometer"), quantity::Unit::kilometre);
   odometer_->edit()->setObjectName(QStringLiteral("field-odometer"));
   odometer_->set_may_be_blank(true);

@@ -1,5 +1,6 @@
 #include "shimwright/bench/new_job_page.h"
 
+#include <QApplication>
 #include <QShortcut>
 #include <algorithm>
 
@@ -74,6 +75,11 @@ void NewJobPage::build_body(QBoxLayout* column) {
   row->addWidget(beside_, 1);
   connect(form_, &NewJobForm::vehicle_edited, this, &NewJobPage::look_for_vehicle);
   connect(form_, &NewJobForm::odometer_edited, this, &NewJobPage::show_earlier);
+  connect(qApp, &QApplication::focusChanged, form_, [this](QWidget* /*before*/, QWidget* now) {
+    if (now != nullptr && form_->isAncestorOf(now)) {
+      body_->show_child(now);
+    }
+  });
 }
 
 void NewJobPage::build_foot(QBoxLayout* column) {

@@ -5,6 +5,7 @@
 #include <QInputMethodEvent>
 #include <QLineEdit>
 #include <QTextCharFormat>
+#include <algorithm>
 
 #include "shimwright/vehicle/vehicle_number.h"
 #include "shimwright/widgets/child.h"
@@ -17,7 +18,6 @@ namespace shimwright::bench {
 namespace {
 
 constexpr std::size_t characters_of_a_vin = 17;
-constexpr double letter_spacing = 3;
 constexpr int notice_take_width = 150;
 
 bool is_ascii(const QString& text) {
@@ -105,12 +105,6 @@ void VehicleEntry::build_field(QVBoxLayout* column) {
   edit_->setObjectName(QStringLiteral("field-vehicle"));
   edit_->setFixedHeight(54);
   widgets::set_part(edit_, "vehicle");
-  QFont wide = edit_->font();
-  wide.setLetterSpacing(QFont::AbsoluteSpacing, letter_spacing);
-  // Only as it is shown: what was typed stays.
-  wide.setCapitalization(QFont::AllUppercase);
-  wide.setWeight(QFont::DemiBold);
-  edit_->setFont(wide);
   row->addWidget(edit_, 1);
   column->addWidget(line);
   setFocusProxy(edit_);
@@ -207,7 +201,7 @@ void VehicleEntry::show_state() {
   }
   const auto count = static_cast<std::size_t>(widgets::qt(vehicle::folded_key(typed())).toUcs4().size());
   const bool still_typing = count < characters_of_a_vin && !tried_;
-  if (count > 0) {
+  if (count > 0 && count != characters_of_a_vin) {
     title_->setText(tr("VIN · %1 of 17 characters").arg(count));
   }
   suggestion_ = vin.error().suggestion.value_or(std::string());
