@@ -67,6 +67,14 @@ Result<std::vector<JobSummary>> Store::jobs(std::int64_t most) const {
   return job_list(*connection_, "ORDER BY job.opened_at_ms DESC, job.id DESC LIMIT ?", {number_value(most)});
 }
 
+Result<std::int64_t> Store::job_count() const {
+  auto rows = connection_->rows("SELECT count(*) FROM job", {});
+  if (!rows) {
+    return passed_on(rows);
+  }
+  return rows->empty() ? 0 : number_in(rows->front(), 0);
+}
+
 Result<std::vector<JobSummary>> Store::open_jobs() const {
   return job_list(*connection_, "WHERE job.standing IN ('open', 'parked') ORDER BY job.last_at_ms DESC, job.id DESC",
                   {});

@@ -30,6 +30,7 @@ TEST_CASE("lists of jobs are in order and hold what they should") {
   }
   first.add(job::Noted{{}, "a later entry"});
   CHECK(ids(bench.store().jobs()) == Ids{third.id(), second.id(), first.id()});
+  CHECK(got(bench.store().job_count()) == 3);
   CHECK(ids(bench.store().jobs(2)) == Ids{third.id(), second.id()});
   CHECK(ids(bench.store().open_jobs()) == Ids{first.id(), third.id(), second.id()});
   CHECK(ids(bench.store().jobs_of_vehicle("TESTVN009TA030417")) == Ids{third.id(), first.id()});

@@ -20,6 +20,8 @@ struct Instrument {
   std::optional<quantity::Length> turn;      ///< of a dial: what one turn of the hand is
 };
 
+/// `dial gauge`, `torque wrench`, …
+[[nodiscard]] std::string instrument_word(sheet::InstrumentKind kind);
 /// Whether its calibration has run out, by the day where it is used.
 [[nodiscard]] bool overdue(const Instrument& instrument, const Moment& now);
 

@@ -84,6 +84,7 @@ class Store {
 
   /// Latest first.
   [[nodiscard]] Result<std::vector<JobSummary>> jobs(std::int64_t most = 1000) const;
+  [[nodiscard]] Result<std::int64_t> job_count() const;
   /// Open and parked ones, latest first.
   [[nodiscard]] Result<std::vector<JobSummary>> open_jobs() const;
   [[nodiscard]] Result<std::vector<JobSummary>> jobs_of_vehicle(const std::string& vehicle_key) const;
