@@ -45,8 +45,13 @@ class SideRows {
   std::vector<SideRow> rows_;
 };
 
-QString decimals(double number, int places) {
-  return widgets::number_text(QString::number(number, 'f', places).toStdString());
+/// Sheets have up to six decimals; none of them is rounded away.
+QString decimals(double number, int least) {
+  QString text = QString::number(number, 'f', 6);
+  while (text.endsWith(QLatin1Char('0')) && text.size() - text.indexOf(QLatin1Char('.')) - 1 > least) {
+    text.chop(1);
+  }
+  return widgets::number_text(text.toStdString());
 }
 
 QString yes_or_no(bool yes) {
