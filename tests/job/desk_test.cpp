@@ -116,16 +116,6 @@ TEST_CASE("Advice follows bodies where nothing is missing") {
   CHECK(with_advice(desk, disc_float, {}).value_or(std::vector<EntryBody>(9)).empty());
 }
 
-TEST_CASE("An instrument is overdue from the day after the one it is calibrated to") {
-  Instrument dial;
-  dial.calibrated_to = "2026-11-23";
-  const Moment evening{1795475400000, 0, false};  // 2026-11-23 23:50 UTC
-  CHECK_FALSE(overdue(dial, evening));
-  CHECK(overdue(dial, {evening.at_ms, 60, false}));
-  dial.calibrated_to.reset();
-  CHECK_FALSE(overdue(dial, evening));
-}
-
 TEST_CASE("A step is titled in English") {
   CHECK(title_of(*shipped_sheets().job->find("pack-lowered")) == "Lower the pack and mesh both splines");
 }
