@@ -4,10 +4,13 @@
 #include <QFileDialog>
 #include <utility>
 
+#include "shimwright/bench/home_page.h"
 #include "shimwright/bench/job_page.h"
+#include "shimwright/bench/new_job_page.h"
 #include "shimwright/bench/surroundings.h"
 #include "shimwright/widgets/child.h"
 #include "shimwright/widgets/parts.h"
+#include "shimwright/widgets/say.h"
 
 namespace shimwright::shell {
 
@@ -26,15 +29,42 @@ PluggedPage not_there_yet(const QString& title, QWidget* parent) {
 }  // namespace
 
 PluggedPage plug_home(const PageHouse& house) {
-  PluggedPage page = not_there_yet(QCoreApplication::translate("shell", "On the bench"), house.parent);
-  auto* begin = widgets::child_of<widgets::Button>(page.widget, QCoreApplication::translate("shell", "New job"));
-  QObject::connect(begin, &QPushButton::clicked, page.widget, [links = house.links] { links.new_job({}); });
-  page.widget->layout()->addWidget(begin);
-  return page;
+  auto* page = widgets::child_of<bench::HomePage>(house.parent, *house.bench);
+  QObject::connect(page, &bench::HomePage::take_up, page, house.links.take_up);
+  QObject::connect(page, &bench::HomePage::new_job, page, [links = house.links] { links.new_job({}); });
+  QObject::connect(page, &bench::HomePage::search, page,
+                   [links = house.links](const std::string& text) { links.search(widgets::qt(text)); });
+  PluggedPage plugged;
+  plugged.widget = page;
+  plugged.come = [page](const std::string& /*about*/) {
+    page->refresh();
+    page->take_focus();
+  };
+  plugged.backup_done = [page, clock = house.clock](const LastBackup& backup) {
+    page->set_last_backup(job::Moment{backup.at_ms, clock().offset_min, false});
+  };
+  return plugged;
 }
 
 PluggedPage plug_new_job(const PageHouse& house) {
-  return not_there_yet(QCoreApplication::translate("shell", "New job"), house.parent);
+  auto* page = widgets::child_of<bench::NewJobPage>(house.parent, *house.bench);
+  QObject::connect(page, &bench::NewJobPage::opened, page, house.links.job_opened);
+  QObject::connect(page, &bench::NewJobPage::cancelled, page, house.links.home);
+  PluggedPage plugged;
+  plugged.widget = page;
+  plugged.come = [page, links = house.links](const std::string& vehicle_key) {
+    // What was typed before the page was left is still there.
+    if (page->has_unsent() && !vehicle_key.empty()) {
+      const char* sentence = QT_TRANSLATE_NOOP(
+          "shell", "Another new job is typed here and not opened yet: open it, or cancel it, then begin this one.");
+      links.refused(Error{"unsent", "", Message{sentence, {}}});
+    } else if (!page->has_unsent()) {
+      vehicle_key.empty() ? page->begin() : page->begin_with(vehicle_key);
+    }
+    page->take_focus();
+  };
+  plugged.has_unsent = [page] { return page->has_unsent(); };
+  return plugged;
 }
 
 PluggedPage plug_job(const PageHouse& house) {
