@@ -78,7 +78,7 @@ TEST_CASE("An instrument is overdue from the day after, by the day where it is u
     bench.context.now = {at_ms, offset_min, false};
     const Desk desk{bench.state, bench.context};
     const bool used = instrument_used(desk, "here", "dial_gauge", sheet::InstrumentKind::dial_gauge)->overdue;
-    CHECK(used == job::overdue(bench.context.instruments.front(), bench.context.now));
+    CHECK(used == job::calibration_overdue(bench.context.instruments.front(), bench.context.now));
     return used;
   };
   constexpr std::int64_t day_ms = 86'400'000;

@@ -39,7 +39,7 @@ Cell calibration_cell(const job::Instrument& instrument, const job::Moment& now)
   if (!instrument.calibrated_to) {
     return {RegisterWords::tr("no date kept"), "soft"};
   }
-  if (job::overdue(instrument, now)) {
+  if (job::calibration_overdue(instrument, now)) {
     return {RegisterWords::tr("overdue"), "bad", widgets::Mark::held};
   }
   return {RegisterWords::tr("in date"), nullptr, widgets::Mark::within};

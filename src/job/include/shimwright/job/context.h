@@ -22,8 +22,8 @@ struct Instrument {
 
 /// `dial gauge`, `torque wrench`, …
 [[nodiscard]] std::string instrument_word(sheet::InstrumentKind kind);
-/// Whether its calibration has run out, by the day where it is used.
-[[nodiscard]] bool overdue(const Instrument& instrument, const Moment& now);
+/// Whether its calibration had run out on that day, by the local date.
+[[nodiscard]] bool calibration_overdue(const Instrument& instrument, const Moment& now);
 
 /// A shim as it lies in the tray today.
 struct TrayShim {
