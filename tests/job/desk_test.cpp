@@ -82,8 +82,8 @@ TEST_CASE("An instrument is overdue from the day after, by the day where it is u
     return used;
   };
   constexpr std::int64_t day_ms = 86'400'000;
-  CHECK_FALSE(calibration_overdue(late_evening_ms, 0));
-  CHECK_FALSE(calibration_overdue(late_evening_ms, 60));
+  CHECK_FALSE(overdue(late_evening_ms, 0));
+  CHECK_FALSE(overdue(late_evening_ms, 60));
   CHECK_FALSE(overdue(late_evening_ms + day_ms, 0));
   CHECK(overdue(late_evening_ms + day_ms, 60));
   CHECK_FALSE(overdue(late_evening_ms + day_ms + 3'600'000, -120));
