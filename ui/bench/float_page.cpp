@@ -43,6 +43,9 @@ void FloatPage::build() {
   advice_ = child_of<widgets::Box>(this, QString(), QString(), "card");
   advice_->setObjectName(QStringLiteral("float-advice"));
   column->addWidget(advice_);
+  promises_ = child_of<PromiseTable>(this);
+  promises_->setObjectName(QStringLiteral("float-promises"));
+  column->addWidget(promises_);
   entry_ = child_of<FloatEntry>(this, static_cast<int>(float_spec().spot_angles_deg.size()));
   column->addWidget(entry_);
   limits_ = child_of<widgets::LimitStrip>(this);
@@ -56,9 +59,6 @@ void FloatPage::build() {
   facts_ = child_of<widgets::Text>(this, QString(), "soft");
   facts_->setObjectName(QStringLiteral("float-facts"));
   column->addWidget(facts_);
-  promises_ = child_of<PromiseTable>(this);
-  promises_->setObjectName(QStringLiteral("float-promises"));
-  column->addWidget(promises_);
 }
 
 /// Runs are asked for until the engine has what it needs.

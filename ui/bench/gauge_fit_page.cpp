@@ -29,7 +29,7 @@ class RowsPlace : public QWidget {
     widgets::lay<QVBoxLayout>(this)->addWidget(rows);
     setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Expanding);
   }
-  [[nodiscard]] QSize sizeHint() const override { return {640, std::min(240, rows_->sizeHint().height())}; }
+  [[nodiscard]] QSize sizeHint() const override { return {640, rows_->sizeHint().height() <= 250 ? rows_->sizeHint().height() : 212}; }
   [[nodiscard]] QSize minimumSizeHint() const override { return {360, std::min(200, rows_->sizeHint().height())}; }
 
  private:
