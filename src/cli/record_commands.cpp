@@ -10,6 +10,7 @@
 #include "shimwright/print/pdf.h"
 #include "shimwright/record/record_json.h"
 #include "shimwright/record/summary.h"
+#include "shimwright/store/job_record.h"
 #include "workshop.h"
 
 namespace shimwright::cli {
@@ -60,7 +61,7 @@ Exit run_record(const std::vector<std::string>& words) {
   if (!job) {
     return refused(job.error());
   }
-  auto record = record_of(**store, *job);
+  auto record = store::record_of(**store, *job);
   if (!record) {
     return refused(record.error());
   }
@@ -124,7 +125,7 @@ Exit run_replay(const std::vector<std::string>& words) {
                     {"fold_hash", result->fold_hash},
                     {"unexpected", result->unexpected}};
   if (const auto out = arguments->options.find("record"); out != arguments->options.end() && !result->job.empty()) {
-    auto record = record_of(**store, result->job);
+    auto record = store::record_of(**store, result->job);
     auto written =
         record ? print::write_pdf(*record, absolute(out->second), *paper) : tl::make_unexpected(record.error());
     if (!written) {

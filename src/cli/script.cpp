@@ -46,23 +46,7 @@ Result<ScriptPerson> read_person(const json::Value& value, const std::string& pl
 }
 
 quantity::Unit unit_read_by(sheet::InstrumentKind kind) {
-  switch (kind) {
-    case sheet::InstrumentKind::torque_wrench:
-      return quantity::Unit::newton_metre;
-    case sheet::InstrumentKind::thermometer:
-      return quantity::Unit::degree_celsius;
-    case sheet::InstrumentKind::multimeter:
-      return quantity::Unit::volt;
-    case sheet::InstrumentKind::pressure_gauge:
-      return quantity::Unit::bar;
-    case sheet::InstrumentKind::scale:
-      return quantity::Unit::gram;
-    case sheet::InstrumentKind::dial_gauge:
-    case sheet::InstrumentKind::depth_gauge:
-    case sheet::InstrumentKind::micrometer:
-      break;
-  }
-  return quantity::Unit::millimetre;
+  return quantity::default_unit(sheet::dimension_read_by(kind));
 }
 
 Result<std::int64_t> read_number_field(const ObjectReader& reader, std::string_view key, quantity::Unit unit) {

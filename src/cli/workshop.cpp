@@ -8,8 +8,6 @@
 #include <utility>
 
 #include "sheets.h"
-#include "shimwright/job/evolve.h"
-#include "shimwright/store/job_in_hand.h"
 
 namespace shimwright::cli {
 
@@ -158,51 +156,6 @@ Result<std::unique_ptr<store::Store>> open_to_write(const std::string& path, con
         "look_only", path, why ? *why : Message{SHIMWRIGHT_TEXT("cli", "This store can only be looked at."), {}}});
   }
   return store;
-}
-
-namespace {
-
-Result<record::RecordNames> names_of(store::Store& store, const store::LoadedJob& job) {
-  record::RecordNames names;
-  auto workshop = store.registers().workshop();
-  if (!workshop) {
-    return passed_on(workshop);
-  }
-  if (const std::optional<store::Workshop>& known = *workshop) {
-    names.workshop_name = known->name;
-    names.workshop_address = known->address;
-  }
-  auto persons = store.registers().persons();
-  if (!persons) {
-    return passed_on(persons);
-  }
-  for (const store::Person& each : *persons) {
-    names.persons[each.id] = {each.initials, each.name};
-  }
-  for (const auto& [id, text] : job.private_texts) {
-    const auto salt = job.private_salts.find(id);
-    names.texts[id] = text && salt != job.private_salts.end() ? std::optional(record::PersonalText{*text, salt->second})
-                                                              : std::nullopt;
-  }
-  return names;
-}
-
-}  // namespace
-
-Result<record::Record> record_of(store::Store& store, const std::string& job) {
-  auto hand = store::JobInHand::load(store, job);
-  if (!hand) {
-    return passed_on(hand);
-  }
-  auto loaded = store.load(job);
-  if (!loaded) {
-    return passed_on(loaded);
-  }
-  auto names = names_of(store, *loaded);
-  if (!names) {
-    return passed_on(names);
-  }
-  return record::make_record(hand->state(), *names);
 }
 
 Result<std::string> job_named(const store::Store& store, const std::string& number_or_id) {

@@ -6,7 +6,6 @@
 
 #include "script.h"
 #include "shimwright/job/context.h"
-#include "shimwright/record/record.h"
 #include "shimwright/store/ids.h"
 #include "shimwright/store/registers.h"
 #include "shimwright/store/store.h"
@@ -35,8 +34,6 @@ struct KnownHere {
 /// The path made absolute.
 [[nodiscard]] std::string absolute(const std::string& path);
 
-/// The record of a stored job. Codes as Store::load().
-[[nodiscard]] Result<record::Record> record_of(store::Store& store, const std::string& job);
 /// The one job of that number or id. Codes: `unknown_job`, `several_jobs`.
 [[nodiscard]] Result<std::string> job_named(const store::Store& store, const std::string& number_or_id);
 

@@ -127,6 +127,10 @@ std::string iso_day(const Moment& moment) {
 
 }  // namespace
 
+bool calibration_overdue(const Instrument& instrument, const Moment& now) {
+  return instrument.calibrated_to && *instrument.calibrated_to < iso_day(now);
+}
+
 Result<InstrumentUsed> instrument_used(const Desk& desk, const std::string& place, const std::string& id,
                                        sheet::InstrumentKind kind) {
   const auto& known = desk.context.instruments;
@@ -142,7 +146,7 @@ Result<InstrumentUsed> instrument_used(const Desk& desk, const std::string& plac
                   {found->name, instrument_word(found->kind), instrument_word(kind)});
   }
   const Instrument& used = *found;
-  const bool overdue = used.calibrated_to && *used.calibrated_to < iso_day(desk.context.now);
+  const bool overdue = calibration_overdue(used, desk.context.now);
   return InstrumentUsed{used.id, used.name, used.resolution, used.permissible_error, used.calibrated_to, overdue};
 }
 

@@ -30,9 +30,6 @@ struct Desk {
 template <class Body>
 [[nodiscard]] Result<const sheet::Step*> step_of_kind(const Desk& desk, const std::string& step_id);
 
-/// `dial gauge`, `torque wrench`, …
-[[nodiscard]] std::string instrument_word(sheet::InstrumentKind kind);
-
 /// What a step of that kind is answered with: `readings`, `a photo`, …
 [[nodiscard]] std::string answer_words(const sheet::StepBody& body);
 

@@ -6,6 +6,10 @@
 
 namespace shimwright::job {
 
+std::vector<const Entry*> present_entries(const JobState& state, const sheet::Step& step) {
+  return round_entries(state, step);
+}
+
 std::vector<const Entry*> present_trials(const JobState& state, const sheet::Step& step) {
   std::vector<const Entry*> trials;
   for (const Entry* entry : round_entries(state, step)) {

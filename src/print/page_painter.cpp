@@ -3,12 +3,12 @@
 #include <cmath>
 
 #include <QFontMetricsF>
-#include <QPagedPaintDevice>
 #include <QPainter>
 #include <QPainterPath>
 #include <QPolygonF>
 
 #include "dots.h"
+#include "shimwright/print/page_by_page.h"
 
 namespace shimwright::print {
 
@@ -157,18 +157,13 @@ void draw_page(QPainter& painter, const record::Page& page, const Fonts& fonts, 
 }
 
 bool draw_pages(QPagedPaintDevice& device, const std::vector<record::Page>& pages, const Fonts& fonts) {
-  QPainter painter;
-  if (!painter.begin(&device)) {
-    return false;
-  }
-  const double units_per_mm = device.logicalDpiX() / 25.4;
-  for (std::size_t at = 0; at < pages.size(); ++at) {
-    if (at > 0 && !device.newPage()) {
+  PageByPage drawing(device, pages, fonts);
+  while (drawing.drawn() < drawing.count()) {
+    if (!drawing.draw_next()) {
       return false;
     }
-    draw_page(painter, pages[at], fonts, units_per_mm);
   }
-  return painter.end();
+  return drawing.finish();
 }
 
 }  // namespace shimwright::print

@@ -56,26 +56,6 @@ void check_body_fields(Fields& step, std::string_view kind) {
   }
 }
 
-Dimension dimension_read_by(InstrumentKind kind) {
-  switch (kind) {
-    case InstrumentKind::torque_wrench:
-      return Dimension::torque;
-    case InstrumentKind::thermometer:
-      return Dimension::temperature;
-    case InstrumentKind::multimeter:
-      return Dimension::voltage;
-    case InstrumentKind::pressure_gauge:
-      return Dimension::pressure;
-    case InstrumentKind::scale:
-      return Dimension::mass;
-    case InstrumentKind::dial_gauge:
-    case InstrumentKind::depth_gauge:
-    case InstrumentKind::micrometer:
-      break;
-  }
-  return Dimension::length;
-}
-
 Result<ChannelName> read_channel_name(const json::Value& value, const std::string& place) {
   Fields fields = Fields::open(value, place, {"step", "channel"});
   ChannelName name;

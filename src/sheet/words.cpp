@@ -48,4 +48,24 @@ std::optional<Drawing> drawing_named(std::string_view name) {
   return word_in(drawing_words, name);
 }
 
+quantity::Dimension dimension_read_by(InstrumentKind kind) {
+  switch (kind) {
+    case InstrumentKind::torque_wrench:
+      return quantity::Dimension::torque;
+    case InstrumentKind::thermometer:
+      return quantity::Dimension::temperature;
+    case InstrumentKind::multimeter:
+      return quantity::Dimension::voltage;
+    case InstrumentKind::pressure_gauge:
+      return quantity::Dimension::pressure;
+    case InstrumentKind::scale:
+      return quantity::Dimension::mass;
+    case InstrumentKind::dial_gauge:
+    case InstrumentKind::depth_gauge:
+    case InstrumentKind::micrometer:
+      break;
+  }
+  return quantity::Dimension::length;
+}
+
 }  // namespace shimwright::sheet

@@ -1,6 +1,9 @@
 #include "job_lists.h"
 
+#include <algorithm>
 #include <array>
+#include <charconv>
+#include <optional>
 
 #include "shimwright/store/store.h"
 
@@ -64,6 +67,14 @@ Result<std::vector<JobSummary>> Store::jobs(std::int64_t most) const {
   return job_list(*connection_, "ORDER BY job.opened_at_ms DESC, job.id DESC LIMIT ?", {number_value(most)});
 }
 
+Result<std::int64_t> Store::job_count() const {
+  auto rows = connection_->rows("SELECT count(*) FROM job", {});
+  if (!rows) {
+    return passed_on(rows);
+  }
+  return rows->empty() ? 0 : number_in(rows->front(), 0);
+}
+
 Result<std::vector<JobSummary>> Store::open_jobs() const {
   return job_list(*connection_, "WHERE job.standing IN ('open', 'parked') ORDER BY job.last_at_ms DESC, job.id DESC",
                   {});
@@ -75,6 +86,35 @@ Result<std::vector<JobSummary>> Store::jobs_of_vehicle(const std::string& vehicl
 
 Result<std::vector<JobSummary>> Store::jobs_numbered(const std::string& number) const {
   return job_list(*connection_, "WHERE job.number = ? ORDER BY job.opened_at_ms DESC, job.id DESC", {number});
+}
+
+namespace {
+
+constexpr std::size_t most_digits = 18;
+
+/// Nothing where the number is not all digits, or has more of them than can be counted on.
+std::optional<std::int64_t> counted(const std::string& number) {
+  if (number.size() > most_digits) {
+    return std::nullopt;
+  }
+  std::int64_t count = 0;
+  const char* const end = number.data() + number.size();
+  const auto read = std::from_chars(number.data(), end, count);
+  return read.ec == std::errc() && read.ptr == end && count >= 0 ? std::optional(count) : std::nullopt;
+}
+
+}  // namespace
+
+Result<std::string> Store::next_job_number() const {
+  auto rows = connection_->rows("SELECT number FROM job", {});
+  if (!rows) {
+    return passed_on(rows);
+  }
+  std::int64_t highest = 0;
+  for (const Row& row : *rows) {
+    highest = std::max(highest, counted(text_in(row, 0)).value_or(0));
+  }
+  return std::to_string(highest + 1);
 }
 
 }  // namespace shimwright::store

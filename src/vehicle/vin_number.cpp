@@ -51,6 +51,11 @@ tl::expected<VinNumber, VinRefusal> read_vehicle_number(std::string_view typed, 
   return number;
 }
 
+bool may_be_typed_in_a_vin(std::string_view character) {
+  const std::string key = folded_key(character);
+  return std::all_of(key.begin(), key.end(), is_legal);
+}
+
 std::string_view name_of(VinNote note) {
   switch (note) {
     case VinNote::check_digit_misfit:

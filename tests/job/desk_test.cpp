@@ -77,11 +77,13 @@ TEST_CASE("An instrument is overdue from the day after, by the day where it is u
   const auto overdue = [&](std::int64_t at_ms, int offset_min) {
     bench.context.now = {at_ms, offset_min, false};
     const Desk desk{bench.state, bench.context};
-    return instrument_used(desk, "here", "dial_gauge", sheet::InstrumentKind::dial_gauge)->overdue;
+    const bool used = instrument_used(desk, "here", "dial_gauge", sheet::InstrumentKind::dial_gauge)->overdue;
+    CHECK(used == job::overdue(bench.context.instruments.front(), bench.context.now));
+    return used;
   };
   constexpr std::int64_t day_ms = 86'400'000;
-  CHECK_FALSE(overdue(late_evening_ms, 0));
-  CHECK_FALSE(overdue(late_evening_ms, 60));
+  CHECK_FALSE(calibration_overdue(late_evening_ms, 0));
+  CHECK_FALSE(calibration_overdue(late_evening_ms, 60));
   CHECK_FALSE(overdue(late_evening_ms + day_ms, 0));
   CHECK(overdue(late_evening_ms + day_ms, 60));
   CHECK_FALSE(overdue(late_evening_ms + day_ms + 3'600'000, -120));
@@ -112,6 +114,16 @@ TEST_CASE("Advice follows bodies where nothing is missing") {
   CHECK(with_advice(desk, gauge, {})->size() == 1);
   const auto& disc_float = *bench.state.sheets.job->find("lower-float");
   CHECK(with_advice(desk, disc_float, {}).value_or(std::vector<EntryBody>(9)).empty());
+}
+
+TEST_CASE("An instrument is overdue from the day after the one it is calibrated to") {
+  Instrument dial;
+  dial.calibrated_to = "2026-11-23";
+  const Moment evening{1795475400000, 0, false};  // 2026-11-23 23:50 UTC
+  CHECK_FALSE(calibration_overdue(dial, evening));
+  CHECK(calibration_overdue(dial, {evening.at_ms, 60, false}));
+  dial.calibrated_to.reset();
+  CHECK_FALSE(calibration_overdue(dial, evening));
 }
 
 TEST_CASE("A step is titled in English") {

@@ -59,4 +59,15 @@ TEST_CASE("The depths that count are those read last") {
   CHECK(present_depths(bench.state, step)->readings.front().base == 5100);
 }
 
+TEST_CASE("What was answered before a step was asked again does not count") {
+  Bench bench;
+  bench.answer_up_to("hub-in");
+  const sheet::Step& laid = step_named(bench, "large-shim-laid");
+  const sheet::Step& clean = step_named(bench, "dust-away");
+  CHECK(present_entries(bench.state, laid).size() == 1);
+  bench.take(BeginAssembly{{Side::lower}, "too large"});
+  CHECK(present_entries(bench.state, laid).empty());
+  CHECK(present_entries(bench.state, clean).size() == 1);
+}
+
 }  // namespace shimwright::job::test

@@ -42,3 +42,9 @@ TEST_CASE("All words of a list are named in their order") {
   CHECK(all_names(side_words) == "lower, upper");
   CHECK(all_names(again_words) == "never, strip, assembly, side");
 }
+
+TEST_CASE("Each kind of instrument reads one dimension") {
+  CHECK(dimension_read_by(InstrumentKind::micrometer) == shimwright::quantity::Dimension::length);
+  CHECK(dimension_read_by(InstrumentKind::torque_wrench) == shimwright::quantity::Dimension::torque);
+  CHECK(dimension_read_by(InstrumentKind::scale) == shimwright::quantity::Dimension::mass);
+}

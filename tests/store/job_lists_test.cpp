@@ -30,6 +30,7 @@ TEST_CASE("lists of jobs are in order and hold what they should") {
   }
   first.add(job::Noted{{}, "a later entry"});
   CHECK(ids(bench.store().jobs()) == Ids{third.id(), second.id(), first.id()});
+  CHECK(got(bench.store().job_count()) == 3);
   CHECK(ids(bench.store().jobs(2)) == Ids{third.id(), second.id()});
   CHECK(ids(bench.store().open_jobs()) == Ids{first.id(), third.id(), second.id()});
   CHECK(ids(bench.store().jobs_of_vehicle("TESTVN009TA030417")) == Ids{third.id(), first.id()});
@@ -48,6 +49,20 @@ TEST_CASE("a closed job is among past jobs and not among open ones") {
   CHECK(got(bench.store().open_jobs()).empty());
   REQUIRE(got(bench.store().jobs()).size() == 1);
   CHECK(got(bench.store().jobs()).front().standing == JobStanding::closed);
+}
+
+TEST_CASE("the next job number is one more than the highest that is a number") {
+  Workbench bench;
+  CHECK(got(bench.store().next_job_number()) == "1");
+  TestJob first(bench, "10", "2041");
+  TestJob second(bench, "11", "998");
+  TestJob third(bench, "12", "2026-0147");
+  TestJob fourth(bench, "13", "9999999999999999999");
+  TestJob fifth(bench, "14", "-3000");
+  for (TestJob* job : {&first, &second, &third, &fourth, &fifth}) {
+    job->open();
+  }
+  CHECK(got(bench.store().next_job_number()) == "2042");
 }
 
 TEST_CASE("each standing has its name") {

@@ -85,3 +85,13 @@ TEST_CASE("what was typed comes back, broken bytes replaced so that it can be wr
   CHECK(what_is_read("a\xFF")["typed"] == "a\uFFFD");
   CHECK(what_is_read(" test-vn0020a000123")["typed"] == " test-vn0020a000123");
 }
+
+TEST_CASE("a character is known as one of a vehicle number before all seventeen are there") {
+  using shimwright::vehicle::may_be_typed_in_a_vin;
+  for (const std::string each : {"A", "z", "0", "9", " ", "-", "\u2010", "\u00A0"}) {
+    CHECK(may_be_typed_in_a_vin(each));
+  }
+  for (const std::string each : {"O", "o", "I", "q", "/", ".", "\u0410", "\u00C4", "\xFF"}) {
+    CHECK_FALSE(may_be_typed_in_a_vin(each));
+  }
+}

@@ -1,10 +1,22 @@
 #include "instrument_box.h"
 
+#include <QDate>
+#include <QLocale>
 #include <QWheelEvent>
+#include <utility>
 
 #include "shimwright/widgets/say.h"
 
 namespace shimwright::bench {
+
+namespace {
+
+QString day_text(const std::string& iso_day) {
+  const QDate day = QDate::fromString(widgets::qt(iso_day), Qt::ISODate);
+  return day.isValid() ? QLocale().toString(day, QStringLiteral("d MMM yyyy")) : widgets::qt(iso_day);
+}
+
+}  // namespace
 
 InstrumentBox::InstrumentBox(const QString& title, sheet::InstrumentKind kind, QWidget* parent)
     : QComboBox(parent), kind_(kind) {
@@ -13,18 +25,27 @@ InstrumentBox::InstrumentBox(const QString& title, sheet::InstrumentKind kind, Q
   setFocusPolicy(Qt::StrongFocus);
 }
 
-void InstrumentBox::set_instruments(const std::vector<job::Instrument>& instruments) {
+void InstrumentBox::offer(const std::vector<job::Instrument>& instruments, const job::Moment& now) {
   const std::string before = id();
   const QSignalBlocker quiet(this);
   clear();
+  int first_good = -1;
   for (const job::Instrument& each : instruments) {
-    if (each.kind == kind_) {
-      addItem(widgets::qt(each.name), widgets::qt(each.id));
+    if (each.kind != kind_) {
+      continue;
     }
+    const bool is_overdue = job::calibration_overdue(each, now);
+    QString words = widgets::qt(each.name);
+    if (each.calibrated_to) {
+      words += QStringLiteral(", ") + (is_overdue ? tr("overdue since %1") : tr("good to %1")).arg(day_text(*each.calibrated_to));
+    }
+    first_good = first_good < 0 && !is_overdue ? count() : first_good;
+    addItem(words, widgets::qt(each.id));
   }
   if (count() == 0) {
     addItem(tr("no instrument"), QString());
   }
+  setCurrentIndex(first_good < 0 ? 0 : first_good);
   choose(before);
 }
 
@@ -33,8 +54,9 @@ std::string InstrumentBox::id() const {
 }
 
 void InstrumentBox::choose(const std::string& id) {
-  const int at = findData(widgets::qt(id));
-  setCurrentIndex(at < 0 ? 0 : at);
+  if (const int at = id.empty() ? -1 : findData(widgets::qt(id)); at >= 0) {
+    setCurrentIndex(at);
+  }
 }
 
 void InstrumentBox::wheelEvent(QWheelEvent* event) {

@@ -9,8 +9,8 @@
 
 namespace shimwright::bench {
 
-/// Which instrument of a kind a reading is taken with. The first of the kind is chosen to begin with; `none` where the
-/// workshop has none. The wheel changes nothing.
+/// Which instrument of a kind a reading is taken with, and how long it is good for. The first of the kind that is not
+/// overdue is chosen to begin with; `no instrument` where the workshop has none. The wheel changes nothing.
 class InstrumentBox : public QComboBox {
   Q_OBJECT
 
@@ -18,9 +18,13 @@ class InstrumentBox : public QComboBox {
   InstrumentBox(const QString& title, sheet::InstrumentKind kind, QWidget* parent = nullptr);
 
   /// Those of the kind are offered; the one chosen stays chosen where it is still there.
-  void set_instruments(const std::vector<job::Instrument>& instruments);
+  void set_instruments(const std::vector<job::Instrument>& instruments) { offer(instruments, {}); }
+  /// The same, and what is overdue on that day says so.
+  void offer(const std::vector<job::Instrument>& instruments, const job::Moment& now);
   [[nodiscard]] std::string id() const;  ///< blank: none
   void choose(const std::string& id);
+  /// The box offers no instrument: there is none of the kind.
+  [[nodiscard]] bool none() const { return id().empty(); }
 
  protected:
   void wheelEvent(QWheelEvent* event) override;

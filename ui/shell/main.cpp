@@ -57,6 +57,7 @@ shell::Equipment equipment_for(QApplication& application, const shimwright::prin
     shimwright::widgets::dress(application, scheme, fonts);
   };
   equipment.sound = [] { QApplication::beep(); };
+  equipment.fonts = &fonts;
   equipment.pages = shell::page_table();
   return equipment;
 }

@@ -58,15 +58,7 @@ void MainWindow::build() {
   connect(bench_, &bench::Workbench::person_changed, this,
           [this] { top_->set_person(widgets::qt(bench_->person().initials)); });
   connect(backup_, &DailyBackup::failed, this, &MainWindow::backup_failed);
-  connect(backup_, &DailyBackup::done, this, [this](qint64 at_ms) {
-    notices_->clear(QStringLiteral("backup"));
-    if (const auto& home = plugged(PageName::home); home.backup_done) {
-      home.backup_done(at_ms);
-    }
-    if (settings_page_ != nullptr) {
-      settings_page_->refresh();
-    }
-  });
+  connect(backup_, &DailyBackup::done, this, &MainWindow::tell_backup);
   const auto workshop = bench_->store().registers().workshop();
   top_->set_demo_workshop(workshop && *workshop && is_demo_workshop(**workshop));
 }
@@ -96,6 +88,10 @@ PageLinks MainWindow::links() {
   links.open_record = [this](const std::string& job) { go(PageName::record, job); };
   links.back = [this] { go(before_ == PageName::record ? PageName::home : before_); };
   links.heading_changed = [this] { show_heading(); };
+  links.backed_up = [this](const LastBackup& backup) {
+    settings_->set_last_backup(backup);
+    tell_backup();
+  };
   links.refused = [this](const Error& error) { tell_refused(error); };
   return links;
 }
@@ -138,7 +134,7 @@ PluggedPage& MainWindow::plugged(PageName name) {
   PluggedPage page;
   for (const PageFactory& each : equipment_->pages) {
     if (each.name == name) {
-      page = each.make(*bench_, *settings_, links(), stack_);
+      page = each.make({bench_, settings_, equipment_->fonts, equipment_->clock, links(), stack_});
     }
   }
   if (page.widget == nullptr) {
@@ -147,7 +143,7 @@ PluggedPage& MainWindow::plugged(PageName name) {
   stack_->addWidget(page.widget);
   const auto last = settings_->last_backup();
   if (last && page.backup_done) {
-    page.backup_done(last->at_ms);
+    page.backup_done(*last);
   }
   return pages_.emplace(name, std::move(page)).first->second;
 }
@@ -255,6 +251,22 @@ void MainWindow::switch_person() {
 void MainWindow::take_person(const store::Person& person) {
   settings_->set_person(widgets::qt(person.id), widgets::qt(person.name));
   bench_->set_person(person);
+}
+
+void MainWindow::tell_backup() {
+  const auto last = settings_->last_backup();
+  if (!last) {
+    return;
+  }
+  notices_->clear(QStringLiteral("backup"));
+  for (const auto& [name, page] : pages_) {
+    if (page.backup_done) {
+      page.backup_done(*last);
+    }
+  }
+  if (settings_page_ != nullptr) {
+    settings_page_->refresh();
+  }
 }
 
 void MainWindow::backup_failed(const Error& error) {

@@ -22,7 +22,6 @@ QHBoxLayout* Notices::add_bar(const QString& matter, const QString& sentence) {
   row->setContentsMargins(16, 4, 10, 4);
   row->addWidget(widgets::child_of<widgets::Text>(bar, sentence), 1);
   column_->addWidget(bar);
-  bar->show();
   bars_[matter] = bar;
   return row;
 }
@@ -30,6 +29,7 @@ QHBoxLayout* Notices::add_bar(const QString& matter, const QString& sentence) {
 void Notices::tell(const QString& matter, const QString& sentence, bool stays) {
   if (stays) {
     add_bar(matter, sentence)->setContentsMargins(16, 10, 16, 10);
+    show_bar(matter);
     return;
   }
   offer(matter, sentence, tr("Understood"), {});
@@ -46,14 +46,25 @@ void Notices::offer(const QString& matter, const QString& sentence, const QStrin
     }
   });
   row->addWidget(button);
+  show_bar(matter);
+}
+
+void Notices::show_bar(const QString& matter) {
+  bars_[matter]->show();
+  column_->setContentsMargins(20, 8, 20, 8);
 }
 
 void Notices::clear(const QString& matter) {
   const auto found = bars_.find(matter);
   if (found != bars_.end()) {
     found->second->hide();
+    // Out of the window at once: it may be pressed and told anew before it is deleted.
+    found->second->setParent(nullptr);
     found->second->deleteLater();
     bars_.erase(found);
+    if (bars_.empty()) {
+      column_->setContentsMargins(0, 0, 0, 0);
+    }
   }
 }
 

@@ -80,8 +80,8 @@ void Program::take(std::unique_ptr<store::Store> store) {
   connect(main_.get(), &MainWindow::closed, this, &Program::finished);
   // Later: the window that asks is gone then.
   connect(
-      main_.get(), &MainWindow::store_wanted, this,
-      [this](const QString& path) { switch_to(widgets::plain(path)); }, Qt::QueuedConnection);
+      main_.get(), &MainWindow::store_wanted, this, [this](const QString& path) { switch_to(widgets::plain(path)); },
+      Qt::QueuedConnection);
   main_->show();
   main_->start_backups();
   if (start_) {
@@ -115,8 +115,7 @@ StartWindow& Program::start_window_shown() {
     connect(first, &FirstPage::begin_wanted, this, &Program::begin_own);
     const HindrancePage* hindrance = start_->hindrance();
     connect(hindrance, &HindrancePage::retry_wanted, this, [this] { open(std::string(path_), mode_); });
-    connect(hindrance, &HindrancePage::look_wanted, this,
-            [this] { open(std::string(path_), store::Mode::look_only); });
+    connect(hindrance, &HindrancePage::look_wanted, this, [this] { open(std::string(path_), store::Mode::look_only); });
     connect(hindrance, &HindrancePage::break_wanted, this, &Program::break_lock);
   }
   return *start_;

@@ -7,8 +7,10 @@
 namespace shimwright::shell {
 
 StartWindow::StartWindow(Settings& settings)
-    : settings_(&settings), stack_(widgets::child_of<QStackedWidget>(this)),
-      first_(widgets::child_of<FirstPage>(stack_)), hindrance_(widgets::child_of<HindrancePage>(stack_)) {
+    : settings_(&settings),
+      stack_(widgets::child_of<QStackedWidget>(this)),
+      first_(widgets::child_of<FirstPage>(stack_)),
+      hindrance_(widgets::child_of<HindrancePage>(stack_)) {
   setObjectName(QStringLiteral("start-window"));
   setWindowTitle(QStringLiteral("Shimwright"));
   widgets::lay<QVBoxLayout>(this)->addWidget(stack_);

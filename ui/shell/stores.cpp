@@ -49,9 +49,9 @@ Result<void> enter_person(store::Registers& registers, const Beginning& beginnin
     return each.active && each.initials == beginning.initials && each.name == beginning.person;
   });
   return known ? Result<void>()
-               : registers.put(store::Person{ids.id(by.moment.at_ms), beginning.person, beginning.initials,
-                                             std::nullopt, true},
-                               by);
+               : registers.put(
+                     store::Person{ids.id(by.moment.at_ms), beginning.person, beginning.initials, std::nullopt, true},
+                     by);
 }
 
 }  // namespace

@@ -72,8 +72,16 @@ void PlaceButton::paintEvent(QPaintEvent* /*event*/) {
 }
 
 TopBar::TopBar(QWidget* parent)
-    : QFrame(parent), row_(widgets::lay<QHBoxLayout>(this, 6)), name_(nullptr), job_(nullptr), vehicle_(nullptr),
-      spec_(nullptr), demonstration_(nullptr), demo_workshop_(nullptr), settings_(nullptr), person_(nullptr) {
+    : QFrame(parent),
+      row_(widgets::lay<QHBoxLayout>(this, 6)),
+      name_(nullptr),
+      job_(nullptr),
+      vehicle_(nullptr),
+      spec_(nullptr),
+      demonstration_(nullptr),
+      demo_workshop_(nullptr),
+      settings_(nullptr),
+      person_(nullptr) {
   widgets::set_part(this, "bar");
   setFixedHeight(bar_height);
   setMinimumWidth(narrowest);

@@ -39,12 +39,18 @@ LimitScale scale_of(const LimitStripView& view, int width) {
   return scale;
 }
 
-/// Pushes places, which are sorted, apart to `step` and keeps them between `low` and `high`.
+/// Pushes places, which are sorted, apart to `step`, to both sides alike, and keeps them between `low` and `high`.
 void spread(std::vector<double>& places, double step, double low, double high) {
+  std::vector<double> leftwards = places;
+  for (std::size_t at = 1; at < places.size(); ++at) {
+    places[at] = std::max(places[at], places[at - 1] + step);
+    const std::size_t back = places.size() - 1 - at;
+    leftwards[back] = std::min(leftwards[back], leftwards[back + 1] - step);
+  }
   double least = low;
-  for (double& place : places) {
-    place = std::max(place, least);
-    least = place + step;
+  for (std::size_t at = 0; at < places.size(); ++at) {
+    places[at] = std::max((places[at] + leftwards[at]) / 2, least);
+    least = places[at] + step;
   }
   double most = high;
   for (auto place = places.rbegin(); place != places.rend(); ++place) {
@@ -145,7 +151,7 @@ std::pair<double, QColor> digit_of(Mark mark, const Colours& colours) {
     case Mark::within:
       return {0.5, colours.on_blue};
     case Mark::too_small:
-      return {0.34, colours.on_blue};
+      return {0.36, colours.on_blue};
     case Mark::too_large:
       return {0.67, colours.on_blue};
     case Mark::on_limit:

@@ -30,6 +30,10 @@ bool must_show(const ShimRow& row) {
   return is_live(row) || row.conflicting || row.picked || row.advised;
 }
 
+bool has_conflict(const std::vector<ShimRow>& rows) {
+  return std::any_of(rows.begin(), rows.end(), [](const ShimRow& row) { return row.conflicting; });
+}
+
 /// The row around which the others are shown when there is no room for all.
 std::size_t anchor_of(const std::vector<ShimRow>& rows, std::size_t first, std::size_t end) {
   std::size_t best = first + (end - first) / 2;
@@ -90,7 +94,14 @@ ShimRows::Window ShimRows::window_in(int height) const {
   if (high(tall_row) <= height) {
     return window;
   }
-  window.row_height = std::count_if(rows_.begin(), rows_.end(), is_live) > 5 ? low_row : tall_row;
+  // What was ruled out stands beside the others only where there is room.
+  window.first += must_show(rows_[window.first]) ? 0U : 1U;
+  window.end -= must_show(rows_[window.end - 1]) ? 0U : 1U;
+  if (high(tall_row) <= height) {
+    return window;
+  }
+  const bool may_be_low = std::count_if(rows_.begin(), rows_.end(), is_live) > 5 || has_conflict(rows_);
+  window.row_height = may_be_low ? low_row : tall_row;
   if (high(window.row_height) <= height) {
     return window;
   }

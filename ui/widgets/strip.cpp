@@ -69,6 +69,10 @@ StripLines at_size(const StripText& text, const QFont& base, int size, int width
   laid.lines = wrapped(text.large, metrics, room);
   const int last = laid.lines.isEmpty() ? 0 : metrics.horizontalAdvance(laid.lines.last()) + strip_gap;
   laid.small_beside = text.small.isEmpty() || last + QFontMetrics(laid.small).horizontalAdvance(text.small) <= room;
+  int small = laid.small.pixelSize();
+  while (!laid.small_beside && small > strip_small && QFontMetrics(laid.small).horizontalAdvance(text.small) > room) {
+    laid.small.setPixelSize(--small);
+  }
   return laid;
 }
 
@@ -144,7 +148,7 @@ void Strip::settle() {
   QSizePolicy policy(QSizePolicy::Expanding, filling_ ? QSizePolicy::Expanding : QSizePolicy::Fixed);
   policy.setHeightForWidth(!filling_);
   setSizePolicy(policy);
-  setMinimumHeight(filling_ ? 78 : heightForWidth(width()));
+  setMinimumHeight(filling_ ? 78 : sizeHint().height());
   updateGeometry();
   update();
 }

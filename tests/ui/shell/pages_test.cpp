@@ -1,5 +1,6 @@
 #include <QStackedWidget>
 #include <catch2/catch.hpp>
+#include <set>
 
 #include "shell_bench.h"
 
@@ -15,10 +16,15 @@ TEST_CASE("every place has its page") {
   links.new_job = links.take_up = links.open_record = [](const std::string&) {};
   links.search = [](const QString&) {};
   links.refused = [](const Error&) {};
+  links.backed_up = [](const shell::LastBackup&) {};
+  const auto fonts = print::load_fonts();
+  REQUIRE(fonts);
   QStackedWidget stack;
+  const auto clock = [] { return job::Moment{1795770000000, 0, false}; };
+  const shell::PageHouse house{&bench.workbench(), &settings, &*fonts, clock, links, &stack};
   std::set<shell::PageName> names;
   for (const shell::PageFactory& each : shell::page_table()) {
-    const shell::PluggedPage page = each.make(bench.workbench(), settings, links, &stack);
+    const shell::PluggedPage page = each.make(house);
     REQUIRE(page.widget != nullptr);
     stack.addWidget(page.widget);
     names.insert(each.name);

@@ -19,9 +19,8 @@
 namespace shimwright::test {
 
 /// A page with one field: `x` in it is refused when the page is left.
-inline shell::PluggedPage typed_page(bench::Workbench& /*bench*/, const shell::Settings& /*settings*/,
-                                     const shell::PageLinks& links, QWidget* parent) {
-  auto* page = widgets::child_of<QWidget>(parent);
+inline shell::PluggedPage typed_page(const shell::PageHouse& house) {
+  auto* page = widgets::child_of<QWidget>(house.parent);
   page->setObjectName(QStringLiteral("typed-page"));
   auto* row = widgets::lay<QVBoxLayout>(page);
   auto* field = widgets::child_of<QLineEdit>(page);
@@ -29,19 +28,20 @@ inline shell::PluggedPage typed_page(bench::Workbench& /*bench*/, const shell::S
   row->addWidget(field);
   auto* past = widgets::child_of<widgets::Button>(page, QStringLiteral("search"));
   past->setObjectName(QStringLiteral("button-search"));
-  QObject::connect(past, &QPushButton::clicked, page, [links] { links.search(QStringLiteral("417")); });
+  QObject::connect(past, &QPushButton::clicked, page, [links = house.links] { links.search(QStringLiteral("417")); });
   row->addWidget(past);
   shell::PluggedPage plugged;
   plugged.widget = page;
   plugged.may_leave = [field] { return field->text() != QLatin1String("x"); };
-  plugged.backup_done = [page](std::int64_t at_ms) { page->setProperty("backup", static_cast<qlonglong>(at_ms)); };
+  plugged.backup_done = [page](const shell::LastBackup& backup) {
+    page->setProperty("backup", static_cast<qlonglong>(backup.at_ms));
+  };
   return plugged;
 }
 
 /// A page that keeps what it came about.
-inline shell::PluggedPage plain_page(bench::Workbench& /*bench*/, const shell::Settings& /*settings*/,
-                                     const shell::PageLinks& /*links*/, QWidget* parent) {
-  auto* page = widgets::child_of<QWidget>(parent);
+inline shell::PluggedPage plain_page(const shell::PageHouse& house) {
+  auto* page = widgets::child_of<QWidget>(house.parent);
   page->setObjectName(QStringLiteral("plain-page"));
   shell::PluggedPage plugged;
   plugged.widget = page;
@@ -49,10 +49,9 @@ inline shell::PluggedPage plain_page(bench::Workbench& /*bench*/, const shell::S
   return plugged;
 }
 
-inline shell::PluggedPage job_page(bench::Workbench& /*bench*/, const shell::Settings& /*settings*/,
-                                   const shell::PageLinks& /*links*/, QWidget* parent) {
+inline shell::PluggedPage job_page(const shell::PageHouse& house) {
   shell::PluggedPage plugged;
-  plugged.widget = widgets::child_of<QWidget>(parent);
+  plugged.widget = widgets::child_of<QWidget>(house.parent);
   plugged.heading = [] {
     return shell::Heading{QStringLiteral("Job 2041"), QStringLiteral("VIN ends 30417"), QStringLiteral("D7, issue 2"),
                           true};
@@ -73,9 +72,9 @@ inline shell::Equipment plain_equipment(const QString& folder) {
   equipment.choose_folder = [folder](QWidget*, const QString&) { return folder + QStringLiteral("/chosen"); };
   equipment.dress = [](widgets::Scheme) {};
   equipment.sound = [] {};
-  equipment.pages = {{PageName::home, &typed_page},      {PageName::new_job, &plain_page}, {PageName::job, &job_page},
-                     {PageName::past_jobs, &plain_page}, {PageName::record, &plain_page},
-                     {PageName::workshop, &plain_page}};
+  equipment.pages = {{PageName::home, &typed_page},   {PageName::new_job, &plain_page},
+                     {PageName::job, &job_page},      {PageName::past_jobs, &plain_page},
+                     {PageName::record, &plain_page}, {PageName::workshop, &plain_page}};
   return equipment;
 }
 

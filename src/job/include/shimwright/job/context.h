@@ -20,6 +20,11 @@ struct Instrument {
   std::optional<quantity::Length> turn;      ///< of a dial: what one turn of the hand is
 };
 
+/// `dial gauge`, `torque wrench`, …
+[[nodiscard]] std::string instrument_word(sheet::InstrumentKind kind);
+/// Whether its calibration had run out on that day, by the local date.
+[[nodiscard]] bool calibration_overdue(const Instrument& instrument, const Moment& now);
+
 /// A shim as it lies in the tray today.
 struct TrayShim {
   std::string id;

@@ -5,8 +5,11 @@
 
 #include "shimwright/job/state.h"
 
-/// What counts now at a step that finds or judges a shim: what was taken back or belongs to an earlier round does not.
+/// What counts now at a step, above all at one that finds or judges a shim: what was taken back or belongs to an earlier round does not.
 namespace shimwright::job {
+
+/// All live entries of a step that still count, in order: those since it was last asked again.
+[[nodiscard]] std::vector<const Entry*> present_entries(const JobState& state, const sheet::Step& step);
 
 /// The trials of a gauge fit step, in order; each holds a ShimTried.
 [[nodiscard]] std::vector<const Entry*> present_trials(const JobState& state, const sheet::Step& step);

@@ -3,6 +3,8 @@
 #include <optional>
 #include <string_view>
 
+#include "shimwright/quantity/typed_number.h"
+
 namespace shimwright::sheet {
 
 /// Lower: large bearing and lower disc. Upper: small bearing and upper disc.
@@ -70,6 +72,9 @@ enum class Drawing {
 [[nodiscard]] std::string_view name_of(Role role);
 [[nodiscard]] std::string_view name_of(Signer signer);
 [[nodiscard]] std::string_view name_of(Drawing part);
+/// What an instrument of that kind reads: a dial gauge lengths, a torque wrench torques.
+[[nodiscard]] quantity::Dimension dimension_read_by(InstrumentKind kind);
+
 [[nodiscard]] std::optional<Side> side_named(std::string_view name);
 [[nodiscard]] std::optional<Method> method_named(std::string_view name);
 [[nodiscard]] std::optional<InstrumentKind> instrument_kind_named(std::string_view name);

@@ -84,11 +84,14 @@ class Store {
 
   /// Latest first.
   [[nodiscard]] Result<std::vector<JobSummary>> jobs(std::int64_t most = 1000) const;
+  [[nodiscard]] Result<std::int64_t> job_count() const;
   /// Open and parked ones, latest first.
   [[nodiscard]] Result<std::vector<JobSummary>> open_jobs() const;
   [[nodiscard]] Result<std::vector<JobSummary>> jobs_of_vehicle(const std::string& vehicle_key) const;
   /// By number, which two jobs may share.
   [[nodiscard]] Result<std::vector<JobSummary>> jobs_numbered(const std::string& number) const;
+  /// One more than the highest job number that is all digits (18 at most); `1` where there is none.
+  [[nodiscard]] Result<std::string> next_job_number() const;
   /// Jobs whose vehicle number, plate, job number, customer reference, serial or batch holds this text, from two
   /// characters on; from four on, one wrong character or two swapped ones are forgiven. Exact ones first, then latest
   /// first. Code: `search_too_short`.

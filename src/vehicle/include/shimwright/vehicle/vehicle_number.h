@@ -72,6 +72,10 @@ using VehicleNumber = std::variant<VinNumber, ChassisNumber>;
 [[nodiscard]] std::string folded_key(std::string_view typed);
 [[nodiscard]] const std::string& key_of(const VehicleNumber& number);
 
+/// Whether a character (its UTF-8) may stand in a VIN as it is typed: a digit, a letter in either case but I, O and Q,
+/// white space and hyphens, which are dropped.
+[[nodiscard]] bool may_be_typed_in_a_vin(std::string_view character);
+
 /// The check digit of 17 characters that are legal in a VIN, whatever the ninth is.
 [[nodiscard]] char check_digit_for(std::string_view key);
 /// The years a tenth character may stand for, from 1980 to the one after `this_year`.

@@ -56,6 +56,7 @@ class MainWindow : public QWidget {
   void switch_person();
   void take_person(const store::Person& person);
   void close_all_the_same();
+  void tell_backup();
   void backup_failed(const Error& error);
 
   bench::Workbench* bench_;

@@ -23,6 +23,7 @@ class Notices : public QWidget {
 
  private:
   QHBoxLayout* add_bar(const QString& matter, const QString& sentence);
+  void show_bar(const QString& matter);
 
   QVBoxLayout* column_;
   std::map<QString, QFrame*> bars_;

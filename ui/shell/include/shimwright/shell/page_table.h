@@ -8,6 +8,7 @@
 #include <QWidget>
 
 #include "shimwright/bench/workbench.h"
+#include "shimwright/print/fonts.h"
 #include "shimwright/shell/settings.h"
 
 /// How the window and its pages speak to each other. The window knows no page by its class.
@@ -35,6 +36,17 @@ struct PageLinks {
   std::function<void()> back;  ///< to the page before
   std::function<void()> heading_changed;
   std::function<void(const Error& error)> refused;
+  std::function<void(const LastBackup& backup)> backed_up;  ///< a page made a backup, which was checked
+};
+
+/// What a page is built from. All but the links outlive it.
+struct PageHouse {
+  bench::Workbench* bench;
+  const Settings* settings;
+  const print::Fonts* fonts;
+  std::function<job::Moment()> clock;
+  PageLinks links;
+  QWidget* parent;
 };
 
 /// A page, and what the window may ask of it; what it does not answer is left empty.
@@ -45,12 +57,12 @@ struct PluggedPage {
   /// Sends what is typed. False: it was refused and stays typed; the page stays.
   std::function<bool()> may_leave = {};
   std::function<Heading()> heading = {};
-  std::function<void(std::int64_t at_ms)> backup_done = {};
+  std::function<void(const LastBackup& backup)> backup_done = {};
 };
 
 struct PageFactory {
   PageName name;
-  PluggedPage (*make)(bench::Workbench& bench, const Settings& settings, const PageLinks& links, QWidget* parent);
+  PluggedPage (*make)(const PageHouse& house);
 };
 
 /// The pages of the program.

@@ -1,0 +1,85 @@
+#include "shimwright/print/pdf_writing.h"
+
+#include <utility>
+
+#include <QMarginsF>
+#include <QPageLayout>
+#include <QPageSize>
+
+#include "shimwright/print/page_painter.h"
+#include "shimwright/record/layout.h"
+
+namespace shimwright::print {
+
+namespace {
+
+std::vector<record::Page> laid_out(const record::Record& record, record::PaperSize paper, const Fonts& fonts) {
+  const FontMeasure measure(fonts);
+  return record::lay_out(record, paper, measure);
+}
+
+void set_up(QPdfWriter& writer, const record::Record& record, record::PaperSize paper) {
+  writer.setPdfVersion(QPagedPaintDevice::PdfVersion_A1b);  // for keeping: fonts and colours inside, nothing active
+  writer.setResolution(1200);
+  writer.setPageSize(QPageSize(paper == record::PaperSize::a4 ? QPageSize::A4 : QPageSize::Letter));
+  writer.setPageOrientation(QPageLayout::Portrait);
+  writer.setPageMargins(QMarginsF(0, 0, 0, 0));
+  writer.setCreator(QStringLiteral("Shimwright"));
+  writer.setTitle(QStringLiteral("Clutch pack job record %1").arg(QString::fromStdString(record.job.number)));
+}
+
+}  // namespace
+
+PdfWriting::PdfWriting(Fonts fonts, const record::Record& record, const std::string& path, record::PaperSize paper)
+    : fonts_(std::move(fonts)),
+      path_(path),
+      file_(QString::fromStdString(path)),
+      writer_(&file_),
+      drawing_(writer_, laid_out(record, paper, fonts_), fonts_) {
+  set_up(writer_, record, paper);
+}
+
+PdfWriting::~PdfWriting() {
+  if (!finished_ && file_.isOpen()) {
+    // Before the writer ends its file: what it still writes then goes nowhere.
+    file_.cancelWriting();
+  }
+}
+
+Result<std::unique_ptr<PdfWriting>> PdfWriting::begin(const record::Record& record, const std::string& path,
+                                                      record::PaperSize paper) {
+  auto fonts = load_fonts();
+  if (!fonts) {
+    return tl::make_unexpected(fonts.error());
+  }
+  // NOLINTNEXTLINE(cppcoreguidelines-owning-memory): the constructor is private, the owner takes it at once.
+  auto writing = std::unique_ptr<PdfWriting>(new PdfWriting(std::move(*fonts), record, path, paper));
+  if (!writing->file_.open(QIODevice::WriteOnly)) {
+    return writing->cannot_write();
+  }
+  return writing;
+}
+
+Result<void> PdfWriting::next_page() {
+  if (!drawing_.draw_next()) {
+    return cannot_write();
+  }
+  return {};
+}
+
+Result<void> PdfWriting::finish() {
+  if (!drawing_.finish() || !file_.commit()) {
+    return cannot_write();
+  }
+  finished_ = true;
+  return {};
+}
+
+tl::unexpected<Error> PdfWriting::cannot_write() {
+  return refuse(
+      "cannot_write", path_,
+      SHIMWRIGHT_TEXT("print", "The record cannot be written here ({0}); choose another folder or make room."),
+      {file_.errorString().toStdString()});
+}
+
+}  // namespace shimwright::print

@@ -1,0 +1,14 @@
+#pragma once
+
+#include <string>
+
+#include "shimwright/quantity/error.h"
+#include "shimwright/record/record.h"
+#include "shimwright/store/store.h"
+
+namespace shimwright::store {
+
+/// The record of a stored job, finished or not, with the names and personal texts the store has. Codes as Store::load().
+[[nodiscard]] Result<record::Record> record_of(Store& store, const std::string& job);
+
+}  // namespace shimwright::store

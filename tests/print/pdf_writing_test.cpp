@@ -1,0 +1,58 @@
+#include "shimwright/print/pdf_writing.h"
+
+#include <QDir>
+#include <QFile>
+#include <QTemporaryDir>
+
+#include <catch2/catch.hpp>
+
+#include "sample_job.h"
+
+using namespace shimwright;
+using namespace shimwright::record_test;
+
+namespace {
+
+std::unique_ptr<print::PdfWriting> begun(const QString& path) {
+  auto writing = print::PdfWriting::begin(record_of(long_job()), path.toStdString(), record::PaperSize::a4);
+  REQUIRE(writing);
+  return std::move(*writing);
+}
+
+QByteArray content_of(const QString& path) {
+  QFile file(path);
+  return file.open(QIODevice::ReadOnly) ? file.readAll() : QByteArray();
+}
+
+}  // namespace
+
+TEST_CASE("a record written page by page lies there when it is finished, not before") {
+  QTemporaryDir folder;
+  const QString path = folder.filePath("record.pdf");
+  auto writing = begun(path);
+  REQUIRE(writing->page_count() > 3);
+  while (writing->pages_drawn() < writing->page_count()) {
+    REQUIRE(writing->next_page());
+    CHECK_FALSE(QFile::exists(path));
+  }
+  REQUIRE(writing->finish());
+  CHECK(content_of(path).startsWith("%PDF"));
+  CHECK(content_of(path).trimmed().endsWith("%%EOF"));
+}
+
+TEST_CASE("a record given up leaves nothing behind, and the older file as it was") {
+  QTemporaryDir folder;
+  const QString path = folder.filePath("record.pdf");
+  begun(path).reset();
+  CHECK(QDir(folder.path()).isEmpty());
+
+  QFile older(path);
+  REQUIRE(older.open(QIODevice::WriteOnly));
+  older.write("older");
+  older.close();
+  auto writing = begun(path);
+  REQUIRE(writing->next_page());
+  writing.reset();
+  CHECK(content_of(path) == "older");
+  CHECK(QDir(folder.path()).entryList(QDir::Files).size() == 1);
+}

@@ -1,0 +1,44 @@
+#include "shimwright/store/job_record.h"
+
+#include "workbench.h"
+
+namespace shimwright::store {
+
+using namespace test;
+
+TEST_CASE("the record of a stored job has the workshop's names and the texts that lie apart") {
+  Workbench bench;
+  went(bench.store().registers().put(
+      Workshop{"01930000-0000-7000-8000-0000000000aa", "Hollow Lane", "4 Hollow Lane"}, by_mk()));
+  TestJob job(bench, "10", "2026-0147");
+  job.open();
+  job.add(job::Noted{{}, "a note"});
+  const auto record = got(record_of(bench.store(), job.id()));
+  CHECK(record.workshop_name == "Hollow Lane");
+  CHECK(record.workshop_address == "4 Hollow Lane");
+  CHECK(record.job.number == "2026-0147");
+  CHECK(record.job.opened.initials == "MK");
+  CHECK(record.entries == 2);
+  REQUIRE(record.vehicle.plate);
+  REQUIRE(record.vehicle.plate->content);
+  CHECK(record.vehicle.plate->content->text == "HL-MK 412");
+}
+
+TEST_CASE("an erased text is gone from the record, and the job is still there") {
+  Workbench bench;
+  TestJob job(bench, "10", "2026-0147");
+  job.open();
+  const auto before = got(record_of(bench.store(), job.id()));
+  REQUIRE(before.vehicle.plate);
+  went(bench.store().erase_private_text(before.vehicle.plate->id, by_mk(9)));
+  const auto record = got(record_of(bench.store(), job.id()));
+  REQUIRE(record.vehicle.plate);
+  CHECK_FALSE(record.vehicle.plate->content);
+}
+
+TEST_CASE("there is no record of a job that is not in the store") {
+  Workbench bench;
+  CHECK(code_of(record_of(bench.store(), "01930000-0000-7000-8000-000000001000")) == "unknown_job");
+}
+
+}  // namespace shimwright::store

@@ -1,0 +1,256 @@
+#include "shimwright/bench/home_page.h"
+
+#include <QLineEdit>
+#include <QShortcut>
+#include <algorithm>
+
+#include "before_start.h"
+#include "days.h"
+#include "glance.h"
+#include "shimwright/widgets/child.h"
+#include "shimwright/widgets/parts.h"
+#include "shimwright/widgets/say.h"
+#include "shimwright/widgets/stage_bar.h"
+#include "shimwright/widgets/style.h"
+
+namespace shimwright::bench {
+
+namespace {
+
+constexpr std::size_t most_cards = 50;
+constexpr int right_column_width = 350;
+constexpr int card_head_width = 150;
+
+void empty(QVBoxLayout& column) {
+  while (auto* const item = column.takeAt(0)) {
+    const std::unique_ptr<QLayoutItem> owned(item);
+    if (QWidget* const widget = owned->widget()) {
+      widget->hide();
+      widget->deleteLater();
+    }
+  }
+}
+
+void add_head(QBoxLayout* row, QWidget* card, const Glance& glance) {
+  auto* head = widgets::lay_in<QVBoxLayout>(row, 2);
+  auto* number = widgets::child_of<widgets::Text>(card, glance.number, "title");
+  number->setFixedWidth(card_head_width);
+  head->addWidget(number);
+  head->addWidget(widgets::child_of<widgets::Text>(card, glance.vehicle, "soft"));
+  head->addWidget(widgets::child_of<widgets::Text>(card, glance.unit, "soft"));
+  head->addStretch();
+}
+
+void add_middle(QBoxLayout* row, QWidget* card, const Glance& glance) {
+  auto* middle = widgets::lay_in<QVBoxLayout>(row, 6);
+  row->setStretchFactor(middle, 1);
+  middle->addStretch();
+  middle->addWidget(widgets::child_of<widgets::Text>(card, glance.stage, "large"));
+  middle->addWidget(widgets::child_of<widgets::Text>(card, glance.next, glance.bad ? "bad" : nullptr));
+  auto* bar = widgets::child_of<widgets::StageBar>(card);
+  bar->setFixedHeight(bar->sizeHint().height());
+  bar->set_stages(glance.stages);
+  bar->setVisible(!glance.stages.empty());
+  middle->addWidget(bar);
+  middle->addStretch();
+}
+
+QWidget* heed_box(QWidget* parent, const Heed& heed) {
+  auto* box = widgets::child_of<QFrame>(parent);
+  widgets::set_part(box, heed.pressing ? "notice" : "card");
+  auto* column = widgets::lay<QVBoxLayout>(box, 2);
+  column->setContentsMargins(18, 10, 18, 10);
+  column->addWidget(widgets::child_of<widgets::Text>(box, heed.what, "strong"));
+  column->addWidget(widgets::child_of<widgets::Text>(box, heed.text));
+  return box;
+}
+
+}  // namespace
+
+HomePage::HomePage(Workbench& bench, QWidget* parent) : QWidget(parent), bench_(&bench) {
+  auto* row = widgets::lay<QHBoxLayout>(this, 28);
+  row->setContentsMargins(28, 20, 28, 16);
+  build_left(row);
+  build_right(row);
+  // In the shell's stack only the page that is seen answers to its keys.
+  auto* keys = widgets::child_of<QShortcut>(this, QKeySequence(QStringLiteral("Ctrl+N")));
+  connect(keys, &QShortcut::activated, new_job_, &QPushButton::click);
+  show_backup();
+}
+
+void HomePage::build_left(QBoxLayout* row) {
+  auto* left = widgets::lay_in<QVBoxLayout>(row, 12);
+  row->setStretchFactor(left, 1);
+  auto* top = widgets::lay_in<QHBoxLayout>(left, 12);
+  top->addWidget(widgets::child_of<widgets::Text>(this, tr("On the bench"), "title"), 1);
+  new_job_ = widgets::child_of<widgets::Button>(this, tr("New job"), widgets::Button::Kind::main);
+  new_job_->setObjectName(QStringLiteral("button-new-job"));
+  new_job_->set_keys(tr("Ctrl N"));
+  connect(new_job_, &QPushButton::clicked, this, &HomePage::new_job);
+  top->addWidget(new_job_);
+  cards_ = widgets::child_of<widgets::Scroll>(this);
+  left->addWidget(cards_, 1);
+  backup_ = widgets::child_of<widgets::Text>(this, QString(), "soft");
+  left->addWidget(backup_);
+}
+
+void HomePage::build_right(QBoxLayout* row) {
+  auto* right = widgets::child_of<QWidget>(this);
+  right->setFixedWidth(right_column_width);
+  row->addWidget(right);
+  auto* column = widgets::lay<QVBoxLayout>(right, 10);
+  find_ = widgets::child_of<widgets::WordField>(right, tr("Find a vehicle"));
+  find_->edit()->setObjectName(QStringLiteral("field-find-vehicle"));
+  find_->edit()->setPlaceholderText(tr("VIN, plate, job, or scan"));
+  connect(find_, &widgets::WordField::entered, this, [this] {
+    if (!find_->text().empty()) {
+      emit search(find_->text());
+    }
+  });
+  column->addWidget(find_);
+  column->addSpacing(14);
+  column->addWidget(widgets::child_of<widgets::Text>(right, tr("Before you start"), "strong"));
+  heeds_ = widgets::child_of<widgets::Scroll>(right);
+  column->addWidget(heeds_, 1);
+}
+
+void HomePage::refresh() {
+  const std::string focused = job_in_focus();
+  new_job_->setEnabled(!bench_->looks_only());
+  auto jobs = bench_->store().open_jobs();
+  empty(*cards_->column());
+  take_up_buttons_.clear();
+  first_job_.clear();
+  if (jobs) {
+    read_states(*jobs);
+    show_cards(*jobs);
+  } else {
+    cards_->column()->addWidget(
+        widgets::child_of<widgets::Text>(cards_->content(), widgets::say(jobs.error()), "error"));
+  }
+  cards_->column()->addStretch();
+  show_heeds();
+  show_backup();
+  put_focus(focused);
+}
+
+void HomePage::read_states(const std::vector<store::JobSummary>& jobs) {
+  std::map<std::string, Known> read;
+  for (std::size_t at = 0; at < std::min(jobs.size(), most_cards); ++at) {
+    const store::JobSummary& summary = jobs[at];
+    const auto known = known_.find(summary.id);
+    if (known != known_.end() && known->second.seq == summary.last_seq && known->second.state) {
+      read.insert(known_.extract(known));
+    } else {
+      auto loaded = store::JobInHand::load(bench_->store(), summary.id);
+      read.insert_or_assign(summary.id,
+                            Known{summary.last_seq, loaded ? Result<job::JobState>(loaded->state())
+                                                           : Result<job::JobState>(tl::make_unexpected(loaded.error()))});
+    }
+  }
+  known_ = std::move(read);
+}
+
+void HomePage::show_cards(const std::vector<store::JobSummary>& jobs) {
+  const job::Moment now = bench_->now();
+  const std::size_t shown = std::min(jobs.size(), most_cards);
+  for (std::size_t at = 0; at < shown; ++at) {
+    const Result<job::JobState>& state = known_.at(jobs[at].id).state;
+    cards_->column()->addWidget(
+        card_of(state ? glance_at(jobs[at], *state, now) : glance_without_state(jobs[at], state.error())));
+  }
+  QString line;
+  if (jobs.empty()) {
+    line = tr("No job is open. Begin one with New job, or find a vehicle that was here before.");
+  } else if (shown < jobs.size()) {
+    line = tr("%1 more jobs are open: find them under Past jobs.").arg(jobs.size() - shown);
+  }
+  if (!line.isEmpty()) {
+    cards_->column()->addWidget(widgets::child_of<widgets::Text>(cards_->content(), line, "soft"));
+  }
+  first_job_ = jobs.empty() ? std::string() : jobs.front().id;
+}
+
+QWidget* HomePage::card_of(const Glance& glance) {
+  auto* card = widgets::child_of<QFrame>(cards_->content());
+  widgets::set_part(card, "card");
+  auto* row = widgets::lay<QHBoxLayout>(card, 20);
+  row->setContentsMargins(20, 12, 20, 12);
+  add_head(row, card, glance);
+  add_middle(row, card, glance);
+  auto* button = widgets::child_of<widgets::Button>(card, bench_->looks_only() ? tr("Look at it") : tr("Take up"));
+  button->setObjectName(QStringLiteral("button-take-up-%1").arg(glance.number));
+  button->setAccessibleDescription(tr("job %1").arg(glance.number));
+  button->setMinimumHeight(56);
+  connect(button, &QPushButton::clicked, this, [this, job = glance.job] { emit take_up(job); });
+  row->addWidget(button);
+  take_up_buttons_[glance.job] = button;
+  return card;
+}
+
+std::vector<Heed> HomePage::heeds() const {
+  std::vector<Heed> all;
+  if (const auto instruments = bench_->store().registers().instruments()) {
+    all = calibrations(*instruments, day_of(bench_->now()));
+  }
+  std::map<std::string, int> wishes;
+  for (const auto& [id, known] : known_) {
+    if (known.state) {
+      add_wishes(wishes, *known.state);
+    }
+  }
+  if (const auto trays = bench_->store().registers().trays()) {
+    const std::vector<Heed> low = low_trays(*trays, wishes);
+    all.insert(all.end(), low.begin(), low.end());
+  }
+  if (const auto backup = backup_heed(last_backup_, bench_->now())) {
+    all.push_back(*backup);
+  }
+  return all;
+}
+
+void HomePage::show_heeds() {
+  empty(*heeds_->column());
+  const std::vector<Heed> all = heeds();
+  for (const Heed& each : all) {
+    heeds_->column()->addWidget(heed_box(heeds_->content(), each));
+  }
+  if (all.empty()) {
+    heeds_->column()->addWidget(widgets::child_of<widgets::Text>(
+        heeds_->content(), tr("Nothing: instruments, trays and backup are as they should be."), "soft"));
+  }
+  heeds_->column()->addStretch();
+}
+
+void HomePage::set_last_backup(const std::optional<job::Moment>& moment) {
+  last_backup_ = moment;
+  show_heeds();
+  show_backup();
+}
+
+void HomePage::show_backup() {
+  const QString backup = last_backup_ ? moment_text(*last_backup_, bench_->now()) : tr("none known");
+  backup_->setText(tr("Every entry is on disk before it shows as saved. Last verified backup: %1.").arg(backup));
+}
+
+void HomePage::take_focus() {
+  put_focus(first_job_);
+  if (first_job_.empty()) {
+    new_job_->setFocus(Qt::OtherFocusReason);
+  }
+}
+
+std::string HomePage::job_in_focus() const {
+  const auto found = std::find_if(take_up_buttons_.begin(), take_up_buttons_.end(),
+                                  [](const auto& each) { return each.second->hasFocus(); });
+  return found == take_up_buttons_.end() ? std::string() : found->first;
+}
+
+void HomePage::put_focus(const std::string& job_id) {
+  const auto found = take_up_buttons_.find(job_id);
+  if (found != take_up_buttons_.end()) {
+    found->second->setFocus(Qt::OtherFocusReason);
+  }
+}
+
+}  // namespace shimwright::bench

@@ -1,0 +1,103 @@
+#include "new_job_fields.h"
+
+#include <QKeyEvent>
+#include <QListView>
+#include <QWheelEvent>
+
+#include "shimwright/bench/step_page.h"
+#include "shimwright/sheet/spec_sheet.h"
+#include "shimwright/widgets/child.h"
+#include "shimwright/widgets/say.h"
+
+namespace shimwright::bench {
+
+namespace {
+
+bool is_plain_enter(const QKeyEvent& event) {
+  const bool enter = event.key() == Qt::Key_Return || event.key() == Qt::Key_Enter;
+  return enter && (event.modifiers() & ~Qt::KeypadModifier) == Qt::NoModifier;
+}
+
+constexpr int choice_height = 54;
+
+}  // namespace
+
+FreeText::FreeText(QWidget* parent) : QPlainTextEdit(parent) {
+  setTabChangesFocus(true);
+}
+
+std::string FreeText::text() const {
+  return widgets::plain(toPlainText().trimmed());
+}
+
+void FreeText::keyPressEvent(QKeyEvent* event) {
+  if (is_plain_enter(*event)) {
+    emit entered();
+    return;
+  }
+  QPlainTextEdit::keyPressEvent(event);
+}
+
+GearboxChoice::GearboxChoice(QWidget* parent) : QComboBox(parent) {
+  // A view of our own: the toolkit's takes no height from the style sheet.
+  setView(widgets::child_of<QListView>(this));
+  setMinimumHeight(choice_height);
+  setFocusPolicy(Qt::StrongFocus);
+  setPlaceholderText(tr("Choose the gearbox type"));
+  setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+}
+
+void GearboxChoice::set_issues(const std::vector<store::SheetIssue>& issues) {
+  issues_.clear();
+  clear();
+  for (const store::SheetIssue& each : issues) {
+    const auto spec = sheet::read_spec_sheet(each.json);
+    issues_.push_back({each.hash, each.name, spec && spec->demonstration});
+    const QString issue = tr("%1, issue %2").arg(widgets::qt(each.name)).arg(each.issue);
+    addItem(spec ? QStringLiteral("%1 · %2").arg(issue, widgets::qt(spec->title.in(window_language()))) : issue);
+  }
+  choose_none();
+}
+
+const GearboxChoice::Issue* GearboxChoice::chosen_issue() const {
+  const int at = currentIndex();
+  return at < 0 || at >= static_cast<int>(issues_.size()) ? nullptr : &issues_[static_cast<std::size_t>(at)];
+}
+
+std::optional<std::string> GearboxChoice::chosen() const {
+  const Issue* issue = chosen_issue();
+  return issue == nullptr ? std::nullopt : std::optional(issue->hash);
+}
+
+bool GearboxChoice::chosen_is_demonstration() const {
+  const Issue* issue = chosen_issue();
+  return issue != nullptr && issue->demonstration;
+}
+
+bool GearboxChoice::choose_gearbox(const std::string& gearbox) {
+  for (std::size_t at = 0; at < issues_.size(); ++at) {
+    if (issues_[at].gearbox == gearbox) {
+      setCurrentIndex(static_cast<int>(at));
+      return true;
+    }
+  }
+  return false;
+}
+
+void GearboxChoice::choose_none() {
+  setCurrentIndex(issues_.size() == 1 ? 0 : -1);
+}
+
+void GearboxChoice::keyPressEvent(QKeyEvent* event) {
+  if (is_plain_enter(*event)) {
+    emit entered();
+    return;
+  }
+  QComboBox::keyPressEvent(event);
+}
+
+void GearboxChoice::wheelEvent(QWheelEvent* event) {
+  event->ignore();
+}
+
+}  // namespace shimwright::bench

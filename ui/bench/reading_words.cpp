@@ -1,0 +1,171 @@
+#include "reading_words.h"
+
+#include <QCoreApplication>
+
+#include "job_words.h"
+#include "shimwright/widgets/say.h"
+
+namespace shimwright::bench {
+
+namespace {
+
+QString reading_text(const char* text) {
+  return QCoreApplication::translate("bench", text);
+}
+
+QString limit_text(std::optional<std::int64_t> least, std::optional<std::int64_t> most, int decimals,
+                   quantity::Unit unit, bool with_unit) {
+  const auto number = [&](std::int64_t base, bool unit_here) {
+    const quantity::TypedNumber typed{base, decimals, unit};
+    return widgets::number_text(unit_here ? quantity::text_of(typed) : quantity::digits_of(typed));
+  };
+  if (least && most) {
+    return reading_text("%1 to %2").arg(number(*least, false), number(*most, with_unit));
+  }
+  if (most) {
+    return reading_text("at most %1").arg(number(*most, with_unit));
+  }
+  return least ? reading_text("at least %1").arg(number(*least, with_unit)) : QString();
+}
+
+}  // namespace
+
+widgets::Mark mark_of(job::ReadingVerdict verdict) {
+  switch (verdict) {
+    case job::ReadingVerdict::none:
+      return widgets::Mark::none;
+    case job::ReadingVerdict::within:
+      return widgets::Mark::within;
+    case job::ReadingVerdict::too_small:
+      return widgets::Mark::too_small;
+    case job::ReadingVerdict::too_large:
+      return widgets::Mark::too_large;
+    case job::ReadingVerdict::on_limit:
+      return widgets::Mark::on_limit;
+    case job::ReadingVerdict::not_equal:
+      return widgets::Mark::not_equal;
+  }
+  return widgets::Mark::none;
+}
+
+QString verdict_words(job::ReadingVerdict verdict) {
+  switch (verdict) {
+    case job::ReadingVerdict::none:
+      return {};
+    case job::ReadingVerdict::within:
+      return reading_text("within");
+    case job::ReadingVerdict::too_small:
+      return reading_text("too small");
+    case job::ReadingVerdict::too_large:
+      return reading_text("too large");
+    case job::ReadingVerdict::on_limit:
+      return reading_text("on limit");
+    case job::ReadingVerdict::not_equal:
+      return reading_text("not equal");
+  }
+  return {};
+}
+
+bool is_off(job::ReadingVerdict verdict) {
+  switch (verdict) {
+    case job::ReadingVerdict::too_small:
+    case job::ReadingVerdict::too_large:
+    case job::ReadingVerdict::not_equal:
+      return true;
+    case job::ReadingVerdict::none:
+    case job::ReadingVerdict::within:
+    case job::ReadingVerdict::on_limit:
+      return false;
+  }
+  return false;
+}
+
+QString limit_words(const sheet::Limit& limit) {
+  return limit_text(limit.least, limit.most, limit.decimals, limit.unit, true);
+}
+
+QString limit_words(const job::LimitUsed& limit, quantity::Unit read_in) {
+  return limit_text(limit.least, limit.most, limit.decimals, limit.unit, limit.unit != read_in);
+}
+
+QString number_words(const quantity::TypedNumber& number, bool with_sign) {
+  return widgets::qt(with_sign ? quantity::signed_text_of(number) : quantity::printed_text_of(number));
+}
+
+QString reading_words(const job::Reading& reading, bool with_sign) {
+  QString words = number_words(reading.number, with_sign);
+  const QString verdict = verdict_words(reading.verdict);
+  if (!verdict.isEmpty()) {
+    words += QLatin1Char(' ') + verdict;
+  }
+  if (reading.limit) {
+    words += QStringLiteral(", ") + limit_words(*reading.limit, reading.number.unit);
+  }
+  return words;
+}
+
+widgets::StripText strip_of(const job::Reading& reading) {
+  if (reading.verdict == job::ReadingVerdict::none) {
+    return {};
+  }
+  widgets::StripText text;
+  text.mark = mark_of(reading.verdict);
+  text.large = number_words(reading.number) + QLatin1Char(' ') + verdict_words(reading.verdict);
+  text.small = reading.limit ? limit_words(*reading.limit, reading.number.unit) : QString();
+  text.bad = is_off(reading.verdict);
+  return text;
+}
+
+QString by_whom(const Workbench& bench, const job::Entry& entry) {
+  const QString initials = bench.initials_of(entry.person);
+  return reading_text("by %1 %2").arg(initials.isEmpty() ? QStringLiteral("?") : initials, time_text(entry.moment));
+}
+
+const job::Entry* entry_numbered(const job::JobState& state, std::int64_t seq) {
+  for (const job::Entry& entry : state.entries) {
+    if (entry.seq == seq) {
+      return &entry;
+    }
+  }
+  return nullptr;
+}
+
+QString left_out_words(const Workbench& bench, const job::StepState& state) {
+  const auto* deviation = std::get_if<job::DeviationTaken>(&state);
+  const auto* not_required = std::get_if<job::SaidNotRequired>(&state);
+  const std::int64_t seq = deviation != nullptr ? deviation->entry : not_required != nullptr ? not_required->entry : 0;
+  const job::Entry* entry = entry_numbered(bench.state(), seq);
+  if (entry == nullptr) {
+    return {};
+  }
+  return QStringLiteral("%1, %2").arg(answer_words(entry->body), by_whom(bench, *entry));
+}
+
+const sheet::Limit* limit_of(const sheet::SpecSheet& spec, const sheet::Channel& channel) {
+  const auto found = channel.limit ? spec.limits.find(*channel.limit) : spec.limits.end();
+  return found == spec.limits.end() ? nullptr : &found->second;
+}
+
+QString instrument_title(sheet::InstrumentKind kind) {
+  switch (kind) {
+    case sheet::InstrumentKind::dial_gauge:
+      return reading_text("Dial gauge");
+    case sheet::InstrumentKind::depth_gauge:
+      return reading_text("Depth gauge");
+    case sheet::InstrumentKind::micrometer:
+      return reading_text("Micrometer");
+    case sheet::InstrumentKind::torque_wrench:
+      return reading_text("Torque wrench");
+    case sheet::InstrumentKind::thermometer:
+      return reading_text("Thermometer");
+    case sheet::InstrumentKind::multimeter:
+      return reading_text("Multimeter");
+    case sheet::InstrumentKind::pressure_gauge:
+      return reading_text("Pressure gauge");
+    case sheet::InstrumentKind::scale:
+      return reading_text("Scale");
+  }
+  return {};
+}
+
+}  // namespace shimwright::bench

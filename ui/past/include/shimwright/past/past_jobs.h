@@ -1,0 +1,70 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include <QString>
+#include <QWidget>
+
+#include "shimwright/quantity/error.h"
+#include "shimwright/store/store.h"
+
+class QLabel;
+class QLineEdit;
+
+namespace shimwright::widgets {
+class Scroll;
+}
+
+namespace shimwright::past {
+
+class JobRow;
+struct Finding;
+
+/// The jobs of the workshop, found by any part of what names them. A blank field shows the latest.
+class PastJobs : public QWidget {
+  Q_OBJECT
+
+ public:
+  /// The store must outlive it.
+  explicit PastJobs(store::Store& store, QWidget* parent = nullptr);
+
+  /// Reads what is shown anew.
+  void refresh();
+
+ public slots:
+  /// Looks for this as if it had been typed here.
+  void search(const QString& text);
+
+ signals:
+  void open_record(const QString& job);
+  void take_up(const QString& job);
+  void new_job_for(const QString& vehicle_key);
+
+ protected:
+  bool eventFilter(QObject* watched, QEvent* event) override;
+
+ private:
+  struct Row {
+    JobRow* row;
+    QWidget* beside;  ///< the button that takes it up, or begins a new job
+  };
+
+  void clear_rows();
+  void show_latest();
+  void show_found(const QString& text);
+  void add_row(const store::JobSummary& job, const std::optional<Finding>& finding);
+  /// Whether the key was for the list.
+  [[nodiscard]] bool move_from_field(int key);
+  [[nodiscard]] bool move_from_row(QObject* from, int key);
+  void focus_on(QWidget* widget);
+
+  store::Store* store_;
+  QLineEdit* field_;
+  QLabel* above_rows_;
+  widgets::Scroll* scroll_;
+  std::vector<Row> rows_;
+};
+
+}  // namespace shimwright::past

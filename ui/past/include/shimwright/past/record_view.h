@@ -1,0 +1,87 @@
+#pragma once
+
+#include <optional>
+
+#include <QString>
+#include <QWidget>
+
+#include "shimwright/past/record_ways.h"
+#include "shimwright/print/fonts.h"
+#include "shimwright/record/record.h"
+#include "shimwright/store/store.h"
+
+class QLabel;
+class QScrollArea;
+
+namespace shimwright::widgets {
+class Button;
+}
+
+namespace shimwright::past {
+
+class PageColumn;
+class PageRun;
+struct PageSteps;
+
+/// The record of a job as it will be printed, to read through, to save as PDF and to print. Saving and printing go page
+/// by page while the window stays usable.
+class RecordView : public QWidget {
+  Q_OBJECT
+
+ public:
+  /// Store and fonts must outlive it.
+  RecordView(store::Store& store, const print::Fonts& fonts, QWidget* parent = nullptr)
+      : RecordView(store, fonts, usual_record_ways(), parent) {}
+  RecordView(store::Store& store, const print::Fonts& fonts, RecordWays ways, QWidget* parent = nullptr);
+
+  /// A job that cannot be read is said so in place.
+  void show_job(const QString& job);
+
+ signals:
+  void back();
+
+ protected:
+  bool eventFilter(QObject* watched, QEvent* event) override;
+  void keyPressEvent(QKeyEvent* event) override;
+
+ private:
+  /// What is said while pages are drawn (`page %1 of %2`) and after.
+  struct RunTexts {
+    QString page;
+    QString done;
+    QString stopped;
+  };
+
+  void build();
+  [[nodiscard]] QWidget* bar();
+  [[nodiscard]] QWidget* state_line();
+  void save();
+  void print();
+  [[nodiscard]] QString suggested_file() const;
+  void run(PageSteps steps, RunTexts texts);
+  void show_run(bool runs);
+  void say_result(const QString& text, bool good);
+  void say_page();
+  void scroll_by_view(int direction);
+  void set_fits(bool fits);
+  void zoom();
+
+  store::Store* store_;
+  const print::Fonts& fonts_;
+  RecordWays ways_;
+  std::optional<record::Record> record_;
+  PageRun* run_;
+  PageColumn* pages_;
+  QScrollArea* area_;
+  QLabel* title_;
+  QLabel* place_;
+  QLabel* result_;
+  widgets::Button* zoom_;
+  widgets::Button* save_;
+  widgets::Button* print_;
+  widgets::Button* stop_;
+  bool fits_ = true;
+  RunTexts texts_;
+};
+
+}  // namespace shimwright::past

@@ -1,0 +1,198 @@
+#include "job_row.h"
+
+#include <QDateTime>
+#include <QKeyEvent>
+#include <QPainter>
+#include <algorithm>
+
+#include "shimwright/widgets/say.h"
+#include "shimwright/widgets/style.h"
+
+namespace shimwright::past {
+
+namespace {
+
+using widgets::qt;
+
+QFont row_font(const QFont& base, int pixels, bool strong) {
+  QFont font = base;
+  font.setPixelSize(pixels);
+  font.setWeight(strong ? QFont::DemiBold : QFont::Normal);
+  return font;
+}
+
+/// Two lines of a column, the upper strong, cut where the column ends.
+void paint_lines(QPainter& painter, const QRect& box, const QString& upper, const QString& lower,
+                 const widgets::Colours& colours) {
+  const QFont base = painter.font();
+  painter.setFont(row_font(base, widgets::pixels::base, true));
+  painter.setPen(colours.text);
+  painter.drawText(QRect(box.left(), box.top(), box.width(), 28), Qt::AlignLeft | Qt::AlignVCenter,
+                   painter.fontMetrics().elidedText(upper, Qt::ElideRight, box.width()));
+  painter.setFont(row_font(base, 15, false));
+  painter.setPen(colours.soft);
+  painter.drawText(QRect(box.left(), box.top() + 28, box.width(), 24), Qt::AlignLeft | Qt::AlignVCenter,
+                   painter.fontMetrics().elidedText(lower, Qt::ElideRight, box.width()));
+  painter.setFont(base);
+}
+
+/// Letters and digits of what was typed, as a vehicle number has them.
+QString letters_of(const QString& typed) {
+  QString letters;
+  for (const QChar each : typed.toUpper()) {
+    if (each.isLetterOrNumber()) {
+      letters += each;
+    }
+  }
+  return letters;
+}
+
+}  // namespace
+
+QString day_of(std::int64_t at_ms) {
+  return QDateTime::fromMSecsSinceEpoch(at_ms).date().toString(QStringLiteral("d MMM yyyy"));
+}
+
+QString standing_word(store::JobStanding standing) {
+  switch (standing) {
+    case store::JobStanding::open:
+      return JobRow::tr("open");
+    case store::JobStanding::parked:
+      return JobRow::tr("parked");
+    case store::JobStanding::closed:
+      return JobRow::tr("closed");
+  }
+  return {};
+}
+
+widgets::Mark standing_mark(store::JobStanding standing) {
+  switch (standing) {
+    case store::JobStanding::open:
+      return widgets::Mark::in_work;
+    case store::JobStanding::parked:
+      return widgets::Mark::open;
+    case store::JobStanding::closed:
+      return widgets::Mark::done;
+  }
+  return widgets::Mark::none;
+}
+
+QString place_word(store::FoundIn place) {
+  switch (place) {
+    case store::FoundIn::vehicle:
+      return JobRow::tr("vehicle number");
+    case store::FoundIn::plate:
+      return JobRow::tr("plate");
+    case store::FoundIn::number:
+      return JobRow::tr("job number");
+    case store::FoundIn::customer_reference:
+      return JobRow::tr("customer reference");
+    case store::FoundIn::gearbox_serial:
+      return JobRow::tr("gearbox serial");
+    case store::FoundIn::pack_serial:
+      return JobRow::tr("pack serial");
+    case store::FoundIn::batch:
+      return JobRow::tr("batch");
+  }
+  return {};
+}
+
+JobRow::JobRow(const store::JobSummary& job, std::optional<Finding> finding, QWidget* parent)
+    : QAbstractButton(parent), job_(job), finding_(std::move(finding)) {
+  setObjectName(QStringLiteral("result-%1").arg(qt(job_.number)));
+  setFocusPolicy(Qt::StrongFocus);
+  setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+  QStringList said{tr("Job %1").arg(qt(job_.number)), qt(job_.vehicle_key)};
+  if (job_.plate) {
+    said << qt(*job_.plate);
+  }
+  said << day_of(job_.opened_at_ms) << standing_word(job_.standing);
+  if (finding_) {
+    said << tr("found in: %1").arg(place_word(finding_->place)) << under_finding();
+  }
+  setAccessibleName(said.join(QStringLiteral(", ")));
+}
+
+QString JobRow::under_standing() const {
+  if (job_.standing == store::JobStanding::parked && !job_.waits_for.empty()) {
+    return tr("waits for %1").arg(qt(job_.waits_for));
+  }
+  return tr("unit %1").arg(qt(job_.gearbox));
+}
+
+QString JobRow::under_finding() const {
+  if (!finding_) {
+    return {};
+  }
+  // The number itself stands in the row already.
+  const bool shown = finding_->place == store::FoundIn::vehicle || finding_->place == store::FoundIn::number;
+  const QString where = shown ? QString() : finding_->term + QStringLiteral(" · ");
+  return where + (finding_->exact ? tr("exact") : tr("one character differs"));
+}
+
+void JobRow::keyPressEvent(QKeyEvent* event) {
+  if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
+    click();
+    return;
+  }
+  // The arrows belong to the list.
+  if (event->key() == Qt::Key_Up || event->key() == Qt::Key_Down || event->key() == Qt::Key_Left ||
+      event->key() == Qt::Key_Right) {
+    event->ignore();
+    return;
+  }
+  QAbstractButton::keyPressEvent(event);
+}
+
+void JobRow::paint_vehicle(QPainter& painter, const QRect& box) const {
+  const widgets::Colours& colours = widgets::colours_of(*this);
+  const QString key = qt(job_.vehicle_key);
+  QStringList under;
+  if (job_.plate) {
+    under << qt(*job_.plate);
+  }
+  paint_lines(painter, box, key, job_.plate ? under.join(QString()) : tr("no plate given"), colours);
+  const QString sought = finding_ && finding_->exact ? letters_of(finding_->sought) : QString();
+  const qsizetype at = sought.isEmpty() ? -1 : key.lastIndexOf(sought);
+  if (at < 0) {
+    return;
+  }
+  const QFontMetrics metrics(row_font(painter.font(), widgets::pixels::base, true));
+  const int from = box.left() + metrics.horizontalAdvance(key.left(at));
+  const int to = std::min(box.right(), from + metrics.horizontalAdvance(sought));
+  painter.setPen(QPen(colours.blue, 2));
+  painter.drawLine(from, box.top() + 26, to, box.top() + 26);
+}
+
+void JobRow::paintEvent(QPaintEvent* /*event*/) {
+  const widgets::Colours& colours = widgets::colours_of(*this);
+  QPainter painter(this);
+  painter.setRenderHint(QPainter::Antialiasing);
+  painter.setFont(font());
+  const QRectF frame = QRectF(rect()).adjusted(1.5, 1.5, -1.5, -1.5);
+  painter.setBrush(isDown() || hasFocus() ? colours.wash : colours.card);
+  painter.setPen(QPen(hasFocus() ? colours.blue : colours.line, hasFocus() ? 3 : 1));
+  painter.drawRoundedRect(frame, 7, 7);
+  const QRect inside = rect().adjusted(16, 8, -12, -8);
+  const int number_width = 130;
+  const int found_width = finding_ ? std::min(220, inside.width() / 4) : 0;
+  const int standing_width = std::min(260, inside.width() / 4);
+  const int vehicle_width = inside.width() - number_width - found_width - standing_width;
+  int left = inside.left();
+  const auto column = [&](int width) {
+    const QRect box(left, inside.top(), width - 14, inside.height());
+    left += width;
+    return box;
+  };
+  paint_lines(painter, column(number_width), qt(job_.number), day_of(job_.opened_at_ms), colours);
+  paint_vehicle(painter, column(vehicle_width));
+  const QRect standing = column(standing_width);
+  widgets::paint_mark(painter, QRectF(standing.left(), standing.top() + 6, 16, 16), standing_mark(job_.standing),
+                      colours);
+  paint_lines(painter, standing.adjusted(26, 0, 0, 0), standing_word(job_.standing), under_standing(), colours);
+  if (finding_) {
+    paint_lines(painter, column(found_width), place_word(finding_->place), under_finding(), colours);
+  }
+}
+
+}  // namespace shimwright::past

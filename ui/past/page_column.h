@@ -1,0 +1,44 @@
+#pragma once
+
+#include <vector>
+
+#include <QWidget>
+
+#include "shimwright/print/fonts.h"
+#include "shimwright/record/page.h"
+
+namespace shimwright::past {
+
+/// Pages one below the other as they will be printed. Only what is seen is drawn.
+class PageColumn : public QWidget {
+  Q_OBJECT
+
+ public:
+  /// The fonts must outlive it.
+  explicit PageColumn(const print::Fonts& fonts, QWidget* parent = nullptr);
+
+  void set_pages(std::vector<record::Page> pages);
+  void set_dots_per_mm(double dots);
+  [[nodiscard]] double dots_per_mm() const { return dots_per_mm_; }
+  [[nodiscard]] const std::vector<record::Page>& pages() const { return pages_; }
+  /// Where the page lies in this widget.
+  [[nodiscard]] QRect place_of(int page) const;
+  /// The page at that height, counted from 0.
+  [[nodiscard]] int page_at(int y) const;
+  /// How many pages the last painting touched.
+  [[nodiscard]] int pages_painted() const { return pages_painted_; }
+  [[nodiscard]] double widest_mm() const;
+
+ protected:
+  void paintEvent(QPaintEvent* event) override;
+
+ private:
+  void take_size();
+
+  const print::Fonts& fonts_;
+  std::vector<record::Page> pages_;
+  double dots_per_mm_ = 96 / 25.4;
+  int pages_painted_ = 0;
+};
+
+}  // namespace shimwright::past

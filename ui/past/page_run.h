@@ -1,0 +1,48 @@
+#pragma once
+
+#include <functional>
+#include <optional>
+
+#include <QObject>
+
+#include "shimwright/quantity/error.h"
+
+namespace shimwright::past {
+
+/// What draws pages, one at a time; it may hold what it draws into.
+struct PageSteps {
+  int pages = 0;
+  std::function<Result<void>()> next;    ///< called once a page
+  std::function<Result<void>()> finish;  ///< after the last
+};
+
+/// Goes through pages between the events of the window, so that the window stays usable and it can be stopped at any
+/// page. What it was given is let go of when it ends, so that it can clean up after itself.
+class PageRun : public QObject {
+  Q_OBJECT
+
+ public:
+  explicit PageRun(QObject* parent = nullptr) : QObject(parent) {}
+
+  [[nodiscard]] bool runs() const { return steps_.has_value(); }
+  /// One run at a time: there must be none.
+  void begin(PageSteps steps);
+  /// Ends it before the next page; stopped() follows at once.
+  void stop();
+
+ signals:
+  void came_to(int page, int of_all);  ///< before the page is drawn
+  void done();
+  void stopped();
+  void failed(const shimwright::Error& error);
+
+ private:
+  void later();
+  void step();
+
+  std::optional<PageSteps> steps_;
+  int drawn_ = 0;
+  int run_ = 0;  ///< tells calls of a run that was stopped from those of the next
+};
+
+}  // namespace shimwright::past

@@ -1,0 +1,206 @@
+#include "shimwright/past/past_jobs.h"
+
+#include <QKeyEvent>
+#include <QLineEdit>
+#include <algorithm>
+
+#include "job_row.h"
+#include "shimwright/widgets/child.h"
+#include "shimwright/widgets/parts.h"
+#include "shimwright/widgets/say.h"
+#include "shimwright/widgets/style.h"
+
+namespace shimwright::past {
+
+namespace {
+
+constexpr std::int64_t most_latest = 20;
+constexpr std::int64_t most_found = 50;
+constexpr qsizetype shortest_sought = 2;
+
+}  // namespace
+
+PastJobs::PastJobs(store::Store& store, QWidget* parent)
+    : QWidget(parent),
+      store_(&store),
+      field_(widgets::child_of<QLineEdit>(this)),
+      above_rows_(widgets::child_of<widgets::Text>(this, QString(), "strong")),
+      scroll_(widgets::child_of<widgets::Scroll>(this)) {
+  auto* column = widgets::lay<QVBoxLayout>(this, 12);
+  column->setContentsMargins(28, 16, 28, 12);
+  auto* top = widgets::lay_in<QHBoxLayout>(column, 16);
+  field_->setObjectName(QStringLiteral("field-search"));
+  field_->setAccessibleName(tr("Search past jobs"));
+  field_->setMinimumHeight(58);
+  field_->setMaximumWidth(620);
+  top->addWidget(field_, 3);
+  top->addWidget(
+      widgets::child_of<widgets::Text>(
+          this, tr("End or any part of a VIN, plate, job number, customer reference or serial."), "soft"),
+      2);
+  above_rows_->setObjectName(QStringLiteral("above-results"));
+  column->addWidget(above_rows_);
+  column->addWidget(scroll_, 1);
+  scroll_->column()->setSpacing(8);
+  scroll_->column()->setContentsMargins(0, 0, 8, 8);
+  scroll_->column()->addStretch(1);
+  setFocusProxy(field_);
+  field_->installEventFilter(this);
+  connect(field_, &QLineEdit::textChanged, this, &PastJobs::refresh);
+  refresh();
+}
+
+void PastJobs::search(const QString& text) {
+  field_->setText(text);
+  refresh();
+  field_->setFocus();
+}
+
+void PastJobs::refresh() {
+  clear_rows();
+  const QString text = field_->text().trimmed();
+  if (text.size() < shortest_sought) {
+    show_latest();
+  } else {
+    show_found(text);
+  }
+  scroll_->show_top();
+}
+
+void PastJobs::clear_rows() {
+  const bool had_focus =
+      std::any_of(rows_.begin(), rows_.end(), [](const Row& each) { return each.row->hasFocus() || each.beside->hasFocus(); });
+  for (const Row& each : rows_) {
+    QWidget* const line = each.row->parentWidget();
+    line->hide();
+    line->deleteLater();
+  }
+  rows_.clear();
+  if (had_focus) {
+    field_->setFocus();
+  }
+}
+
+void PastJobs::show_latest() {
+  auto jobs = store_->jobs(most_latest);
+  if (!jobs) {
+    above_rows_->setText(widgets::say(jobs.error()));
+    return;
+  }
+  above_rows_->setText(jobs->empty() ? tr("There is no job in this workshop yet.") : tr("The latest jobs"));
+  for (const store::JobSummary& each : *jobs) {
+    add_row(each, std::nullopt);
+  }
+}
+
+void PastJobs::show_found(const QString& text) {
+  auto found = store_->search(widgets::plain(text), most_found);
+  if (!found) {
+    above_rows_->setText(widgets::say(found.error()));
+    return;
+  }
+  const auto count = static_cast<std::int64_t>(found->size());
+  if (count == 0) {
+    above_rows_->setText(tr("No job has this. Try fewer characters, or the end of the vehicle number."));
+  } else if (count == most_found) {
+    above_rows_->setText(tr("The first %1 jobs that have it; type more to narrow them down").arg(count));
+  } else {
+    above_rows_->setText(count == 1 ? tr("1 job has it") : tr("%1 jobs have it").arg(count));
+  }
+  for (const store::Found& each : *found) {
+    add_row(each.job, Finding{each.place, widgets::qt(each.term), each.exact, text});
+  }
+}
+
+void PastJobs::add_row(const store::JobSummary& job, const std::optional<Finding>& finding) {
+  auto* line = widgets::child_of<QWidget>(scroll_->content());
+  auto* layout = widgets::lay<QHBoxLayout>(line, 8);
+  auto* row = widgets::child_of<JobRow>(line, job, finding);
+  layout->addWidget(row, 1);
+  const QString id = widgets::qt(job.id);
+  const QString number = widgets::qt(job.number);
+  connect(row, &QAbstractButton::clicked, this, [this, id] { emit open_record(id); });
+  const bool closed = job.standing == store::JobStanding::closed;
+  auto* beside = widgets::child_of<widgets::Button>(line, closed ? tr("New job for it") : tr("Take up"));
+  beside->setFixedWidth(156);
+  beside->setObjectName((closed ? QStringLiteral("button-new-job-%1") : QStringLiteral("button-take-up-%1")).arg(number));
+  beside->setAccessibleDescription(tr("Job %1").arg(number));
+  if (closed) {
+    connect(beside, &QAbstractButton::clicked, this,
+            [this, key = widgets::qt(job.vehicle_key)] { emit new_job_for(key); });
+  } else {
+    connect(beside, &QAbstractButton::clicked, this, [this, id] { emit take_up(id); });
+  }
+  layout->addWidget(beside);
+  row->installEventFilter(this);
+  beside->installEventFilter(this);
+  scroll_->column()->insertWidget(scroll_->column()->count() - 1, line);
+  line->show();
+  rows_.push_back({row, beside});
+}
+
+bool PastJobs::eventFilter(QObject* watched, QEvent* event) {
+  if (event->type() == QEvent::KeyPress) {
+    const auto* key = static_cast<QKeyEvent*>(event);
+    if (key->modifiers() == Qt::NoModifier && (watched == field_ ? move_from_field(key->key()) : move_from_row(watched, key->key()))) {
+      return true;
+    }
+  }
+  return QWidget::eventFilter(watched, event);
+}
+
+bool PastJobs::move_from_field(int key) {
+  if (key == Qt::Key_Down && !rows_.empty()) {
+    focus_on(rows_.front().row);
+    return true;
+  }
+  // Enter with one job found opens it; with more, a person chooses.
+  if ((key == Qt::Key_Return || key == Qt::Key_Enter) && rows_.size() == 1 && !field_->text().trimmed().isEmpty()) {
+    rows_.front().row->click();
+    return true;
+  }
+  return false;
+}
+
+bool PastJobs::move_from_row(QObject* from, int key) {
+  const auto at = std::find_if(rows_.begin(), rows_.end(),
+                               [from](const Row& each) { return each.row == from || each.beside == from; });
+  if (at == rows_.end()) {
+    return false;
+  }
+  const bool beside = at->beside == from;
+  const auto same_in = [beside](const Row& other) -> QWidget* {
+    if (beside) {
+      return other.beside;
+    }
+    return other.row;
+  };
+  switch (key) {
+    case Qt::Key_Up:
+      focus_on(at == rows_.begin() ? field_ : same_in(*std::prev(at)));
+      return true;
+    case Qt::Key_Down:
+      focus_on(std::next(at) == rows_.end() ? same_in(*at) : same_in(*std::next(at)));
+      return true;
+    case Qt::Key_Right:
+      focus_on(at->beside);
+      return true;
+    case Qt::Key_Left:
+      focus_on(at->row);
+      return true;
+    case Qt::Key_Escape:
+      focus_on(field_);
+      return true;
+    default:
+      return false;
+  }
+}
+
+void PastJobs::focus_on(QWidget* widget) {
+  widget->setFocus(Qt::TabFocusReason);
+  if (widget != field_) {
+    scroll_->show_child(widget->parentWidget());
+  }
+}
+
+}  // namespace shimwright::past

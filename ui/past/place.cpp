@@ -1,1 +1,0 @@
-#include "shimwright/widgets/style.h"

@@ -1,0 +1,26 @@
+#pragma once
+
+#include <memory>
+#include <vector>
+
+#include <QPrinter>
+
+#include "page_run.h"
+#include "shimwright/past/record_ways.h"
+#include "shimwright/print/fonts.h"
+#include "shimwright/record/record.h"
+
+namespace shimwright::past {
+
+/// The steps that write the record to that file. Codes as print::write_pdf().
+[[nodiscard]] Result<PageSteps> steps_to_file(const record::Record& record, const std::string& path,
+                                              record::PaperSize paper);
+
+/// A printer set up for a record, before a person is asked.
+[[nodiscard]] std::unique_ptr<QPrinter> printer_for(const record::Record& record, record::PaperSize paper);
+/// The steps that print the record, or the pages of it the person chose, on the paper the printer was set to; on
+/// another size than A4 and Letter it is laid out for `paper`. The fonts must outlive the steps.
+[[nodiscard]] PageSteps steps_to_printer(std::unique_ptr<QPrinter> printer, const record::Record& record,
+                                         record::PaperSize paper, const print::Fonts& fonts);
+
+}  // namespace shimwright::past

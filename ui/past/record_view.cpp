@@ -1,0 +1,291 @@
+#include "shimwright/past/record_view.h"
+
+#include <QDir>
+#include <QFileInfo>
+#include <QKeyEvent>
+#include <QScrollArea>
+#include <QScrollBar>
+#include <QStandardPaths>
+#include <algorithm>
+#include <utility>
+
+#include "page_column.h"
+#include "page_run.h"
+#include "printing.h"
+#include "shimwright/print/page_painter.h"
+#include "shimwright/record/layout.h"
+#include "shimwright/store/job_record.h"
+#include "shimwright/widgets/child.h"
+#include "shimwright/widgets/parts.h"
+#include "shimwright/widgets/say.h"
+#include "shimwright/widgets/style.h"
+
+namespace shimwright::past {
+
+namespace {
+
+constexpr int beside_pages = 24;  // what stays free of the width when pages fit
+constexpr int seen_again = 60;    // what of a view is still seen after turning to the next
+
+/// A path for a file that a person may have named without its ending.
+QString with_ending(const QString& path) {
+  const QString with = path + QStringLiteral(".pdf");
+  return QFileInfo(path).suffix().isEmpty() && !QFileInfo::exists(with) ? with : path;
+}
+
+}  // namespace
+
+RecordView::RecordView(store::Store& store, const print::Fonts& fonts, RecordWays ways, QWidget* parent)
+    : QWidget(parent),
+      store_(&store),
+      fonts_(fonts),
+      ways_(std::move(ways)),
+      run_(widgets::child_of<PageRun>(this)),
+      pages_(nullptr),
+      area_(nullptr),
+      title_(nullptr),
+      place_(nullptr),
+      result_(nullptr),
+      zoom_(nullptr),
+      save_(nullptr),
+      print_(nullptr),
+      stop_(nullptr) {
+  build();
+  connect(run_, &PageRun::came_to, this,
+          [this](int page, int of_all) { say_result(texts_.page.arg(page).arg(of_all), true); });
+  connect(run_, &PageRun::done, this, [this] {
+    show_run(false);
+    say_result(texts_.done, true);
+  });
+  connect(run_, &PageRun::failed, this, [this](const Error& error) {
+    show_run(false);
+    say_result(widgets::say(error), false);
+  });
+  connect(run_, &PageRun::stopped, this, [this] {
+    show_run(false);
+    say_result(texts_.stopped, true);
+  });
+}
+
+void RecordView::build() {
+  auto* column = widgets::lay<QVBoxLayout>(this);
+  column->addWidget(bar());
+  column->addWidget(state_line());
+  area_ = widgets::child_of<QScrollArea>(this);
+  area_->setObjectName(QStringLiteral("pages"));
+  area_->setFrameShape(QFrame::NoFrame);
+  area_->setFocusPolicy(Qt::NoFocus);
+  area_->setWidgetResizable(true);
+  area_->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOn);
+  pages_ = widgets::child_of<PageColumn>(area_, fonts_);
+  widgets::set_part(pages_, "scrolled");
+  area_->setWidget(pages_);
+  area_->viewport()->installEventFilter(this);
+  connect(area_->verticalScrollBar(), &QScrollBar::valueChanged, this, &RecordView::say_page);
+  column->addWidget(area_, 1);
+}
+
+QWidget* RecordView::bar() {
+  auto* bar = widgets::child_of<QWidget>(this);
+  auto* row = widgets::lay<QHBoxLayout>(bar, 8);
+  row->setContentsMargins(16, 8, 16, 6);
+  const auto button = [&](const QString& text, const char* name, widgets::Button::Kind kind) {
+    auto* made = widgets::child_of<widgets::Button>(bar, text, kind);
+    made->setObjectName(QLatin1String(name));
+    row->addWidget(made);
+    return made;
+  };
+  using Kind = widgets::Button::Kind;
+  auto* back_button = button(tr("Back"), "button-back", Kind::plain);
+  connect(back_button, &QAbstractButton::clicked, this, &RecordView::back);
+  connect(button(tr("Page up"), "button-page-up", Kind::plain), &QAbstractButton::clicked, this,
+          [this] { scroll_by_view(-1); });
+  connect(button(tr("Page down"), "button-page-down", Kind::plain), &QAbstractButton::clicked, this,
+          [this] { scroll_by_view(1); });
+  zoom_ = button(tr("Fit width"), "button-zoom", Kind::plain);
+  zoom_->setMinimumWidth(zoom_->sizeHint().width());
+  zoom_->set_action_text(tr("100 %"));
+  connect(zoom_, &QAbstractButton::clicked, this, [this] { set_fits(!fits_); });
+  row->addStretch(1);
+  print_ = button(tr("Print"), "button-print", Kind::plain);
+  connect(print_, &QAbstractButton::clicked, this, &RecordView::print);
+  save_ = button(tr("Save as PDF"), "button-save-pdf", Kind::main);
+  connect(save_, &QAbstractButton::clicked, this, &RecordView::save);
+  setFocusProxy(back_button);
+  return bar;
+}
+
+QWidget* RecordView::state_line() {
+  auto* line = widgets::child_of<QWidget>(this);
+  auto* row = widgets::lay<QHBoxLayout>(line, 12);
+  row->setContentsMargins(18, 0, 16, 8);
+  title_ = widgets::child_of<QLabel>(line);
+  widgets::set_part(title_, "strong");
+  row->addWidget(title_);
+  place_ = widgets::child_of<QLabel>(line);
+  place_->setObjectName(QStringLiteral("page-place"));
+  widgets::set_part(place_, "soft");
+  row->addWidget(place_);
+  result_ = widgets::child_of<widgets::Text>(line, QString());
+  result_->setObjectName(QStringLiteral("record-result"));
+  result_->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
+  row->addWidget(result_, 1);
+  stop_ = widgets::child_of<widgets::Button>(line, tr("Stop"));
+  stop_->setObjectName(QStringLiteral("button-stop"));
+  stop_->hide();
+  connect(stop_, &QAbstractButton::clicked, run_, &PageRun::stop);
+  row->addWidget(stop_);
+  return line;
+}
+
+void RecordView::show_job(const QString& job) {
+  run_->stop();
+  say_result({}, true);
+  auto record = store::record_of(*store_, widgets::plain(job));
+  if (record) {
+    record_ = std::move(*record);
+    const print::FontMeasure measure(fonts_);
+    pages_->set_pages(record::lay_out(*record_, ways_.paper, measure));
+    title_->setText(tr("Record of job %1").arg(widgets::qt(record_->job.number)));
+  } else {
+    record_.reset();
+    pages_->set_pages({});
+    title_->clear();
+    say_result(widgets::say(record.error()), false);
+  }
+  save_->setEnabled(record_.has_value());
+  print_->setEnabled(record_.has_value());
+  zoom();
+  area_->verticalScrollBar()->setValue(0);
+  say_page();
+}
+
+void RecordView::save() {
+  if (!record_ || run_->runs()) {
+    return;
+  }
+  const QString chosen = ways_.choose_file(suggested_file());
+  if (chosen.isEmpty()) {
+    return;
+  }
+  const QString path = with_ending(QFileInfo(chosen).absoluteFilePath());
+  auto steps = steps_to_file(*record_, widgets::plain(path), ways_.paper);
+  if (!steps) {
+    say_result(widgets::say(steps.error()), false);
+    return;
+  }
+  run(std::move(*steps), {tr("Writing page %1 of %2"), tr("Saved: %1").arg(QDir::toNativeSeparators(path)),
+                          tr("Stopped: nothing was written.")});
+}
+
+void RecordView::print() {
+  if (!record_ || run_->runs()) {
+    return;
+  }
+  auto printer = printer_for(*record_, ways_.paper);
+  if (!ways_.choose_printer(*printer)) {
+    return;
+  }
+  run(steps_to_printer(std::move(printer), *record_, ways_.paper, fonts_),
+      {tr("Printing page %1 of %2"), tr("Handed to the printer."),
+       tr("Stopped. Pages the printer had already may still come out.")});
+}
+
+QString RecordView::suggested_file() const {
+  QString name = tr("record-%1").arg(record_ ? widgets::qt(record_->job.number) : QString());
+  for (QChar& each : name) {
+    if (!each.isLetterOrNumber() && each != QLatin1Char('-') && each != QLatin1Char('_')) {
+      each = QLatin1Char('-');
+    }
+  }
+  const QString folder = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+  return QDir(folder).filePath(name + QStringLiteral(".pdf"));
+}
+
+void RecordView::run(PageSteps steps, RunTexts texts) {
+  texts_ = std::move(texts);
+  show_run(true);
+  run_->begin(std::move(steps));
+}
+
+void RecordView::show_run(bool runs) {
+  const bool stop_had_focus = stop_->hasFocus();
+  save_->setEnabled(!runs && record_.has_value());
+  print_->setEnabled(!runs && record_.has_value());
+  stop_->setVisible(runs);
+  if (runs) {
+    stop_->setFocus();
+  } else if (stop_had_focus) {
+    save_->setFocus();
+  }
+}
+
+void RecordView::say_result(const QString& text, bool good) {
+  widgets::set_part(result_, good ? "soft" : "error");
+  result_->setText(text);
+}
+
+void RecordView::say_page() {
+  const int count = static_cast<int>(pages_->pages().size());
+  if (count == 0) {
+    place_->clear();
+    return;
+  }
+  const int middle = area_->verticalScrollBar()->value() + area_->viewport()->height() / 2;
+  place_->setText(tr("page %1 of %2").arg(pages_->page_at(middle) + 1).arg(count));
+}
+
+void RecordView::scroll_by_view(int direction) {
+  QScrollBar* const scroll = area_->verticalScrollBar();
+  scroll->setValue(scroll->value() + direction * std::max(1, area_->viewport()->height() - seen_again));
+}
+
+void RecordView::set_fits(bool fits) {
+  fits_ = fits;
+  zoom_->set_action_text(fits ? tr("100 %") : tr("Fit width"));
+  zoom();
+}
+
+void RecordView::zoom() {
+  if (pages_->pages().empty()) {
+    return;
+  }
+  QScrollBar* const scroll = area_->verticalScrollBar();
+  const double before = scroll->maximum() > 0 ? static_cast<double>(scroll->value()) / scroll->maximum() : 0.0;
+  const double fitting = (area_->viewport()->width() - beside_pages) / pages_->widest_mm();
+  pages_->set_dots_per_mm(fits_ ? std::max(fitting, 1.0) : logicalDpiX() / 25.4);
+  scroll->setValue(static_cast<int>(before * scroll->maximum()));
+  say_page();
+}
+
+bool RecordView::eventFilter(QObject* watched, QEvent* event) {
+  if (watched == area_->viewport() && event->type() == QEvent::Resize) {
+    zoom();
+  }
+  return QWidget::eventFilter(watched, event);
+}
+
+void RecordView::keyPressEvent(QKeyEvent* event) {
+  QScrollBar* const scroll = area_->verticalScrollBar();
+  switch (event->key()) {
+    case Qt::Key_PageUp:
+      scroll_by_view(-1);
+      break;
+    case Qt::Key_PageDown:
+      scroll_by_view(1);
+      break;
+    case Qt::Key_Home:
+      scroll->setValue(0);
+      break;
+    case Qt::Key_End:
+      scroll->setValue(scroll->maximum());
+      break;
+    case Qt::Key_Escape:
+      emit back();
+      break;
+    default:
+      QWidget::keyPressEvent(event);
+  }
+}
+
+}  // namespace shimwright::past

@@ -1,0 +1,24 @@
+#pragma once
+
+#include <functional>
+
+#include <QString>
+
+#include "shimwright/job/entry.h"
+
+namespace shimwright::workshop {
+
+/// What the workshop's pages take from outside, so that a test can fix it.
+struct WorkshopWays {
+  /// Lets a person say into which folder a backup goes; blank: not now.
+  std::function<QString()> choose_folder;
+  std::function<job::Moment()> clock;
+};
+
+/// The dialog of the toolkit and the clock of this machine.
+[[nodiscard]] WorkshopWays usual_workshop_ways();
+
+/// The file in that folder that a backup of the store is kept in.
+[[nodiscard]] QString backup_file(const QString& folder, const QString& store_path);
+
+}  // namespace shimwright::workshop

@@ -1,0 +1,23 @@
+#pragma once
+
+#include "shimwright/job/entry.h"
+#include "shimwright/store/registers.h"
+#include "shimwright/widgets/parts.h"
+
+/// The lists of the workshop's registers, each filled into the column of its page.
+namespace shimwright::workshop {
+
+/// Takes everything out of a page.
+void clear(widgets::Scroll& page);
+/// A heading, with a mark beside it where the values are for demonstration.
+void add_heading(widgets::Scroll& page, const QString& text, bool demonstration = false);
+void add_text(widgets::Scroll& page, const QString& text);
+/// Fills up what is left below the last one.
+void end_page(widgets::Scroll& page);
+
+void fill_people(widgets::Scroll& page, store::Registers& registers);
+void fill_instruments(widgets::Scroll& page, store::Registers& registers, const job::Moment& now);
+void fill_trays(widgets::Scroll& page, store::Registers& registers);
+void fill_job_sheets(widgets::Scroll& page, store::Registers& registers);
+
+}  // namespace shimwright::workshop
