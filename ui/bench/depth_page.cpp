@@ -56,13 +56,12 @@ void DepthPage::build_fields(QVBoxLayout* column) {
   connect(stamp_, &SignedField::entered, this, [this] { keep(); });
   other_sign_ = child_of<widgets::Text>(this, QString(), "small");
   column->addWidget(other_sign_);
-  auto* row = widgets::lay_in<QHBoxLayout>(column, 8);
   gauge_ = child_of<InstrumentBox>(this, tr("Depth gauge"), sheet::InstrumentKind::depth_gauge);
   gauge_->setObjectName(QStringLiteral("box-instrument"));
-  row->addWidget(gauge_, 1);
+  column->addWidget(gauge_);
   auto* more = child_of<widgets::Button>(this, tr("One place more"));
   more->setObjectName(QStringLiteral("button-more-places"));
-  row->addWidget(more);
+  column->addWidget(more, 0, Qt::AlignLeft);
   connect(more, &widgets::Button::clicked, this, [this] {
     add_place();
     readings_.back()->take_focus();
@@ -123,7 +122,7 @@ void DepthPage::refresh() {
   auto judged = job::judge(state(), step(), bench().context());
   fault_ = judged ? QString() : widgets::say(judged.error());
   judgement_ = judged ? *std::move(judged) : std::nullopt;
-  gauge_->set_instruments(bench().context().instruments);
+  gauge_->offer(bench().context().instruments, bench().now());
   if (job::present_depths(state(), step()) == nullptr) {
     kept_.reset();  // not kept yet, or taken back: what stands in the fields is unsent
     typed_else_ = has_unsent();

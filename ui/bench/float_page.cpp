@@ -121,7 +121,7 @@ void FloatPage::show_entry(const Runs& runs) {
   if (const auto* last = job::latest<job::FloatRun>(state(), step().id); last != nullptr && last->instrument) {
     used_last = last->instrument->id;
   }
-  entry_->set_instruments(bench().context().instruments, used_last);
+  entry_->offer(bench().context().instruments, bench().now(), used_last);
   const int spot = next_spot(runs);
   if (spot >= 1 && spot <= static_cast<int>(runs.size())) {
     entry_->show_spot(spot, static_cast<int>(runs[static_cast<std::size_t>(spot) - 1].size()) + 1,
