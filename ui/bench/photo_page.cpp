@@ -48,17 +48,17 @@ PhotoPage::PhotoPage(Workbench& bench, const sheet::Step& step, QWidget* parent)
       caption_(child_of<widgets::WordField>(this, tr("What the next photo shows (may be blank)"))),
       unsent_(child_of<UnsentBox>(this, tr("The words belong to the next photo: choose it, or clear them."))),
       kept_place_(child_of<QWidget>(this)),
-      camera_place_(child_of<QWidget>(this)) {
+      camera_place_(child_of<QWidget>(this)),
+      kept_column_(widgets::lay<QVBoxLayout>(kept_place_)),
+      camera_column_(widgets::lay<QVBoxLayout>(camera_place_)) {
   auto* column = widgets::lay<QVBoxLayout>(this, 12);
   column->addWidget(left_out_);
   column->addWidget(count_);
   count_->setObjectName(QStringLiteral("photo-count"));
-  widgets::lay<QVBoxLayout>(kept_place_, 0);
   column->addWidget(kept_place_);
   caption_->edit()->setObjectName(QStringLiteral("field-caption"));
   column->addWidget(caption_);
   column->addWidget(unsent_);
-  widgets::lay<QVBoxLayout>(camera_place_, 0);
   column->addWidget(camera_place_);
   auto* button = child_of<Button>(this, tr("Choose a picture file"));
   button->setObjectName(QStringLiteral("button-choose-picture"));
@@ -100,7 +100,7 @@ void PhotoPage::show_kept() {
     kept_->deleteLater();
   }
   kept_ = child_of<QWidget>(kept_place_);
-  kept_place_->layout()->addWidget(kept_);
+  kept_column_->addWidget(kept_);
   auto* grid = widgets::lay<QGridLayout>(kept_, 12);
   for (std::size_t at = 0; at < photos.size(); ++at) {
     const auto& photo = std::get<job::PhotoTaken>(photos[at]->body);
@@ -138,7 +138,7 @@ void PhotoPage::show_camera() {
     camera_->deleteLater();
   }
   camera_ = child_of<QWidget>(camera_place_);
-  camera_place_->layout()->addWidget(camera_);
+  camera_column_->addWidget(camera_);
   auto* column = widgets::lay<QVBoxLayout>(camera_, 6);
   column->addWidget(child_of<widgets::Text>(camera_, tr("Newest from the camera: press one to keep it"), "small"));
   auto* row = widgets::lay_in<QHBoxLayout>(column, 10);

@@ -42,6 +42,8 @@ class PhotoPage : public StepPage {
   UnsentBox* unsent_;
   QWidget* kept_place_;
   QWidget* camera_place_;
+  QVBoxLayout* kept_column_;
+  QVBoxLayout* camera_column_;
   QWidget* kept_ = nullptr;    ///< the pictures shown now
   QWidget* camera_ = nullptr;  ///< likewise
   std::vector<std::int64_t> shown_;

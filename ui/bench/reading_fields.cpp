@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "reading_words.h"
+#include "shimwright/bench/step_page.h"
 #include "shimwright/widgets/child.h"
 #include "shimwright/widgets/say.h"
 
@@ -42,8 +43,7 @@ bool is_of_kind(const std::vector<job::Instrument>& known, const std::string& id
 }  // namespace
 
 ReadingFields::ReadingFields(Workbench& bench, const std::vector<const sheet::Channel*>& channels, QWidget* parent)
-    : QWidget(parent), bench_(&bench) {
-  widgets::lay<QVBoxLayout>(this, 14);
+    : QWidget(parent), bench_(&bench), column_(widgets::lay<QVBoxLayout>(this, 14)) {
   for (const sheet::Channel* channel : channels) {
     add_field(*channel);
   }
@@ -54,8 +54,7 @@ ReadingFields::ReadingFields(Workbench& bench, const std::vector<const sheet::Ch
 }
 
 void ReadingFields::add_field(const sheet::Channel& channel) {
-  auto* column = static_cast<QVBoxLayout*>(layout());
-  auto* line = widgets::lay_in<QHBoxLayout>(column, 20);
+  auto* line = widgets::lay_in<QHBoxLayout>(column_, 20);
   Row row;
   row.channel = &channel;
   const QString title = qt(channel.title.in(window_language()));
@@ -94,8 +93,7 @@ void ReadingFields::add_instrument(const sheet::Channel& channel) {
   if (!channel.instrument || instruments_.count(*channel.instrument) > 0) {
     return;
   }
-  auto* column = static_cast<QVBoxLayout*>(layout());
-  auto* place = widgets::lay_in<QVBoxLayout>(column, 4);
+  auto* place = widgets::lay_in<QVBoxLayout>(column_, 4);
   const QString title = instrument_title(*channel.instrument);
   place->addWidget(child_of<widgets::Text>(this, title, "small"));
   auto* box = child_of<InstrumentBox>(this, title, *channel.instrument);

@@ -59,6 +59,7 @@ class ReadingFields : public QWidget {
   [[nodiscard]] std::string last_used(sheet::InstrumentKind kind) const;
 
   Workbench* bench_;
+  QVBoxLayout* column_;
   std::vector<Row> rows_;
   std::map<sheet::InstrumentKind, InstrumentBox*> instruments_;
   bool offered_ = false;

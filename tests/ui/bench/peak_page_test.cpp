@@ -1,0 +1,43 @@
+#include "peak_page.h"
+
+#include <catch2/catch.hpp>
+
+#include "page_driver.h"
+
+using namespace shimwright;
+
+TEST_CASE("a peak within its limit is kept with Enter") {
+  test::PageDriver driver("press-peak");
+  CHECK(driver.main_text() == "Keep the reading");
+  driver.type("field-torque", "9,5");
+  driver.enter("field-torque");
+  CHECK(driver.state() == "accepted");
+  CHECK(driver.left == 1);
+}
+
+TEST_CASE("a peak that is off stays listed, asks to back off, and the next one is another attempt") {
+  test::PageDriver driver("press-peak");
+  driver.type("field-torque", "18.5");
+  driver.take();
+  CHECK(driver.state() == "held");
+  CHECK(driver.page().strip().large == QString::fromUtf8("18.5 N·m too large"));
+  CHECK(driver.shows("Back off and inspect"));
+  CHECK(driver.shows("That will be attempt 2, and 18.5 N·m stays on the record."));
+  CHECK(driver.main_text() == "Keep as attempt 2");
+  CHECK(driver.page().take_burst("11.0"));
+  CHECK(driver.state() == "accepted");
+  CHECK(driver.shows("1: 18.5 N·m too large"));
+  CHECK(driver.shows("2: 11.0 N·m within"));
+  CHECK_FALSE(driver.shows("Back off and inspect"));
+}
+
+TEST_CASE("one attempt too many is told, though its reading is within") {
+  test::PageDriver driver("press-peak");
+  for (const char* torque : {"18.5", "18.0", "10.5"}) {
+    driver.type("field-torque", torque);
+    driver.take();
+  }
+  CHECK(driver.state() == "held");
+  CHECK(driver.page().strip().large == "attempt 3, at most 2");
+  CHECK(driver.shows("The spec sheet has at most 2 attempts"));
+}
