@@ -180,8 +180,8 @@ void DepthPage::look_at_typed() {
 void DepthPage::show_card() {
   other_sign_->clear();
   if (!judgement_) {
-    card_->show_nothing(fault_.isEmpty() ? tr("Measure the depths, then the reference: the sum is made when they are kept.")
-                                         : fault_);
+    card_->show_nothing(
+        fault_.isEmpty() ? tr("Measure the depths, then the reference: the sum is made when they are kept.") : fault_);
   } else {
     card_->show_judgement(*judgement_, typed_else_);
     other_sign_->setText(typed_else_ ? QString() : other_sign_words(*judgement_));
@@ -238,7 +238,8 @@ std::optional<std::string> DepthPage::chosen_shim() const {
 widgets::StripText DepthPage::strip() const {
   const QString small = tr("%1, by depth").arg(bearing_words(step().its_side()));
   if (const auto chosen = chosen_shim()) {
-    return {widgets::Mark::none, tr("Fit %1").arg(qt(*chosen)), tr("%1, taken").arg(bearing_words(step().its_side())), false};
+    return {widgets::Mark::none, tr("Fit %1").arg(qt(*chosen)), tr("%1, taken").arg(bearing_words(step().its_side())),
+            false};
   }
   if (!judgement_ || typed_else_ || job::passed(step_state())) {
     return {};
@@ -254,7 +255,8 @@ widgets::StripText DepthPage::strip() const {
                   : tr("%1 or %2").arg(qt(advised.candidates.front()), qt(advised.candidates.back())),
               small, false};
     case job::Conclusion::tilted:
-      return {widgets::Mark::not_equal, tr("Tilted"), tr("measure again, %1").arg(bearing_words(step().its_side())), true};
+      return {widgets::Mark::not_equal, tr("Tilted"), tr("measure again, %1").arg(bearing_words(step().its_side())),
+              true};
     case job::Conclusion::impossible:
       return {widgets::Mark::not_equal, tr("Cannot be"), small, true};
     case job::Conclusion::outside:
@@ -288,7 +290,8 @@ void DepthPage::add_taking(std::vector<FootAction>& actions) {
     for (const std::string& shim : advised.candidates) {
       actions.push_back({"take-" + shim, tr("Take %1").arg(qt(shim)), [this, shim] { take(shim); }});
     }
-  } else if (advised.shim && (advised.conclusion == job::Conclusion::fit_shim || advised.conclusion == job::Conclusion::far)) {
+  } else if (advised.shim &&
+             (advised.conclusion == job::Conclusion::fit_shim || advised.conclusion == job::Conclusion::far)) {
     const std::string shim = *advised.shim;
     const bool plain = job::advises(job::standing_advice(state(), step()), shim);
     actions.push_back({"take-shim", plain ? tr("Take %1").arg(qt(shim)) : tr("Take %1 with reason...").arg(qt(shim)),
@@ -299,7 +302,9 @@ void DepthPage::add_taking(std::vector<FootAction>& actions) {
 void DepthPage::ask_for_another() {
   choice_->show_tray(tr("Which shim is taken in place of it?"), {},
                      job::tray_of(state(), step().its_side(), bench().context()),
-                     chosen_shim() ? chosen_shim() : judgement_ ? judgement_->advised.shim : std::nullopt);
+                     chosen_shim() ? chosen_shim()
+                     : judgement_  ? judgement_->advised.shim
+                                   : std::nullopt);
   choice_->take_focus();
 }
 

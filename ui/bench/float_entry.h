@@ -34,7 +34,7 @@ class FloatEntry : public QFrame {
 
  signals:
   void edited();
-  void completed();           ///< Enter in the last field
+  void completed();  ///< Enter in the last field
   void spot_wanted(int spot);
 
  private:

@@ -287,7 +287,8 @@ void FloatPage::change_to(const std::string& shim) {
     begin(tr("float %1: %2").arg(float_strip(*judgement_, float_spec(), step().its_side()).large, what));
     return;
   }
-  emit asks({tr("%1 against the advice: why does the pack come off?").arg(what), tr("Take the pack off for this reason"), true,
+  emit asks({tr("%1 against the advice: why does the pack come off?").arg(what),
+             tr("Take the pack off for this reason"), true,
              [begin, what](const std::string& reason) { begin(what + QStringLiteral(": ") + qt(reason)); }});
 }
 

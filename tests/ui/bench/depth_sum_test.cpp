@@ -9,7 +9,8 @@ using namespace shimwright;
 
 namespace {
 
-job::Judgement depths_judged(test::UiBench& ui, const std::string& one, const std::string& two, const std::string& stamp) {
+job::Judgement depths_judged(test::UiBench& ui, const std::string& one, const std::string& two,
+                             const std::string& stamp) {
   auto& bench = ui.workbench();
   std::string gauge;
   for (const auto& each : bench.context().instruments) {

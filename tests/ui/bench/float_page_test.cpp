@@ -10,7 +10,8 @@ namespace {
 const std::string float_step = "lower-float";
 
 struct FloatSitting : test::ShownPage {
-  explicit FloatSitting(test::UiBench& ui, const std::string& step = float_step) : ShownPage(ui, step, bench::make_float_page) {}
+  explicit FloatSitting(test::UiBench& ui, const std::string& step = float_step)
+      : ShownPage(ui, step, bench::make_float_page) {}
   void lift(const QString& lifted) {
     for (const QString& each : {QString("0.00"), lifted, QString("0,00")}) {
       enter(each);

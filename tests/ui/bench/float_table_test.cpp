@@ -34,7 +34,8 @@ TEST_CASE("the table has a column for each run asked for and no float before the
 
 TEST_CASE("the table of shims says which is advised and which is fitted") {
   bench::PromiseTable table;
-  table.show_promises({{"1.95", "0.57", "better than 99 in 100", true, false}, {"1.60", "0.93", "less than 1 in 100", false, true}});
+  table.show_promises(
+      {{"1.95", "0.57", "better than 99 in 100", true, false}, {"1.60", "0.93", "less than 1 in 100", false, true}});
   CHECK(cells_of(table).contains("advised"));
   CHECK(cells_of(table).contains("fitted now"));
 }

@@ -18,7 +18,8 @@ struct Fitting {
   }
   [[nodiscard]] job::Judgement judged() {
     const auto& bench = ui.workbench();
-    const auto judgement = job::judge(bench.state(), *bench.state().sheets.job->find("large-gauge-fit"), bench.context());
+    const auto judgement =
+        job::judge(bench.state(), *bench.state().sheets.job->find("large-gauge-fit"), bench.context());
     REQUIRE(judgement);
     REQUIRE(*judgement);
     return **judgement;

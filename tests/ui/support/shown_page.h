@@ -24,7 +24,8 @@ struct ShownPage {
     page = make(bench, *step, &window);
     widgets::lay<QVBoxLayout>(&window)->addWidget(page);
     QObject::connect(&bench, &bench::Workbench::changed, page, [this] { page->refresh(); });
-    QObject::connect(page, &bench::StepPage::refused, page, [this](const Error& error) { refusals.push_back(error.code); });
+    QObject::connect(page, &bench::StepPage::refused, page,
+                     [this](const Error& error) { refusals.push_back(error.code); });
     QObject::connect(page, &bench::StepPage::asks, page, [this](const bench::Ask& ask) { asks.push_back(ask); });
     QObject::connect(page, &bench::StepPage::leaves, page, [this] { ++left; });
     window.show();
