@@ -215,10 +215,16 @@ void FloatPage::add_deciding(std::vector<FootAction>& actions) {
     }
     return;
   }
-  // The main one stands last, on the right.
-  std::vector<FootAction> all = {measure_again, seat_again, change_shim};
-  std::stable_partition(all.begin(), all.end(), [](const FootAction& each) { return !each.main; });
-  std::move(all.begin(), all.end(), std::back_inserter(actions));
+  // Two at most, so that the foot holds them beside those of the job screen; the main one stands on the right.
+  if (seat) {
+    actions.insert(actions.end(), {change_shim, seat_again});
+  } else if (change) {
+    actions.insert(actions.end(), {seat_again, change_shim});
+  } else if (conclusion == job::Conclusion::decide || conclusion == job::Conclusion::no_shim) {
+    actions.insert(actions.end(), {change_shim, measure_again});
+  } else {
+    actions.push_back(measure_again);
+  }
 }
 
 void FloatPage::take_focus() {
