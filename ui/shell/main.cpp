@@ -57,7 +57,6 @@ shell::Equipment equipment_for(QApplication& application, const shimwright::prin
     shimwright::widgets::dress(application, scheme, fonts);
   };
   equipment.sound = [] { QApplication::beep(); };
-  equipment.fonts = &fonts;
   equipment.pages = shell::page_table();
   return equipment;
 }
