@@ -78,13 +78,9 @@ PluggedPage plug_job(const PageHouse& house) {
 
 PluggedPage plug_past_jobs(const PageHouse& house) {
   auto* page = widgets::child_of<past::PastJobs>(house.parent, house.bench->store());
-  const PageLinks links = house.links;
-  QObject::connect(page, &past::PastJobs::open_record, page,
-                   [links](const QString& job) { links.open_record(widgets::plain(job)); });
-  QObject::connect(page, &past::PastJobs::take_up, page,
-                   [links](const QString& job) { links.take_up(widgets::plain(job)); });
-  QObject::connect(page, &past::PastJobs::new_job_for, page,
-                   [links](const QString& vehicle_key) { links.new_job(widgets::plain(vehicle_key)); });
+  QObject::connect(page, &past::PastJobs::open_record, page, house.links.open_record);
+  QObject::connect(page, &past::PastJobs::take_up, page, house.links.take_up);
+  QObject::connect(page, &past::PastJobs::new_job_for, page, house.links.new_job);
   PluggedPage plugged;
   plugged.widget = page;
   plugged.come = [page](const std::string& text) {
@@ -98,13 +94,13 @@ PluggedPage plug_past_jobs(const PageHouse& house) {
 }
 
 PluggedPage plug_record(const PageHouse& house) {
-  auto* page = widgets::child_of<past::RecordView>(house.parent, house.bench->store(), *house.fonts);
+  auto* page = widgets::child_of<past::RecordView>(house.parent, house.bench->store());
   QObject::connect(page, &past::RecordView::back, page, house.links.back);
   PluggedPage plugged;
   plugged.widget = page;
   plugged.come = [page](const std::string& job) {
     if (!job.empty()) {
-      page->show_job(widgets::qt(job));
+      page->show_job(job);
     }
   };
   return plugged;
