@@ -5,7 +5,11 @@
 namespace shimwright::print {
 
 Result<void> write_pdf(const record::Record& record, const std::string& path, record::PaperSize paper) {
-  auto writing = PdfWriting::begin(record, path, paper);
+  const auto fonts = load_fonts();
+  if (!fonts) {
+    return tl::make_unexpected(fonts.error());
+  }
+  auto writing = PdfWriting::begin(record, path, paper, *fonts);
   if (!writing) {
     return tl::make_unexpected(writing.error());
   }

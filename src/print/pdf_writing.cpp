@@ -1,7 +1,5 @@
 #include "shimwright/print/pdf_writing.h"
 
-#include <utility>
-
 #include <QMarginsF>
 #include <QPageLayout>
 #include <QPageSize>
@@ -30,12 +28,12 @@ void set_up(QPdfWriter& writer, const record::Record& record, record::PaperSize 
 
 }  // namespace
 
-PdfWriting::PdfWriting(Fonts fonts, const record::Record& record, const std::string& path, record::PaperSize paper)
-    : fonts_(std::move(fonts)),
-      path_(path),
+PdfWriting::PdfWriting(const record::Record& record, const std::string& path, record::PaperSize paper,
+                       const Fonts& fonts)
+    : path_(path),
       file_(QString::fromStdString(path)),
       writer_(&file_),
-      drawing_(writer_, laid_out(record, paper, fonts_), fonts_) {
+      drawing_(writer_, laid_out(record, paper, fonts), fonts) {
   set_up(writer_, record, paper);
 }
 
@@ -47,13 +45,9 @@ PdfWriting::~PdfWriting() {
 }
 
 Result<std::unique_ptr<PdfWriting>> PdfWriting::begin(const record::Record& record, const std::string& path,
-                                                      record::PaperSize paper) {
-  auto fonts = load_fonts();
-  if (!fonts) {
-    return tl::make_unexpected(fonts.error());
-  }
+                                                      record::PaperSize paper, const Fonts& fonts) {
   // NOLINTNEXTLINE(cppcoreguidelines-owning-memory): the constructor is private, the owner takes it at once.
-  auto writing = std::unique_ptr<PdfWriting>(new PdfWriting(std::move(*fonts), record, path, paper));
+  auto writing = std::unique_ptr<PdfWriting>(new PdfWriting(record, path, paper, fonts));
   if (!writing->file_.open(QIODevice::WriteOnly)) {
     return writing->cannot_write();
   }

@@ -78,12 +78,12 @@ TEST_CASE("An instrument is overdue from the day after, by the day where it is u
     bench.context.now = {at_ms, offset_min, false};
     const Desk desk{bench.state, bench.context};
     const bool used = instrument_used(desk, "here", "dial_gauge", sheet::InstrumentKind::dial_gauge)->overdue;
-    CHECK(used == job::overdue(bench.context.instruments.front(), bench.context.now));
+    CHECK(used == job::calibration_overdue(bench.context.instruments.front(), bench.context.now));
     return used;
   };
   constexpr std::int64_t day_ms = 86'400'000;
-  CHECK_FALSE(calibration_overdue(late_evening_ms, 0));
-  CHECK_FALSE(calibration_overdue(late_evening_ms, 60));
+  CHECK_FALSE(overdue(late_evening_ms, 0));
+  CHECK_FALSE(overdue(late_evening_ms, 60));
   CHECK_FALSE(overdue(late_evening_ms + day_ms, 0));
   CHECK(overdue(late_evening_ms + day_ms, 60));
   CHECK_FALSE(overdue(late_evening_ms + day_ms + 3'600'000, -120));

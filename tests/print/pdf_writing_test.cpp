@@ -13,8 +13,8 @@ using namespace shimwright::record_test;
 
 namespace {
 
-std::unique_ptr<print::PdfWriting> begun(const QString& path) {
-  auto writing = print::PdfWriting::begin(record_of(long_job()), path.toStdString(), record::PaperSize::a4);
+std::unique_ptr<print::PdfWriting> begun(const QString& path, const print::Fonts& fonts) {
+  auto writing = print::PdfWriting::begin(record_of(long_job()), path.toStdString(), record::PaperSize::a4, fonts);
   REQUIRE(writing);
   return std::move(*writing);
 }
@@ -27,9 +27,11 @@ QByteArray content_of(const QString& path) {
 }  // namespace
 
 TEST_CASE("a record written page by page lies there when it is finished, not before") {
+  const auto fonts = print::load_fonts();
+  REQUIRE(fonts);
   QTemporaryDir folder;
   const QString path = folder.filePath("record.pdf");
-  auto writing = begun(path);
+  auto writing = begun(path, *fonts);
   REQUIRE(writing->page_count() > 3);
   while (writing->pages_drawn() < writing->page_count()) {
     REQUIRE(writing->next_page());
@@ -41,16 +43,18 @@ TEST_CASE("a record written page by page lies there when it is finished, not bef
 }
 
 TEST_CASE("a record given up leaves nothing behind, and the older file as it was") {
+  const auto fonts = print::load_fonts();
+  REQUIRE(fonts);
   QTemporaryDir folder;
   const QString path = folder.filePath("record.pdf");
-  begun(path).reset();
+  begun(path, *fonts).reset();
   CHECK(QDir(folder.path()).isEmpty());
 
   QFile older(path);
   REQUIRE(older.open(QIODevice::WriteOnly));
   older.write("older");
   older.close();
-  auto writing = begun(path);
+  auto writing = begun(path, *fonts);
   REQUIRE(writing->next_page());
   writing.reset();
   CHECK(content_of(path) == "older");

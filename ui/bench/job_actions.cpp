@@ -8,6 +8,7 @@
 #include "pack_panel.h"
 #include "shimwright/bench/job_page.h"
 #include "shimwright/widgets/child.h"
+#include "shimwright/widgets/keypad.h"
 #include "shimwright/widgets/say.h"
 #include "stage_hours.h"
 
@@ -248,7 +249,12 @@ void JobPage::add_photo() {
   static_cast<void>(sent);
 }
 
-void JobPage::show_keypad() {}
+/// In the place of the drawing: it needs no room while hands are clean.
+void JobPage::show_keypad() {
+  const bool shown = !keypad_->isHidden();
+  keypad_->setVisible(!shown);
+  panel_->setVisible(shown && width() >= width_with_drawing);
+}
 
 void JobPage::fill_window_with_strip() {
   const bool shown = !filling_strip_->isHidden();

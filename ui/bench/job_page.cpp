@@ -11,6 +11,7 @@
 #include "question_box.h"
 #include "sheet_list.h"
 #include "shimwright/widgets/child.h"
+#include "shimwright/widgets/keypad.h"
 #include "shimwright/widgets/say.h"
 #include "shimwright/widgets/style.h"
 #include "wedge.h"
@@ -23,8 +24,7 @@ using widgets::Text;
 
 namespace {
 
-/// Narrower than this the drawing gives way, then the sheet.
-constexpr int width_with_drawing = 1100;
+/// Narrower than this the sheet gives way, after the drawing.
 constexpr int width_with_sheet = 840;
 
 }  // namespace
@@ -38,6 +38,9 @@ JobPage::JobPage(Workbench& bench, Surroundings surroundings, QWidget* parent)
   build_middle(row);
   panel_ = child_of<PackPanel>(this);
   row->addWidget(panel_);
+  keypad_ = child_of<widgets::Keypad>(this);
+  row->addWidget(keypad_, 0, Qt::AlignBottom);
+  keypad_->hide();
   foot_ = child_of<FootBar>(this);
   column->addWidget(foot_);
   filling_strip_ = child_of<widgets::Strip>(this);
@@ -289,7 +292,7 @@ bool JobPage::send(const job::Command& command) {
 
 void JobPage::resizeEvent(QResizeEvent* event) {
   QWidget::resizeEvent(event);
-  panel_->setVisible(width() >= width_with_drawing && (keypad_ == nullptr || keypad_->isHidden()));
+  panel_->setVisible(width() >= width_with_drawing && keypad_->isHidden());
   sheet_->setVisible(width() >= width_with_sheet);
   filling_strip_->setGeometry(rect());
 }

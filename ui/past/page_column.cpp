@@ -21,12 +21,18 @@ int in_dots(double millimetres, double dots_per_mm) {
 
 }  // namespace
 
-PageColumn::PageColumn(const print::Fonts& fonts, QWidget* parent) : QWidget(parent), fonts_(fonts) {
+PageColumn::PageColumn(QWidget* parent) : QWidget(parent) {
   setAccessibleName(tr("Pages of the record"));
 }
 
-void PageColumn::set_pages(std::vector<record::Page> pages) {
+void PageColumn::set_pages(std::vector<record::Page> pages, const print::Fonts& fonts) {
   pages_ = std::move(pages);
+  fonts_ = &fonts;
+  take_size();
+}
+
+void PageColumn::clear() {
+  pages_.clear();
   take_size();
 }
 
@@ -85,7 +91,7 @@ void PageColumn::paintEvent(QPaintEvent* event) {
     painter.save();
     painter.setClipRect(place.intersected(event->rect()));
     painter.translate(place.topLeft());
-    print::draw_page(painter, pages_[static_cast<std::size_t>(page)], fonts_, dots_per_mm_);
+    print::draw_page(painter, pages_[static_cast<std::size_t>(page)], *fonts_, dots_per_mm_);
     painter.restore();
     painter.setPen(colours.line);
     painter.setBrush(Qt::NoBrush);

@@ -14,10 +14,11 @@ class PageColumn : public QWidget {
   Q_OBJECT
 
  public:
-  /// The fonts must outlive it.
-  explicit PageColumn(const print::Fonts& fonts, QWidget* parent = nullptr);
+  explicit PageColumn(QWidget* parent = nullptr);
 
-  void set_pages(std::vector<record::Page> pages);
+  /// The fonts must outlive it.
+  void set_pages(std::vector<record::Page> pages, const print::Fonts& fonts);
+  void clear();
   void set_dots_per_mm(double dots);
   [[nodiscard]] double dots_per_mm() const { return dots_per_mm_; }
   [[nodiscard]] const std::vector<record::Page>& pages() const { return pages_; }
@@ -35,7 +36,7 @@ class PageColumn : public QWidget {
  private:
   void take_size();
 
-  const print::Fonts& fonts_;
+  const print::Fonts* fonts_ = nullptr;  ///< there where pages are
   std::vector<record::Page> pages_;
   double dots_per_mm_ = 96 / 25.4;
   int pages_painted_ = 0;

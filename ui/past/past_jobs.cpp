@@ -34,10 +34,9 @@ PastJobs::PastJobs(store::Store& store, QWidget* parent)
   field_->setMinimumHeight(58);
   field_->setMaximumWidth(620);
   top->addWidget(field_, 3);
-  top->addWidget(
-      widgets::child_of<widgets::Text>(
-          this, tr("End or any part of a VIN, plate, job number, customer reference or serial."), "soft"),
-      2);
+  top->addWidget(widgets::child_of<widgets::Text>(
+                     this, tr("End or any part of a VIN, plate, job number, customer reference or serial."), "soft"),
+                 2);
   above_rows_->setObjectName(QStringLiteral("above-results"));
   column->addWidget(above_rows_);
   column->addWidget(scroll_, 1);
@@ -68,8 +67,8 @@ void PastJobs::refresh() {
 }
 
 void PastJobs::clear_rows() {
-  const bool had_focus =
-      std::any_of(rows_.begin(), rows_.end(), [](const Row& each) { return each.row->hasFocus() || each.beside->hasFocus(); });
+  const bool had_focus = std::any_of(rows_.begin(), rows_.end(),
+                                     [](const Row& each) { return each.row->hasFocus() || each.beside->hasFocus(); });
   for (const Row& each : rows_) {
     QWidget* const line = each.row->parentWidget();
     line->hide();
@@ -117,17 +116,17 @@ void PastJobs::add_row(const store::JobSummary& job, const std::optional<Finding
   auto* layout = widgets::lay<QHBoxLayout>(line, 8);
   auto* row = widgets::child_of<JobRow>(line, job, finding);
   layout->addWidget(row, 1);
-  const QString id = widgets::qt(job.id);
+  const std::string& id = job.id;
   const QString number = widgets::qt(job.number);
   connect(row, &QAbstractButton::clicked, this, [this, id] { emit open_record(id); });
   const bool closed = job.standing == store::JobStanding::closed;
   auto* beside = widgets::child_of<widgets::Button>(line, closed ? tr("New job for it") : tr("Take up"));
   beside->setFixedWidth(156);
-  beside->setObjectName((closed ? QStringLiteral("button-new-job-%1") : QStringLiteral("button-take-up-%1")).arg(number));
+  beside->setObjectName(
+      (closed ? QStringLiteral("button-new-job-%1") : QStringLiteral("button-take-up-%1")).arg(number));
   beside->setAccessibleDescription(tr("Job %1").arg(number));
   if (closed) {
-    connect(beside, &QAbstractButton::clicked, this,
-            [this, key = widgets::qt(job.vehicle_key)] { emit new_job_for(key); });
+    connect(beside, &QAbstractButton::clicked, this, [this, key = job.vehicle_key] { emit new_job_for(key); });
   } else {
     connect(beside, &QAbstractButton::clicked, this, [this, id] { emit take_up(id); });
   }
@@ -142,7 +141,8 @@ void PastJobs::add_row(const store::JobSummary& job, const std::optional<Finding
 bool PastJobs::eventFilter(QObject* watched, QEvent* event) {
   if (event->type() == QEvent::KeyPress) {
     const auto* key = static_cast<QKeyEvent*>(event);
-    if (key->modifiers() == Qt::NoModifier && (watched == field_ ? move_from_field(key->key()) : move_from_row(watched, key->key()))) {
+    if (key->modifiers() == Qt::NoModifier &&
+        (watched == field_ ? move_from_field(key->key()) : move_from_row(watched, key->key()))) {
       return true;
     }
   }

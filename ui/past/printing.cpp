@@ -70,8 +70,9 @@ record::PaperSize paper_in(const QPrinter& printer, record::PaperSize otherwise)
 
 }  // namespace
 
-Result<PageSteps> steps_to_file(const record::Record& record, const std::string& path, record::PaperSize paper) {
-  auto begun = print::PdfWriting::begin(record, path, paper);
+Result<PageSteps> steps_to_file(const record::Record& record, const std::string& path, record::PaperSize paper,
+                                const print::Fonts& fonts) {
+  auto begun = print::PdfWriting::begin(record, path, paper, fonts);
   if (!begun) {
     return tl::make_unexpected(begun.error());
   }

@@ -12,9 +12,9 @@
 
 namespace shimwright::past {
 
-/// The steps that write the record to that file. Codes as print::write_pdf().
+/// The steps that write the record to that file; the fonts must outlive them. Code: `cannot_write`.
 [[nodiscard]] Result<PageSteps> steps_to_file(const record::Record& record, const std::string& path,
-                                              record::PaperSize paper);
+                                              record::PaperSize paper, const print::Fonts& fonts);
 
 /// A printer set up for a record, before a person is asked.
 [[nodiscard]] std::unique_ptr<QPrinter> printer_for(const record::Record& record, record::PaperSize paper);

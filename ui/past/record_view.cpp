@@ -35,10 +35,10 @@ QString with_ending(const QString& path) {
 
 }  // namespace
 
-RecordView::RecordView(store::Store& store, const print::Fonts& fonts, RecordWays ways, QWidget* parent)
+RecordView::RecordView(store::Store& store, RecordWays ways, QWidget* parent)
     : QWidget(parent),
       store_(&store),
-      fonts_(fonts),
+      fonts_(print::load_fonts()),
       ways_(std::move(ways)),
       run_(widgets::child_of<PageRun>(this)),
       pages_(nullptr),
@@ -77,7 +77,7 @@ void RecordView::build() {
   area_->setFocusPolicy(Qt::NoFocus);
   area_->setWidgetResizable(true);
   area_->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOn);
-  pages_ = widgets::child_of<PageColumn>(area_, fonts_);
+  pages_ = widgets::child_of<PageColumn>(area_);
   widgets::set_part(pages_, "scrolled");
   area_->setWidget(pages_);
   area_->viewport()->installEventFilter(this);
@@ -138,26 +138,35 @@ QWidget* RecordView::state_line() {
   return line;
 }
 
-void RecordView::show_job(const QString& job) {
+// What is under way draws with the fonts.
+RecordView::~RecordView() {
+  run_->stop();
+}
+
+void RecordView::show_job(const std::string& job) {
   run_->stop();
   say_result({}, true);
-  auto record = store::record_of(*store_, widgets::plain(job));
-  if (record) {
-    record_ = std::move(*record);
-    const print::FontMeasure measure(fonts_);
-    pages_->set_pages(record::lay_out(*record_, ways_.paper, measure));
-    title_->setText(tr("Record of job %1").arg(widgets::qt(record_->job.number)));
+  auto record = store::record_of(*store_, job);
+  if (record && fonts_) {
+    show_record(std::move(*record));
   } else {
     record_.reset();
-    pages_->set_pages({});
+    pages_->clear();
     title_->clear();
-    say_result(widgets::say(record.error()), false);
+    say_result(widgets::say(record ? fonts_.error() : record.error()), false);
   }
   save_->setEnabled(record_.has_value());
   print_->setEnabled(record_.has_value());
   zoom();
   area_->verticalScrollBar()->setValue(0);
   say_page();
+}
+
+void RecordView::show_record(record::Record record) {
+  const print::FontMeasure measure(*fonts_);
+  pages_->set_pages(record::lay_out(record, ways_.paper, measure), *fonts_);
+  title_->setText(tr("Record of job %1").arg(widgets::qt(record.job.number)));
+  record_ = std::move(record);
 }
 
 void RecordView::save() {
@@ -169,7 +178,7 @@ void RecordView::save() {
     return;
   }
   const QString path = with_ending(QFileInfo(chosen).absoluteFilePath());
-  auto steps = steps_to_file(*record_, widgets::plain(path), ways_.paper);
+  auto steps = steps_to_file(*record_, widgets::plain(path), ways_.paper, *fonts_);
   if (!steps) {
     say_result(widgets::say(steps.error()), false);
     return;
@@ -186,7 +195,7 @@ void RecordView::print() {
   if (!ways_.choose_printer(*printer)) {
     return;
   }
-  run(steps_to_printer(std::move(printer), *record_, ways_.paper, fonts_),
+  run(steps_to_printer(std::move(printer), *record_, ways_.paper, *fonts_),
       {tr("Printing page %1 of %2"), tr("Handed to the printer."),
        tr("Stopped. Pages the printer had already may still come out.")});
 }

@@ -10,10 +10,10 @@
 namespace shimwright::past {
 
 record::PaperSize paper_of(const QLocale& locale) {
-  constexpr std::array letter = {QLocale::UnitedStates, QLocale::Canada,     QLocale::Mexico,    QLocale::Philippines,
-                                 QLocale::Chile,        QLocale::Colombia,   QLocale::Venezuela, QLocale::PuertoRico,
-                                 QLocale::CostaRica,    QLocale::Guatemala,  QLocale::Panama,    QLocale::ElSalvador,
-                                 QLocale::Nicaragua,    QLocale::DominicanRepublic};
+  constexpr std::array letter = {
+      QLocale::UnitedStates, QLocale::Canada,     QLocale::Mexico,     QLocale::Philippines,      QLocale::Chile,
+      QLocale::Colombia,     QLocale::Venezuela,  QLocale::PuertoRico, QLocale::CostaRica,        QLocale::Guatemala,
+      QLocale::Panama,       QLocale::ElSalvador, QLocale::Nicaragua,  QLocale::DominicanRepublic};
   return std::find(letter.begin(), letter.end(), locale.territory()) != letter.end() ? record::PaperSize::letter
                                                                                      : record::PaperSize::a4;
 }

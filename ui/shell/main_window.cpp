@@ -282,8 +282,21 @@ void MainWindow::close_all_the_same() {
   close();
 }
 
+bool MainWindow::may_close() {
+  if (!may_leave()) {
+    return false;
+  }
+  for (const auto& [name, page] : pages_) {
+    if (page.has_unsent && page.has_unsent()) {
+      bring(name, {});
+      return false;
+    }
+  }
+  return true;
+}
+
 void MainWindow::closeEvent(QCloseEvent* event) {
-  if (!closing_anyway_ && !may_leave()) {
+  if (!closing_anyway_ && !may_close()) {
     notices_->offer(QStringLiteral("typed"), tr("What is typed here is not saved yet: mend it, or empty the field."),
                     tr("Close without it"), [this] { close_all_the_same(); });
     event->ignore();

@@ -4,37 +4,55 @@
 #include <QFileDialog>
 #include <utility>
 
+#include "shimwright/bench/home_page.h"
 #include "shimwright/bench/job_page.h"
+#include "shimwright/bench/new_job_page.h"
 #include "shimwright/bench/surroundings.h"
+#include "shimwright/past/past_jobs.h"
+#include "shimwright/past/record_view.h"
 #include "shimwright/widgets/child.h"
-#include "shimwright/widgets/parts.h"
+#include "shimwright/widgets/say.h"
+#include "shimwright/workshop/workshop_page.h"
 
 namespace shimwright::shell {
 
-namespace {
-
-/// Stands where a page is not built yet.
-PluggedPage not_there_yet(const QString& title, QWidget* parent) {
-  auto* page = widgets::child_of<QWidget>(parent);
-  auto* column = widgets::lay<QVBoxLayout>(page, 12);
-  column->setContentsMargins(28, 20, 28, 20);
-  column->addWidget(widgets::child_of<widgets::Text>(page, title, "title"));
-  column->addStretch();
-  return {page};
-}
-
-}  // namespace
-
 PluggedPage plug_home(const PageHouse& house) {
-  PluggedPage page = not_there_yet(QCoreApplication::translate("shell", "On the bench"), house.parent);
-  auto* begin = widgets::child_of<widgets::Button>(page.widget, QCoreApplication::translate("shell", "New job"));
-  QObject::connect(begin, &QPushButton::clicked, page.widget, [links = house.links] { links.new_job({}); });
-  page.widget->layout()->addWidget(begin);
-  return page;
+  auto* page = widgets::child_of<bench::HomePage>(house.parent, *house.bench);
+  QObject::connect(page, &bench::HomePage::take_up, page, house.links.take_up);
+  QObject::connect(page, &bench::HomePage::new_job, page, [links = house.links] { links.new_job({}); });
+  QObject::connect(page, &bench::HomePage::search, page,
+                   [links = house.links](const std::string& text) { links.search(widgets::qt(text)); });
+  PluggedPage plugged;
+  plugged.widget = page;
+  plugged.come = [page](const std::string& /*about*/) {
+    page->refresh();
+    page->take_focus();
+  };
+  plugged.backup_done = [page, clock = house.clock](const LastBackup& backup) {
+    page->set_last_backup(job::Moment{backup.at_ms, clock().offset_min, false});
+  };
+  return plugged;
 }
 
 PluggedPage plug_new_job(const PageHouse& house) {
-  return not_there_yet(QCoreApplication::translate("shell", "New job"), house.parent);
+  auto* page = widgets::child_of<bench::NewJobPage>(house.parent, *house.bench);
+  QObject::connect(page, &bench::NewJobPage::opened, page, house.links.job_opened);
+  QObject::connect(page, &bench::NewJobPage::cancelled, page, house.links.home);
+  PluggedPage plugged;
+  plugged.widget = page;
+  plugged.come = [page, links = house.links](const std::string& vehicle_key) {
+    // What was typed before the page was left is still there.
+    if (page->has_unsent() && !vehicle_key.empty()) {
+      const char* sentence = QT_TRANSLATE_NOOP(
+          "shell", "Another new job is typed here and not opened yet: open it, or cancel it, then begin this one.");
+      links.refused(Error{"unsent", "", Message{sentence, {}}});
+    } else if (!page->has_unsent()) {
+      vehicle_key.empty() ? page->begin() : page->begin_with(vehicle_key);
+    }
+    page->take_focus();
+  };
+  plugged.has_unsent = [page] { return page->has_unsent(); };
+  return plugged;
 }
 
 PluggedPage plug_job(const PageHouse& house) {
@@ -59,15 +77,52 @@ PluggedPage plug_job(const PageHouse& house) {
 }
 
 PluggedPage plug_past_jobs(const PageHouse& house) {
-  return not_there_yet(QCoreApplication::translate("shell", "Past jobs"), house.parent);
+  auto* page = widgets::child_of<past::PastJobs>(house.parent, house.bench->store());
+  const PageLinks links = house.links;
+  QObject::connect(page, &past::PastJobs::open_record, page,
+                   [links](const QString& job) { links.open_record(widgets::plain(job)); });
+  QObject::connect(page, &past::PastJobs::take_up, page,
+                   [links](const QString& job) { links.take_up(widgets::plain(job)); });
+  QObject::connect(page, &past::PastJobs::new_job_for, page,
+                   [links](const QString& vehicle_key) { links.new_job(widgets::plain(vehicle_key)); });
+  PluggedPage plugged;
+  plugged.widget = page;
+  plugged.come = [page](const std::string& text) {
+    if (text.empty()) {
+      page->refresh();
+    } else {
+      page->search(widgets::qt(text));
+    }
+  };
+  return plugged;
 }
 
 PluggedPage plug_record(const PageHouse& house) {
-  return not_there_yet(QCoreApplication::translate("shell", "Record"), house.parent);
+  auto* page = widgets::child_of<past::RecordView>(house.parent, house.bench->store(), *house.fonts);
+  QObject::connect(page, &past::RecordView::back, page, house.links.back);
+  PluggedPage plugged;
+  plugged.widget = page;
+  plugged.come = [page](const std::string& job) {
+    if (!job.empty()) {
+      page->show_job(widgets::qt(job));
+    }
+  };
+  return plugged;
 }
 
 PluggedPage plug_workshop(const PageHouse& house) {
-  return not_there_yet(QCoreApplication::translate("shell", "Workshop"), house.parent);
+  workshop::WorkshopWays ways = workshop::usual_workshop_ways();
+  ways.clock = house.clock;
+  auto* page = widgets::child_of<workshop::WorkshopPage>(house.parent, house.bench->store(), std::move(ways));
+  QObject::connect(page, &workshop::WorkshopPage::backed_up, page,
+                   [links = house.links](qint64 at_ms, const QString& file) {
+                     links.backed_up(LastBackup{at_ms, file});
+                   });
+  PluggedPage plugged;
+  plugged.widget = page;
+  plugged.come = [page](const std::string& /*about*/) { page->refresh(); };
+  plugged.backup_done = [page](const LastBackup& backup) { page->set_last_backup(backup.at_ms, backup.file); };
+  return plugged;
 }
 
 const std::vector<PageFactory>& page_table() {

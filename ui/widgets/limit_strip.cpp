@@ -3,6 +3,7 @@
 #include <QPainter>
 #include <QStringList>
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <numeric>
 
@@ -63,6 +64,26 @@ double mark_side(std::size_t count, int width) {
   return static_cast<double>(count) * 33 > width - 8 ? 25.0 : 31.0;
 }
 
+/// Places so that each mark stands on its own side of the limits, as far as there is room for that.
+void keep_sides(std::vector<double>& places, const std::vector<double>& mm, const LimitStripView& view,
+                const LimitScale& scale, double step) {
+  const double half = step / 2 + 1;
+  const std::array<double, 4> borders{scale.left - side_room + 3, scale.x(view.least_mm), scale.x(view.most_mm),
+                                      scale.right + side_room - 3};
+  const auto below = std::lower_bound(mm.begin(), mm.end(), view.least_mm) - mm.begin();
+  const auto inside = std::upper_bound(mm.begin(), mm.end(), view.most_mm) - mm.begin();
+  const std::array<std::ptrdiff_t, 4> ends{0, below, inside, static_cast<std::ptrdiff_t>(mm.size())};
+  for (std::size_t part = 0; part < 3; ++part) {
+    std::vector<double> own(places.begin() + ends[part], places.begin() + ends[part + 1]);
+    const double low = borders[part] + half;
+    const double high = borders[part + 1] - half;
+    if (!own.empty() && high - low >= static_cast<double>(own.size() - 1) * step) {
+      spread(own, step, low, high);
+      std::copy(own.begin(), own.end(), places.begin() + ends[part]);
+    }
+  }
+}
+
 /// Marks side by side; in two rows where they would not fit into one.
 std::vector<QRectF> boxes_of(const LimitStripView& view, int width) {
   const std::size_t count = view.marks.size();
@@ -78,10 +99,12 @@ std::vector<QRectF> boxes_of(const LimitStripView& view, int width) {
   const std::size_t rows = two_rows ? 2 : 1;
   for (std::size_t row = 0; row < rows; ++row) {
     std::vector<double> places;
+    std::vector<double> values;
     for (std::size_t at = row; at < count; at += rows) {
-      const double mm = std::clamp(view.marks[order[at]].mm, scale.low, scale.high);
-      places.push_back(scale.x(mm));
+      values.push_back(view.marks[order[at]].mm);
+      places.push_back(scale.x(std::clamp(values.back(), scale.low, scale.high)));
     }
+    keep_sides(places, values, view, scale, step);
     spread(places, step, 4 + side / 2, width - 4 - side / 2);
     const double middle = bar_top + bar_height * (two_rows ? (row == 0 ? 0.25 : 0.75) : 0.5);
     for (std::size_t at = 0; at < places.size(); ++at) {

@@ -22,13 +22,18 @@ void BackupWork::begin(std::string store_path, std::string out) {
                                          Qt::QueuedConnection);
                                    }};
     const auto result = store::back_up(from, to, watch);
-    QMetaObject::invokeMethod(this, [this, result] { end(result); }, Qt::QueuedConnection);
+    QMetaObject::invokeMethod(
+        this, [this, result] { end(result); }, Qt::QueuedConnection);
   });
 }
 
 void BackupWork::end(const Result<store::BackupReport>& result) {
   thread_.join();
-  emit done(result);
+  if (result) {
+    emit made(*result);
+  } else {
+    emit failed(result.error());
+  }
 }
 
 }  // namespace shimwright::workshop

@@ -22,12 +22,13 @@ class BackupWork : public QObject {
   [[nodiscard]] bool runs() const { return thread_.joinable(); }
   /// One at a time: there must be none.
   void begin(std::string store_path, std::string out);
-  /// It ends at the next photo or step; done() follows with the refusal `stopped`, or with the report where it was ready.
+  /// It ends at the next photo or step; failed() follows with `stopped`, or made() where it was ready.
   void stop() { stop_ = true; }
 
  signals:
   void came_to(qint64 step, qint64 of_all);
-  void done(const shimwright::Result<shimwright::store::BackupReport>& result);
+  void made(const shimwright::store::BackupReport& report);
+  void failed(const shimwright::Error& error);
 
  private:
   void end(const Result<store::BackupReport>& result);

@@ -24,7 +24,11 @@ DataSection::DataSection(store::Store& store, WorkshopWays ways, QWidget* parent
     work_->stop();
   });
   connect(work_, &BackupWork::came_to, this, &DataSection::show_progress);
-  connect(work_, &BackupWork::done, this, &DataSection::show_end);
+  connect(work_, &BackupWork::made, this, &DataSection::show_made);
+  connect(work_, &BackupWork::failed, this, [this](const Error& error) {
+    show_run(false);
+    say_outcome(widgets::say(error), false);
+  });
   refresh();
 }
 
@@ -96,15 +100,11 @@ void DataSection::show_progress(qint64 step, qint64 of_all) {
   progress_->setValue(static_cast<int>(step));
 }
 
-void DataSection::show_end(const Result<store::BackupReport>& result) {
+void DataSection::show_made(const store::BackupReport& report) {
   show_run(false);
-  if (!result) {
-    say_outcome(widgets::say(result.error()), false);
-    return;
-  }
   say_outcome(tr("Backup made and checked: %1 entries, %2 photos.")
-                  .arg(result->entries)
-                  .arg(result->photos_copied + result->photos_there),
+                  .arg(report.entries)
+                  .arg(report.photos_copied + report.photos_there),
               true);
   const std::int64_t now_ms = ways_.clock().at_ms;
   set_last_backup(now_ms, file_);

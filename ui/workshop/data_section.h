@@ -33,7 +33,7 @@ class DataSection : public QWidget {
   void build();
   void begin_backup();
   void show_progress(qint64 step, qint64 of_all);
-  void show_end(const Result<store::BackupReport>& result);
+  void show_made(const store::BackupReport& report);
   void show_run(bool runs);
   void say_outcome(const QString& text, bool good);
 

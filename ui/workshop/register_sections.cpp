@@ -58,15 +58,16 @@ std::vector<Cell> instrument_cells(const job::Instrument& instrument, const job:
 
 void add_tray(widgets::Scroll& page, const store::Tray& tray) {
   add_heading(page, qt(tray.name));
-  auto* table = child_of<ValueTable>(page.content(),
-                                     std::vector<Column>{{RegisterWords::tr("Marked"), 1, false},
-                                                         {RegisterWords::tr("Measured, mm"), 1, true},
-                                                         {RegisterWords::tr("Standard uncertainty, mm"), 1, true},
-                                                         {RegisterWords::tr("In the tray"), 1, true}});
+  auto* table =
+      child_of<ValueTable>(page.content(), std::vector<Column>{{RegisterWords::tr("Marked"), 1, false},
+                                                               {RegisterWords::tr("Measured, mm"), 1, true},
+                                                               {RegisterWords::tr("Standard uncertainty, mm"), 1, true},
+                                                               {RegisterWords::tr("In the tray"), 1, true}});
   table->setObjectName(QStringLiteral("tray-%1").arg(qt(tray.name)));
   for (const job::TrayShim& each : tray.shims) {
     const QString count = each.count ? QString::number(*each.count) : RegisterWords::tr("not counted");
-    table->add_row({Cell(qt(each.id), "strong"), millimetres(each.thickness), QString::number(each.u_mm, 'g', 6), count});
+    table->add_row(
+        {Cell(qt(each.id), "strong"), millimetres(each.thickness), QString::number(each.u_mm, 'g', 6), count});
   }
   page.column()->addWidget(table);
 }
@@ -88,8 +89,8 @@ void add_job_sheet(widgets::Scroll& page, const store::SheetIssue& issue) {
                                                                          {RegisterWords::tr("Steps"), 1, true},
                                                                          {RegisterWords::tr("Hold points"), 1, true}});
   for (const sheet::Stage& stage : sheet->stages) {
-    const auto holds = std::count_if(stage.steps.begin(), stage.steps.end(),
-                                     [](const sheet::Step& step) { return step.hold_point; });
+    const auto holds =
+        std::count_if(stage.steps.begin(), stage.steps.end(), [](const sheet::Step& step) { return step.hold_point; });
     table->add_row({qt(stage.title.in_english()), QString::number(stage.steps.size()), QString::number(holds)});
   }
   page.column()->addWidget(table);
@@ -133,10 +134,11 @@ void fill_people(widgets::Scroll& page, store::Registers& registers) {
   if (!persons) {
     add_refusal(page, persons.error());
   } else {
-    auto* table = child_of<ValueTable>(page.content(), std::vector<Column>{{RegisterWords::tr("Initials"), 1, false},
-                                                                           {RegisterWords::tr("Name"), 3, false},
-                                                                           {RegisterWords::tr("Signs with"), 2, false},
-                                                                           {RegisterWords::tr("At work here"), 1, false}});
+    auto* table =
+        child_of<ValueTable>(page.content(), std::vector<Column>{{RegisterWords::tr("Initials"), 1, false},
+                                                                 {RegisterWords::tr("Name"), 3, false},
+                                                                 {RegisterWords::tr("Signs with"), 2, false},
+                                                                 {RegisterWords::tr("At work here"), 1, false}});
     for (const store::Person& each : *persons) {
       table->add_row({Cell(qt(each.initials), "strong"), qt(each.name),
                       each.pin_hash ? RegisterWords::tr("a PIN") : RegisterWords::tr("no PIN yet"),
@@ -154,13 +156,13 @@ void fill_instruments(widgets::Scroll& page, store::Registers& registers, const 
   if (!instruments) {
     add_refusal(page, instruments.error());
   } else {
-    auto* table = child_of<ValueTable>(
-        page.content(), std::vector<Column>{{RegisterWords::tr("Name"), 2, false},
-                                            {RegisterWords::tr("Kind"), 2, false},
-                                            {RegisterWords::tr("Resolution"), 1, true},
-                                            {RegisterWords::tr("Permissible error"), 2, true},
-                                            {RegisterWords::tr("Calibrated to"), 2, false},
-                                            {RegisterWords::tr("Calibration"), 2, false}});
+    auto* table =
+        child_of<ValueTable>(page.content(), std::vector<Column>{{RegisterWords::tr("Name"), 2, false},
+                                                                 {RegisterWords::tr("Kind"), 2, false},
+                                                                 {RegisterWords::tr("Resolution"), 1, true},
+                                                                 {RegisterWords::tr("Permissible error"), 2, true},
+                                                                 {RegisterWords::tr("Calibrated to"), 2, false},
+                                                                 {RegisterWords::tr("Calibration"), 2, false}});
     for (const job::Instrument& each : *instruments) {
       table->add_row(instrument_cells(each, now));
     }

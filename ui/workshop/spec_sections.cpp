@@ -54,12 +54,12 @@ void add_spec_card(widgets::Scroll& page, const store::SheetIssue& issue,
 }
 
 void add_side_values(widgets::Scroll& page, const sheet::SpecSheet& spec) {
-  auto* table = child_of<ValueTable>(page.content(),
-                                     std::vector<Column>{{SpecPageWords::tr("Value"), 4, false},
-                                                         {SpecPageWords::tr("Lower, large bearing"), 3, true},
-                                                         {SpecPageWords::tr("Upper, small bearing"), 3, true},
-                                                         {SpecPageWords::tr("Unit"), 0, false},
-                                                         {SpecPageWords::tr("From"), 3, false}});
+  auto* table =
+      child_of<ValueTable>(page.content(), std::vector<Column>{{SpecPageWords::tr("Value"), 4, false},
+                                                               {SpecPageWords::tr("Lower, large bearing"), 3, true},
+                                                               {SpecPageWords::tr("Upper, small bearing"), 3, true},
+                                                               {SpecPageWords::tr("Unit"), 0, false},
+                                                               {SpecPageWords::tr("From"), 3, false}});
   table->setObjectName(QStringLiteral("values-of-sides"));
   for (const SideRow& each : side_rows(spec)) {
     table->add_row({each.name, each.lower, each.upper, Cell(each.unit, "soft"), Cell(each.from, "small")});

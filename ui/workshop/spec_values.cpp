@@ -32,7 +32,8 @@ class SideRows {
     if (lower.isEmpty() && upper.isEmpty()) {
       return;
     }
-    QStringList sources{lower.isEmpty() ? QString() : from(spec_.lower), upper.isEmpty() ? QString() : from(spec_.upper)};
+    QStringList sources{lower.isEmpty() ? QString() : from(spec_.lower),
+                        upper.isEmpty() ? QString() : from(spec_.upper)};
     sources.removeAll(QString());
     sources.removeDuplicates();
     const auto shown = [](const QString& value) { return value.isEmpty() ? QStringLiteral("–") : value; };
@@ -86,9 +87,7 @@ void add_shim(SideRows& rows) {
       });
   rows.add(
       SpecWords::tr("Tray"), {},
-      [](const SideSpec& side) {
-        return SpecWords::tr("%1, %2 sizes").arg(qt(side.tray_name)).arg(side.tray.size());
-      },
+      [](const SideSpec& side) { return SpecWords::tr("%1, %2 sizes").arg(qt(side.tray_name)).arg(side.tray.size()); },
       tray_source);
 }
 
@@ -103,12 +102,12 @@ void add_gauge_fit(SideRows& rows) {
              return fit.thick_to_thin ? SpecWords::tr("thick to thin") : SpecWords::tr("fewest trials");
            }),
            from);
-  rows.add(SpecWords::tr("Seat expected, mean and standard deviation"), unit_mm(),
-           in_gauge_fit([](const GaugeFitSpec& fit) {
-             return fit.prior ? SpecWords::tr("%1, %2").arg(decimals(fit.prior->mean_mm, 3), decimals(fit.prior->sd_mm, 3))
-                              : QString();
-           }),
-           in_gauge_fit([](const GaugeFitSpec& fit) { return fit.prior ? qt(fit.prior->source) : QString(); }));
+  rows.add(
+      SpecWords::tr("Seat expected, mean and standard deviation"), unit_mm(), in_gauge_fit([](const GaugeFitSpec& fit) {
+        return fit.prior ? SpecWords::tr("%1, %2").arg(decimals(fit.prior->mean_mm, 3), decimals(fit.prior->sd_mm, 3))
+                         : QString();
+      }),
+      in_gauge_fit([](const GaugeFitSpec& fit) { return fit.prior ? qt(fit.prior->source) : QString(); }));
 }
 
 void add_depth(SideRows& rows) {
@@ -164,7 +163,7 @@ void add_float(SideRows& rows) {
   rows.add(SpecWords::tr("Float lost per mm of shim, and its standard deviation"), QStringLiteral("mm/mm"),
            in_float([](const FloatSpec& spec) {
              return spec.sensitivity ? SpecWords::tr("%1, %2").arg(decimals(spec.sensitivity->mean, 2),
-                                                                  decimals(spec.sensitivity->sd, 2))
+                                                                   decimals(spec.sensitivity->sd, 2))
                                      : QString();
            }),
            in_float([](const FloatSpec& spec) { return spec.sensitivity ? qt(spec.sensitivity->source) : QString(); }));
@@ -209,8 +208,8 @@ std::vector<SideRow> side_rows(const sheet::SpecSheet& spec) {
 std::vector<LimitRow> limit_rows(const sheet::SpecSheet& spec) {
   std::vector<LimitRow> rows;
   for (const auto& [key, limit] : spec.limits) {
-    rows.push_back({qt(limit.title.in_english()), limits_in_words(limit), qt(quantity::symbol_of(limit.unit)),
-                    qt(limit.source)});
+    rows.push_back(
+        {qt(limit.title.in_english()), limits_in_words(limit), qt(quantity::symbol_of(limit.unit)), qt(limit.source)});
   }
   return rows;
 }

@@ -14,7 +14,7 @@ namespace shimwright::workshop {
 
 struct Column {
   QString title;
-  int share = 1;  ///< of the width that is left
+  int share = 1;         ///< of the width that is left
   bool figures = false;  ///< to the right
 };
 

@@ -41,8 +41,7 @@ WorkshopPage::WorkshopPage(store::Store& store, WorkshopWays ways, QWidget* pare
               [this](Scroll& page) { fill_trays(page, store_->registers()); });
   add_section(tr("Instruments"), QStringLiteral("instruments"),
               [this](Scroll& page) { fill_instruments(page, store_->registers(), ways_.clock()); });
-  add_section(tr("People"), QStringLiteral("people"),
-              [this](Scroll& page) { fill_people(page, store_->registers()); });
+  add_section(tr("People"), QStringLiteral("people"), [this](Scroll& page) { fill_people(page, store_->registers()); });
   add_section(tr("Data and backup"), QStringLiteral("data"), [this](Scroll&) { data_->refresh(); });
   data_ = child_of<DataSection>(sections_.back().page->content(), *store_, ways_);
   sections_.back().page->column()->addWidget(data_);

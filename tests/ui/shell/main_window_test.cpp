@@ -99,6 +99,17 @@ TEST_CASE("a page with something typed that is refused is not left, and the wind
   }
 }
 
+TEST_CASE("what is typed on a page that was left comes back to the front before the window closes") {
+  WindowBench it;
+  REQUIRE(it.window->go(PageName::new_job));
+  named(*it.window, "plain-page")->setProperty("unsent", true);
+  REQUIRE(it.window->go(PageName::home));
+  CHECK_FALSE(it.window->close());
+  CHECK(it.window->page() == PageName::new_job);
+  test::press(*it.window, "button-notice-typed");
+  CHECK_FALSE(it.window->isVisible());
+}
+
 TEST_CASE("the window comes back as large as it was") {
   WindowBench it;
   it.window->resize(781, 603);

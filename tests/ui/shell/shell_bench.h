@@ -45,6 +45,7 @@ inline shell::PluggedPage plain_page(const shell::PageHouse& house) {
   page->setObjectName(QStringLiteral("plain-page"));
   shell::PluggedPage plugged;
   plugged.widget = page;
+  plugged.has_unsent = [page] { return page->property("unsent").toBool(); };
   plugged.come = [page](const std::string& about) { page->setProperty("about", QString::fromStdString(about)); };
   return plugged;
 }

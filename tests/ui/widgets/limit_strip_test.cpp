@@ -61,6 +61,19 @@ TEST_CASE("marks stand in the order of their values, a lone one at its place") {
   CHECK(strip.mark_boxes().front().center().x() == Approx(405));
 }
 
+TEST_CASE("a mark that gives way stays on its own side of the limits") {
+  LimitStrip strip;
+  strip.resize(810, 112);
+  const std::vector<widgets::LimitMark> inside{
+      {1, 0.84, Mark::within}, {2, 0.84, Mark::within}, {3, 0.84, Mark::within}};
+  strip.set_view(lower_float(inside));
+  // The scale is that of the limits alone: 0.25 and 0.85 lie a seventh of it from its ends.
+  const double most = 34 + 742 * 6.0 / 7.0;
+  for (const QRectF& box : strip.mark_boxes()) {
+    CHECK(box.right() < most);
+  }
+}
+
 TEST_CASE("the strip says in words what it shows") {
   LimitStrip strip;
   strip.set_view(lower_float({{2, 0.905, Mark::too_large}, {3, 0.5, Mark::none}}));

@@ -19,9 +19,9 @@ namespace shimwright::print {
 /// given up before, it leaves nothing behind, and an older file of that name as it was.
 class PdfWriting {
  public:
-  /// Codes as write_pdf().
+  /// The fonts must outlive it. Code: `cannot_write`.
   [[nodiscard]] static Result<std::unique_ptr<PdfWriting>> begin(const record::Record& record, const std::string& path,
-                                                                 record::PaperSize paper);
+                                                                 record::PaperSize paper, const Fonts& fonts);
   ~PdfWriting();
   PdfWriting(const PdfWriting&) = delete;
   PdfWriting& operator=(const PdfWriting&) = delete;
@@ -34,10 +34,9 @@ class PdfWriting {
   [[nodiscard]] Result<void> finish();
 
  private:
-  PdfWriting(Fonts fonts, const record::Record& record, const std::string& path, record::PaperSize paper);
+  PdfWriting(const record::Record& record, const std::string& path, record::PaperSize paper, const Fonts& fonts);
   [[nodiscard]] tl::unexpected<Error> cannot_write();
 
-  Fonts fonts_;
   std::string path_;
   QSaveFile file_;
   QPdfWriter writer_;

@@ -9,6 +9,10 @@
 #include "shimwright/bench/surroundings.h"
 #include "shimwright/widgets/parts.h"
 
+namespace shimwright::widgets {
+class Keypad;
+}
+
 namespace shimwright::bench {
 
 class AskBox;
@@ -31,6 +35,9 @@ class JobPage : public QWidget {
   Q_OBJECT
 
  public:
+  /// Narrower than this the drawing gives way.
+  static constexpr int width_with_drawing = 1100;
+
   JobPage(Workbench& bench, Surroundings surroundings, QWidget* parent);
   ~JobPage() override;
 
@@ -92,7 +99,7 @@ class JobPage : public QWidget {
   PackPanel* panel_;
   FootBar* foot_;
   widgets::Scroll* middle_;
-  QWidget* keypad_ = nullptr;
+  widgets::Keypad* keypad_;
   widgets::Strip* strip_;
   widgets::Strip* filling_strip_;
   AskBox* ask_;

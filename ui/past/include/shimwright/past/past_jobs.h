@@ -38,9 +38,9 @@ class PastJobs : public QWidget {
   void search(const QString& text);
 
  signals:
-  void open_record(const QString& job);
-  void take_up(const QString& job);
-  void new_job_for(const QString& vehicle_key);
+  void open_record(const std::string& job);
+  void take_up(const std::string& job);
+  void new_job_for(const std::string& vehicle_key);
 
  protected:
   bool eventFilter(QObject* watched, QEvent* event) override;

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <optional>
+#include <string>
 
 #include <QString>
 #include <QWidget>
@@ -29,13 +30,14 @@ class RecordView : public QWidget {
   Q_OBJECT
 
  public:
-  /// Store and fonts must outlive it.
-  RecordView(store::Store& store, const print::Fonts& fonts, QWidget* parent = nullptr)
-      : RecordView(store, fonts, usual_record_ways(), parent) {}
-  RecordView(store::Store& store, const print::Fonts& fonts, RecordWays ways, QWidget* parent = nullptr);
+  /// The store must outlive it.
+  explicit RecordView(store::Store& store, QWidget* parent = nullptr)
+      : RecordView(store, usual_record_ways(), parent) {}
+  RecordView(store::Store& store, RecordWays ways, QWidget* parent = nullptr);
+  ~RecordView() override;
 
   /// A job that cannot be read is said so in place.
-  void show_job(const QString& job);
+  void show_job(const std::string& job);
 
  signals:
   void back();
@@ -57,6 +59,7 @@ class RecordView : public QWidget {
   [[nodiscard]] QWidget* state_line();
   void save();
   void print();
+  void show_record(record::Record record);
   [[nodiscard]] QString suggested_file() const;
   void run(PageSteps steps, RunTexts texts);
   void show_run(bool runs);
@@ -67,7 +70,7 @@ class RecordView : public QWidget {
   void zoom();
 
   store::Store* store_;
-  const print::Fonts& fonts_;
+  Result<print::Fonts> fonts_;
   RecordWays ways_;
   std::optional<record::Record> record_;
   PageRun* run_;

@@ -55,6 +55,8 @@ class MainWindow : public QWidget {
   void open_settings();
   void switch_person();
   void take_person(const store::Person& person);
+  /// Whether nothing typed would be lost; else its page is in front, and it is told.
+  [[nodiscard]] bool may_close();
   void close_all_the_same();
   void tell_backup();
   void backup_failed(const Error& error);

@@ -56,6 +56,8 @@ struct PluggedPage {
   std::function<void(const std::string& about)> come = {};
   /// Sends what is typed. False: it was refused and stays typed; the page stays.
   std::function<bool()> may_leave = {};
+  /// Something is typed that would be gone with the window.
+  std::function<bool()> has_unsent = {};
   std::function<Heading()> heading = {};
   std::function<void(const LastBackup& backup)> backup_done = {};
 };

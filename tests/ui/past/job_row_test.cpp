@@ -1,0 +1,54 @@
+#include "job_row.h"
+
+#include <QTest>
+#include <catch2/catch.hpp>
+
+using namespace shimwright;
+
+namespace {
+
+store::JobSummary parked_job() {
+  store::JobSummary job;
+  job.id = "one";
+  job.number = "2041";
+  job.vehicle_key = "TESTVN009TA030417";
+  job.gearbox = "D7";
+  job.plate = "HL-MK 412";
+  job.standing = store::JobStanding::parked;
+  job.waits_for = "ring set";
+  job.opened_at_ms = 1795421400000;
+  return job;
+}
+
+}  // namespace
+
+TEST_CASE("a row says all it shows to those who do not see it") {
+  const past::JobRow row(parked_job(), past::Finding{store::FoundIn::plate, "HLMK412", false, "hlmk421"});
+  CHECK(row.objectName() == "result-2041");
+  const QString said = row.accessibleName();
+  for (const char* part :
+       {"2041", "TESTVN009TA030417", "HL-MK 412", "23 Nov 2026", "parked", "plate", "one character"}) {
+    INFO(part);
+    CHECK(said.contains(part));
+  }
+}
+
+TEST_CASE("a row is pressed by click, Enter and Space") {
+  past::JobRow row(parked_job(), std::nullopt);
+  int pressed = 0;
+  QObject::connect(&row, &QAbstractButton::clicked, [&] { ++pressed; });
+  row.show();
+  QTest::mouseClick(&row, Qt::LeftButton);
+  QTest::keyClick(&row, Qt::Key_Return);
+  QTest::keyClick(&row, Qt::Key_Enter);
+  QTest::keyClick(&row, Qt::Key_Space);
+  CHECK(pressed == 4);
+  CHECK(row.sizeHint().height() >= 48);
+}
+
+TEST_CASE("each standing and each place has its word and shape") {
+  CHECK(past::standing_mark(store::JobStanding::open) != past::standing_mark(store::JobStanding::closed));
+  CHECK(past::standing_mark(store::JobStanding::parked) != past::standing_mark(store::JobStanding::closed));
+  CHECK(past::standing_word(store::JobStanding::parked) == "parked");
+  CHECK(past::place_word(store::FoundIn::customer_reference) == "customer reference");
+}

@@ -1,0 +1,119 @@
+#include "shimwright/past/past_jobs.h"
+
+#include <QLineEdit>
+#include <QTest>
+#include <catch2/catch.hpp>
+
+#include "ui_bench.h"
+
+using namespace shimwright;
+
+namespace {
+
+/// Two jobs: the script's, which is open, and a smooth one that was signed.
+struct PastBench {
+  test::UiBench bench{"02-bearing-not-home"};
+  std::string job = bench.go_to("large-gauge-fit");
+  past::PastJobs page{bench.store()};
+  QLineEdit* field = page.findChild<QLineEdit*>("field-search");
+  std::string number = bench.workbench().state().opened->number;
+  std::string vehicle = bench.workbench().state().opened->vehicle_key;
+
+  PastBench() {
+    page.resize(1000, 640);
+    page.show();
+    REQUIRE(QTest::qWaitForWindowActive(&page));
+    field->setFocus();
+  }
+
+  [[nodiscard]] QList<QAbstractButton*> rows() const {
+    QList<QAbstractButton*> shown;
+    for (QAbstractButton* each : page.findChildren<QAbstractButton*>()) {
+      if (each->objectName().startsWith("result-") && each->isVisible()) {
+        shown << each;
+      }
+    }
+    return shown;
+  }
+  [[nodiscard]] QString above() const { return page.findChild<QLabel*>("above-results")->text(); }
+};
+
+}  // namespace
+
+TEST_CASE("a blank field shows the latest jobs") {
+  PastBench past;
+  REQUIRE(past.rows().size() == 1);
+  CHECK(past.rows().front()->objectName() == QString::fromStdString("result-" + past.number));
+  CHECK(past.above() == "The latest jobs");
+}
+
+TEST_CASE("the end of a vehicle number finds its job as one types, exactly or with one fault") {
+  PastBench past;
+  const QString end = QString::fromStdString(past.vehicle).right(6);
+  QTest::keyClicks(past.field, end);
+  REQUIRE(past.rows().size() == 1);
+  CHECK(past.rows().front()->accessibleName().contains("exact"));
+  past.field->clear();
+  QTest::keyClicks(past.field, end.left(3) + (end.at(3) == '9' ? '8' : '9') + end.mid(4));
+  REQUIRE(past.rows().size() == 1);
+  CHECK(past.rows().front()->accessibleName().contains("one character differs"));
+}
+
+TEST_CASE("nothing found is said, and what to do") {
+  PastBench past;
+  QTest::keyClicks(past.field, "ZZZZZZ");
+  CHECK(past.rows().isEmpty());
+  CHECK(past.above().contains("No job has this"));
+}
+
+TEST_CASE("down goes into the results, Enter opens the record, up and Escape come back") {
+  PastBench past;
+  std::string opened;
+  QObject::connect(&past.page, &past::PastJobs::open_record, [&](const std::string& job) { opened = job; });
+  QTest::keyClick(past.field, Qt::Key_Down);
+  QAbstractButton* const row = past.rows().front();
+  CHECK(row->hasFocus());
+  QTest::keyClick(row, Qt::Key_Return);
+  CHECK(opened == past.job);
+  QTest::keyClick(row, Qt::Key_Up);
+  CHECK(past.field->hasFocus());
+  QTest::keyClick(past.field, Qt::Key_Down);
+  QTest::keyClick(row, Qt::Key_Escape);
+  CHECK(past.field->hasFocus());
+}
+
+TEST_CASE("an open job can be taken up beside its row") {
+  PastBench past;
+  std::string taken;
+  QObject::connect(&past.page, &past::PastJobs::take_up, [&](const std::string& job) { taken = job; });
+  QTest::keyClick(past.field, Qt::Key_Down);
+  QTest::keyClick(past.rows().front(), Qt::Key_Right);
+  auto* button = past.page.findChild<QAbstractButton*>(QString::fromStdString("button-take-up-" + past.number));
+  REQUIRE(button != nullptr);
+  CHECK(button->hasFocus());
+  QTest::keyClick(button, Qt::Key_Return);
+  CHECK(taken == past.job);
+}
+
+TEST_CASE("for the vehicle of a closed job a new one is begun") {
+  test::UiBench bench("01-smooth-day");
+  bench.go_to("");
+  REQUIRE(bench.workbench().state().closed);
+  const std::string number = bench.workbench().state().opened->number;
+  past::PastJobs page(bench.store());
+  std::string vehicle;
+  QObject::connect(&page, &past::PastJobs::new_job_for, [&](const std::string& key) { vehicle = key; });
+  page.show();
+  auto* button = page.findChild<QAbstractButton*>(QString::fromStdString("button-new-job-" + number));
+  REQUIRE(button != nullptr);
+  QTest::mouseClick(button, Qt::LeftButton);
+  CHECK(vehicle == bench.workbench().state().opened->vehicle_key);
+}
+
+TEST_CASE("what was typed on the first page is looked for here") {
+  PastBench past;
+  past.page.search("ZZZZ");
+  CHECK(past.field->text() == "ZZZZ");
+  CHECK(past.field->hasFocus());
+  CHECK(past.rows().isEmpty());
+}

@@ -1,0 +1,149 @@
+#include "shimwright/past/record_view.h"
+
+#include <QDir>
+#include <QLabel>
+#include <QPrinter>
+#include <QScrollArea>
+#include <QScrollBar>
+#include <QTest>
+#include <catch2/catch.hpp>
+
+#include "shimwright/widgets/style.h"
+#include "ui_bench.h"
+
+using namespace shimwright;
+
+namespace {
+
+struct RecordBench {
+  explicit RecordBench(const std::string& until = "")
+      : job(bench.go_to(until)),
+        view(bench.store(), {[this](const QString& suggested) {
+                               suggestion = suggested;
+                               return file;
+                             },
+                             [this](QPrinter& printer) {
+                               printer.setOutputFormat(QPrinter::PdfFormat);
+                               printer.setOutputFileName(file);
+                               return !file.isEmpty();
+                             },
+                             record::PaperSize::a4}) {
+    view.resize(1000, 640);
+    view.show_job(job);
+    view.show();
+    REQUIRE(QTest::qWaitForWindowActive(&view));
+  }
+
+  void press(const char* name) const {
+    auto* button = view.findChild<QAbstractButton*>(name);
+    REQUIRE(button != nullptr);
+    QTest::mouseClick(button, Qt::LeftButton);
+  }
+  [[nodiscard]] QString text(const char* name) const { return view.findChild<QLabel*>(name)->text(); }
+  [[nodiscard]] QScrollBar* scroll() const { return view.findChild<QScrollArea*>("pages")->verticalScrollBar(); }
+  [[nodiscard]] bool stop_shown() const { return view.findChild<QAbstractButton*>("button-stop")->isVisible(); }
+
+  test::UiBench bench;
+  QString file;
+  QString suggestion;
+  std::string job;
+  past::RecordView view;
+};
+
+}  // namespace
+
+TEST_CASE("the record is turned page by page with keys and buttons") {
+  RecordBench record;
+  CHECK(record.text("page-place").startsWith("page 1 of "));
+  CHECK(record.scroll()->maximum() > 0);
+  QTest::keyClick(&record.view, Qt::Key_PageDown);
+  const int once = record.scroll()->value();
+  CHECK(once > 0);
+  record.press("button-page-down");
+  CHECK(record.scroll()->value() > once);
+  record.press("button-page-up");
+  CHECK(record.scroll()->value() == once);
+  QTest::keyClick(&record.view, Qt::Key_End);
+  CHECK(record.scroll()->value() == record.scroll()->maximum());
+  CHECK_FALSE(record.text("page-place").startsWith("page 1 of "));
+  QTest::keyClick(&record.view, Qt::Key_Home);
+  CHECK(record.scroll()->value() == 0);
+}
+
+TEST_CASE("saved as PDF, it is said where; the window is usable meanwhile") {
+  RecordBench record;
+  record.file = record.bench.file("out/kept.pdf");
+  QDir().mkpath(record.bench.file("out"));
+  record.press("button-save-pdf");
+  CHECK(record.suggestion.endsWith(".pdf"));
+  CHECK(record.stop_shown());
+  CHECK_FALSE(QFile::exists(record.file));
+  record.press("button-zoom");
+  REQUIRE(QTest::qWaitFor([&] { return !record.stop_shown(); }));
+  CHECK(QFile::exists(record.file));
+  CHECK(record.text("record-result").contains("kept.pdf"));
+}
+
+TEST_CASE("stopped, nothing lies there") {
+  RecordBench record;
+  record.file = record.bench.file("out/kept.pdf");
+  QDir().mkpath(record.bench.file("out"));
+  record.press("button-save-pdf");
+  REQUIRE(record.stop_shown());
+  record.press("button-stop");
+  CHECK_FALSE(record.stop_shown());
+  CHECK(QDir(record.bench.file("out")).isEmpty());
+  CHECK(record.text("record-result").contains("Stopped"));
+}
+
+TEST_CASE("a file that cannot be written is said in place, and no file chosen changes nothing") {
+  RecordBench record;
+  record.press("button-save-pdf");
+  CHECK(record.text("record-result").isEmpty());
+  record.file = record.bench.file("no/such/folder/kept.pdf");
+  record.press("button-save-pdf");
+  CHECK(record.text("record-result").contains("cannot be written"));
+  CHECK_FALSE(record.stop_shown());
+}
+
+TEST_CASE("printing goes page by page to the printer that was chosen") {
+  RecordBench record;
+  record.press("button-print");
+  CHECK_FALSE(record.stop_shown());
+  record.file = record.bench.file("print.pdf");
+  record.press("button-print");
+  CHECK(record.text("record-result").startsWith("Printing page 1 of"));
+  REQUIRE(QTest::qWaitFor([&] { return !record.stop_shown(); }));
+  CHECK(QFile::exists(record.file));
+  CHECK(record.text("record-result") == "Handed to the printer.");
+}
+
+TEST_CASE("Escape and Back go back") {
+  RecordBench record("large-gauge-fit");
+  int backs = 0;
+  QObject::connect(&record.view, &past::RecordView::back, [&] { ++backs; });
+  record.press("button-back");
+  QTest::keyClick(&record.view, Qt::Key_Escape);
+  CHECK(backs == 2);
+}
+
+TEST_CASE("a job that is not there is said so, and there is nothing to save") {
+  RecordBench record("large-gauge-fit");
+  record.view.show_job("01930000-0000-7000-8000-000000001000");
+  CHECK_FALSE(record.text("record-result").isEmpty());
+  CHECK_FALSE(record.view.findChild<QAbstractButton*>("button-save-pdf")->isEnabled());
+  CHECK_FALSE(record.view.findChild<QAbstractButton*>("button-print")->isEnabled());
+}
+
+TEST_CASE("the bar fits a width of 850 pixels") {
+  RecordBench record("large-gauge-fit");
+  CHECK(record.view.minimumSizeHint().width() <= 850);
+  record.view.resize(850, 640);
+  for (const QAbstractButton* each : record.view.findChildren<QAbstractButton*>()) {
+    if (each->isVisible()) {
+      INFO(each->text().toStdString());
+      CHECK(each->width() >= each->sizeHint().width());
+      CHECK(each->height() >= widgets::pixels::target);
+    }
+  }
+}
