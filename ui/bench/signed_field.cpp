@@ -44,8 +44,8 @@ SignedField::SignedField(const QString& title, QWidget* parent) : QWidget(parent
   number_->edit()->setFixedWidth(130);
   row->addWidget(number_, 1);
   setFocusProxy(number_);
-  connect(minus_, &Button::clicked, this, [this] { choose(Sign::minus); });
-  connect(plus_, &Button::clicked, this, [this] { choose(Sign::plus); });
+  connect(minus_, &Button::clicked, this, [this] { press(Sign::minus); });
+  connect(plus_, &Button::clicked, this, [this] { press(Sign::plus); });
   connect(number_, &widgets::NumberField::edited, this, &SignedField::take_typed_sign);
   connect(number_, &widgets::NumberField::entered, this, &SignedField::check);
 }
@@ -84,6 +84,16 @@ void SignedField::set_text(const std::string& text) {
   choose(typed.startsWith(QLatin1Char('-'))   ? Sign::minus
          : typed.startsWith(QLatin1Char('+')) ? Sign::plus
                                               : Sign::none);
+}
+
+/// A sign that is typed is seen in the field: a button must not say the other one beside it.
+void SignedField::press(Sign sign) {
+  const bool typed = digits_in(number_->edit()->text()) != number_->edit()->text().trimmed();
+  if (typed) {
+    take_typed_sign();
+  } else {
+    choose(sign);
+  }
 }
 
 void SignedField::choose(Sign sign) {

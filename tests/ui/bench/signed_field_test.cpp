@@ -43,6 +43,9 @@ TEST_CASE("a typed sign chooses the button, and what was kept is shown with it")
   stamp.type("-0,12");
   CHECK(stamp.entered == 1);
   CHECK(stamp.field.text() == "-0,12");
+  // The field says minus: a press on the other button must not make it plus.
+  QTest::mouseClick(stamp.field.findChild<QPushButton*>("button-stamp-plus"), Qt::LeftButton);
+  CHECK(stamp.field.text() == "-0,12");
   stamp.field.set_text("+0.05");
   CHECK(stamp.field.text() == "+0.05");
   CHECK(stamp.field.number()->edit()->text() == "0.05");
