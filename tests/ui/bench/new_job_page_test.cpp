@@ -39,6 +39,8 @@ struct Page {
   void enter() { QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return); }
   void open_by_keys() { QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return, Qt::ControlModifier); }
   [[nodiscard]] QString words() const {
+    // Boxes made anew are shown by their layout.
+    QCoreApplication::sendPostedEvents();
     QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
     QStringList all;
     for (const QLabel* each : page.findChildren<QLabel*>()) {
