@@ -102,7 +102,6 @@ void WorkshopPage::show_spec_sheet(Scroll& page, const std::string& hash) {
   });
   page.show_top();
   if (auto* back = page.findChild<QWidget*>(QStringLiteral("button-all-spec-sheets"))) {
-    back->show();  // what is new in a layout shows itself later, and until then takes no focus
     back->setFocus();
   }
 }
