@@ -16,6 +16,16 @@ namespace shimwright::test {
 
 using widgets::qt;
 
+namespace {
+
+/// What the toolkit has put off until the next turn of its loop.
+void settle() {
+  QCoreApplication::processEvents();
+  QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+}
+
+}  // namespace
+
 bench::Surroundings Hands::surroundings() {
   return {[this](int, std::function<void()> call) { waiting_.push_back(std::move(call)); }, [this] { return photo_; }};
 }
@@ -29,7 +39,7 @@ void Hands::pause() {
 void KeyTechnician::key(Qt::Key pressed, Qt::KeyboardModifiers modifiers) {
   QWidget* focus = QApplication::focusWidget();
   QTest::keyClick(focus == nullptr ? window_ : focus, pressed, modifiers);
-  QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+  settle();
 }
 
 void KeyTechnician::type(const std::string& text) {
@@ -66,7 +76,7 @@ void KeyTechnician::tab_and_press(const QString& name) {
 void KeyTechnician::digit(int number) {
   key(static_cast<Qt::Key>(Qt::Key_0 + number));
   hands_->pause();
-  QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+  settle();
 }
 
 void KeyTechnician::fill(const QString& name, const std::string& text) {
@@ -96,6 +106,9 @@ void KeyTechnician::answer(const std::string& text) {
 }
 
 void KeyTechnician::go_to(const std::string& step) {
+  if (page_->step_id() != step && shows(QStringLiteral("button-next"))) {
+    main_key();
+  }
   if (page_->step_id() == step) {
     return;
   }
