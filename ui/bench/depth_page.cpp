@@ -56,13 +56,12 @@ void DepthPage::build_fields(QVBoxLayout* column) {
   connect(stamp_, &SignedField::entered, this, [this] { keep(); });
   other_sign_ = child_of<widgets::Text>(this, QString(), "small");
   column->addWidget(other_sign_);
-  auto* row = widgets::lay_in<QHBoxLayout>(column, 8);
   gauge_ = child_of<InstrumentBox>(this, tr("Depth gauge"), sheet::InstrumentKind::depth_gauge);
   gauge_->setObjectName(QStringLiteral("box-instrument"));
-  row->addWidget(gauge_, 1);
+  column->addWidget(gauge_);
   auto* more = child_of<widgets::Button>(this, tr("One place more"));
   more->setObjectName(QStringLiteral("button-more-places"));
-  row->addWidget(more);
+  column->addWidget(more, 0, Qt::AlignLeft);
   connect(more, &widgets::Button::clicked, this, [this] {
     add_place();
     readings_.back()->take_focus();
@@ -123,7 +122,7 @@ void DepthPage::refresh() {
   auto judged = job::judge(state(), step(), bench().context());
   fault_ = judged ? QString() : widgets::say(judged.error());
   judgement_ = judged ? *std::move(judged) : std::nullopt;
-  gauge_->set_instruments(bench().context().instruments);
+  gauge_->offer(bench().context().instruments, bench().now());
   if (job::present_depths(state(), step()) == nullptr) {
     kept_.reset();  // not kept yet, or taken back: what stands in the fields is unsent
     typed_else_ = has_unsent();
@@ -181,8 +180,8 @@ void DepthPage::look_at_typed() {
 void DepthPage::show_card() {
   other_sign_->clear();
   if (!judgement_) {
-    card_->show_nothing(fault_.isEmpty() ? tr("Measure the depths, then the reference: the sum is made when they are kept.")
-                                         : fault_);
+    card_->show_nothing(
+        fault_.isEmpty() ? tr("Measure the depths, then the reference: the sum is made when they are kept.") : fault_);
   } else {
     card_->show_judgement(*judgement_, typed_else_);
     other_sign_->setText(typed_else_ ? QString() : other_sign_words(*judgement_));
@@ -239,7 +238,8 @@ std::optional<std::string> DepthPage::chosen_shim() const {
 widgets::StripText DepthPage::strip() const {
   const QString small = tr("%1, by depth").arg(bearing_words(step().its_side()));
   if (const auto chosen = chosen_shim()) {
-    return {widgets::Mark::none, tr("Fit %1").arg(qt(*chosen)), tr("%1, taken").arg(bearing_words(step().its_side())), false};
+    return {widgets::Mark::none, tr("Fit %1").arg(qt(*chosen)), tr("%1, taken").arg(bearing_words(step().its_side())),
+            false};
   }
   if (!judgement_ || typed_else_ || job::passed(step_state())) {
     return {};
@@ -255,7 +255,8 @@ widgets::StripText DepthPage::strip() const {
                   : tr("%1 or %2").arg(qt(advised.candidates.front()), qt(advised.candidates.back())),
               small, false};
     case job::Conclusion::tilted:
-      return {widgets::Mark::not_equal, tr("Tilted"), tr("measure again, %1").arg(bearing_words(step().its_side())), true};
+      return {widgets::Mark::not_equal, tr("Tilted"), tr("measure again, %1").arg(bearing_words(step().its_side())),
+              true};
     case job::Conclusion::impossible:
       return {widgets::Mark::not_equal, tr("Cannot be"), small, true};
     case job::Conclusion::outside:
@@ -289,7 +290,8 @@ void DepthPage::add_taking(std::vector<FootAction>& actions) {
     for (const std::string& shim : advised.candidates) {
       actions.push_back({"take-" + shim, tr("Take %1").arg(qt(shim)), [this, shim] { take(shim); }});
     }
-  } else if (advised.shim && (advised.conclusion == job::Conclusion::fit_shim || advised.conclusion == job::Conclusion::far)) {
+  } else if (advised.shim &&
+             (advised.conclusion == job::Conclusion::fit_shim || advised.conclusion == job::Conclusion::far)) {
     const std::string shim = *advised.shim;
     const bool plain = job::advises(job::standing_advice(state(), step()), shim);
     actions.push_back({"take-shim", plain ? tr("Take %1").arg(qt(shim)) : tr("Take %1 with reason...").arg(qt(shim)),
@@ -300,7 +302,9 @@ void DepthPage::add_taking(std::vector<FootAction>& actions) {
 void DepthPage::ask_for_another() {
   choice_->show_tray(tr("Which shim is taken in place of it?"), {},
                      job::tray_of(state(), step().its_side(), bench().context()),
-                     chosen_shim() ? chosen_shim() : judgement_ ? judgement_->advised.shim : std::nullopt);
+                     chosen_shim() ? chosen_shim()
+                     : judgement_  ? judgement_->advised.shim
+                                   : std::nullopt);
   choice_->take_focus();
 }
 

@@ -29,8 +29,9 @@ QString list_words(const std::vector<Length>& lengths) {
     words.append(length_words(in_millimetres(each)));
   }
   const QString last = words.takeLast();
-  return words.isEmpty() ? last
-                         : QCoreApplication::translate("bench", "%1 and %2").arg(words.join(QStringLiteral(", ")), last);
+  return words.isEmpty()
+             ? last
+             : QCoreApplication::translate("bench", "%1 and %2").arg(words.join(QStringLiteral(", ")), last);
 }
 
 double mean_mm(const std::vector<Length>& lengths) {
@@ -146,10 +147,12 @@ QString other_sign_words(const job::Judgement& judgement) {
       answer->shim == judgement.answer.depth->shim) {
     return {};
   }
-  const QString sign = was_minus ? QCoreApplication::translate("bench", "plus") : QCoreApplication::translate("bench", "minus");
+  const QString sign =
+      was_minus ? QCoreApplication::translate("bench", "plus") : QCoreApplication::translate("bench", "minus");
   const auto words = [](const shim::DepthAnswer& each) {
-    return each.shim ? widgets::qt(*each.shim)
-                     : QCoreApplication::translate("bench", "%1, no shim of the tray").arg(length_words(*each.required_mm));
+    return each.shim
+               ? widgets::qt(*each.shim)
+               : QCoreApplication::translate("bench", "%1, no shim of the tray").arg(length_words(*each.required_mm));
   };
   return QCoreApplication::translate("bench", "With %1 it would be %2 instead of %3.")
       .arg(sign, words(*answer), words(*judgement.answer.depth));

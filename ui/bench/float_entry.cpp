@@ -71,10 +71,11 @@ void FloatEntry::show_spot(int spot, int run, int least_runs) {
   }
 }
 
-void FloatEntry::set_instruments(const std::vector<job::Instrument>& instruments, const std::string& used_last) {
+void FloatEntry::offer(const std::vector<job::Instrument>& instruments, const job::Moment& now,
+                       const std::string& used_last) {
   instruments_ = instruments;
   const bool first_time = dial_->count() == 0;
-  dial_->set_instruments(instruments);
+  dial_->offer(instruments, now);
   if (first_time && !used_last.empty()) {
     dial_->choose(used_last);
   }

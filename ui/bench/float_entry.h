@@ -20,7 +20,7 @@ class FloatEntry : public QFrame {
   FloatEntry(int spots, QWidget* parent);
 
   void show_spot(int spot, int run, int least_runs);
-  void set_instruments(const std::vector<job::Instrument>& instruments, const std::string& used_last);
+  void offer(const std::vector<job::Instrument>& instruments, const job::Moment& now, const std::string& used_last);
   [[nodiscard]] std::string rest() const { return rest_->text(); }
   [[nodiscard]] std::string lifted() const { return lifted_->text(); }
   [[nodiscard]] std::string zero_after() const { return zero_->text(); }
@@ -34,7 +34,7 @@ class FloatEntry : public QFrame {
 
  signals:
   void edited();
-  void completed();           ///< Enter in the last field
+  void completed();  ///< Enter in the last field
   void spot_wanted(int spot);
 
  private:

@@ -43,6 +43,9 @@ void FloatPage::build() {
   advice_ = child_of<widgets::Box>(this, QString(), QString(), "card");
   advice_->setObjectName(QStringLiteral("float-advice"));
   column->addWidget(advice_);
+  promises_ = child_of<PromiseTable>(this);
+  promises_->setObjectName(QStringLiteral("float-promises"));
+  column->addWidget(promises_);
   entry_ = child_of<FloatEntry>(this, static_cast<int>(float_spec().spot_angles_deg.size()));
   column->addWidget(entry_);
   limits_ = child_of<widgets::LimitStrip>(this);
@@ -56,9 +59,6 @@ void FloatPage::build() {
   facts_ = child_of<widgets::Text>(this, QString(), "soft");
   facts_->setObjectName(QStringLiteral("float-facts"));
   column->addWidget(facts_);
-  promises_ = child_of<PromiseTable>(this);
-  promises_->setObjectName(QStringLiteral("float-promises"));
-  column->addWidget(promises_);
 }
 
 /// Runs are asked for until the engine has what it needs.
@@ -121,7 +121,7 @@ void FloatPage::show_entry(const Runs& runs) {
   if (const auto* last = job::latest<job::FloatRun>(state(), step().id); last != nullptr && last->instrument) {
     used_last = last->instrument->id;
   }
-  entry_->set_instruments(bench().context().instruments, used_last);
+  entry_->offer(bench().context().instruments, bench().now(), used_last);
   const int spot = next_spot(runs);
   if (spot >= 1 && spot <= static_cast<int>(runs.size())) {
     entry_->show_spot(spot, static_cast<int>(runs[static_cast<std::size_t>(spot) - 1].size()) + 1,
@@ -215,10 +215,16 @@ void FloatPage::add_deciding(std::vector<FootAction>& actions) {
     }
     return;
   }
-  // The main one stands last, on the right.
-  std::vector<FootAction> all = {measure_again, seat_again, change_shim};
-  std::stable_partition(all.begin(), all.end(), [](const FootAction& each) { return !each.main; });
-  std::move(all.begin(), all.end(), std::back_inserter(actions));
+  // Two at most, so that the foot holds them beside those of the job screen; the main one stands on the right.
+  if (seat) {
+    actions.insert(actions.end(), {change_shim, seat_again});
+  } else if (change) {
+    actions.insert(actions.end(), {seat_again, change_shim});
+  } else if (conclusion == job::Conclusion::decide || conclusion == job::Conclusion::no_shim) {
+    actions.insert(actions.end(), {change_shim, measure_again});
+  } else {
+    actions.push_back(measure_again);
+  }
 }
 
 void FloatPage::take_focus() {
@@ -287,7 +293,8 @@ void FloatPage::change_to(const std::string& shim) {
     begin(tr("float %1: %2").arg(float_strip(*judgement_, float_spec(), step().its_side()).large, what));
     return;
   }
-  emit asks({tr("%1 against the advice: why does the pack come off?").arg(what), tr("Take the pack off for this reason"), true,
+  emit asks({tr("%1 against the advice: why does the pack come off?").arg(what),
+             tr("Take the pack off for this reason"), true,
              [begin, what](const std::string& reason) { begin(what + QStringLiteral(": ") + qt(reason)); }});
 }
 

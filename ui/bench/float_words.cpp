@@ -28,7 +28,8 @@ const shim::RankedShim* ranked(const job::Judgement& judgement) {
     return nullptr;
   }
   const auto& shims = answer->ranking->shims;
-  const auto found = std::find_if(shims.begin(), shims.end(), [&](const auto& each) { return each.shim == *answer->shim; });
+  const auto found =
+      std::find_if(shims.begin(), shims.end(), [&](const auto& each) { return each.shim == *answer->shim; });
   return found == shims.end() ? nullptr : &*found;
 }
 
@@ -47,9 +48,10 @@ QString if_the_float_stays(const job::Judgement& judgement) {
   const bool other = shim != nullptr && judgement.engine_case.disc_float &&
                      shim->shim != judgement.engine_case.disc_float->fitted_shim;
   return !other ? QString()
-                : QCoreApplication::translate("bench",
-                                              " If the float stays: fit %1, expected %2 ± %3 mm (95 %), %4 to be inside at "
-                                              "every spot.")
+                : QCoreApplication::translate(
+                      "bench",
+                      " If the float stays: fit %1, expected %2 ± %3 mm (95 %), %4 to be inside at "
+                      "every spot.")
                       .arg(qt(shim->shim), length_words(shim->predicted_mm, 2), length_words(1.96 * shim->u_mm, 2),
                            chance_words(shim->p_within));
 }
@@ -75,11 +77,10 @@ widgets::StripText float_strip(const job::Judgement& judgement, const sheet::Flo
   const job::Conclusion conclusion = judgement.advised.conclusion;
   const shim::FloatJudgement* judged = engine_judgement(judgement);
   if (judged == nullptr) {
-    const QString large = conclusion == job::Conclusion::zero_again
-                              ? QCoreApplication::translate("bench", "Zero was lost")
-                          : judgement.advised.questions.empty()
-                              ? QCoreApplication::translate("bench", "Kept, not judged")
-                              : QCoreApplication::translate("bench", "A question first");
+    const QString large =
+        conclusion == job::Conclusion::zero_again ? QCoreApplication::translate("bench", "Zero was lost")
+        : judgement.advised.questions.empty()     ? QCoreApplication::translate("bench", "Kept, not judged")
+                                                  : QCoreApplication::translate("bench", "A question first");
     return {Mark::none, large, small, conclusion == job::Conclusion::zero_again};
   }
   const QString mean = length_words(judged->mean_mm, 2);
@@ -87,8 +88,8 @@ widgets::StripText float_strip(const job::Judgement& judgement, const sheet::Flo
     return {Mark::none, QCoreApplication::translate("bench", "%1 as found").arg(mean),
             QCoreApplication::translate("bench", "%1, for information").arg(disc_words(side)), false};
   }
-  const bool off = judged->verdict == metrology::Verdict::too_small || judged->verdict == metrology::Verdict::too_large ||
-                   judged->verdict == metrology::Verdict::mixed;
+  const bool off = judged->verdict == metrology::Verdict::too_small ||
+                   judged->verdict == metrology::Verdict::too_large || judged->verdict == metrology::Verdict::mixed;
   return {mark_of(judged->verdict),
           QCoreApplication::translate("bench", "%1 %2").arg(mean, verdict_words(judged->verdict)), small, off};
 }
@@ -115,8 +116,9 @@ QString float_heading(const job::Judgement& judgement, sheet::Side side) {
     case job::Conclusion::for_information:
       return QCoreApplication::translate("bench", "Kept: it is compared with the float after the work");
     case job::Conclusion::question:
-      return judgement.advised.questions.empty() ? QCoreApplication::translate("bench", "No shim is known under this disc")
-                                                 : QCoreApplication::translate("bench", "Answer the question first");
+      return judgement.advised.questions.empty()
+                 ? QCoreApplication::translate("bench", "No shim is known under this disc")
+                 : QCoreApplication::translate("bench", "Answer the question first");
     default:
       return {};
   }
@@ -197,16 +199,18 @@ std::vector<ShimPromise> shim_promises(const job::Judgement& judgement) {
     return promises;
   }
   for (const shim::RankedShim& each : answer->ranking->shims) {
-    promises.push_back({qt(each.shim),
-                        QStringLiteral("%1 ± %2").arg(length_words(each.predicted_mm, 2), length_words(1.96 * each.u_mm, 2)),
-                        chance_words(each.p_within), answer->shim == each.shim,
-                        judgement.engine_case.disc_float->fitted_shim == each.shim});
+    promises.push_back(
+        {qt(each.shim),
+         QStringLiteral("%1 ± %2").arg(length_words(each.predicted_mm, 2), length_words(1.96 * each.u_mm, 2)),
+         chance_words(each.p_within), answer->shim == each.shim,
+         judgement.engine_case.disc_float->fitted_shim == each.shim});
   }
   return promises;
 }
 
 QString dial_hint(const std::optional<job::Instrument>& dial) {
-  const QString direction = QCoreApplication::translate("bench", "Lifted is the higher reading while the dial runs forward.");
+  const QString direction =
+      QCoreApplication::translate("bench", "Lifted is the higher reading while the dial runs forward.");
   if (!dial || !dial->turn) {
     return direction;
   }

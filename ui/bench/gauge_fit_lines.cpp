@@ -83,6 +83,19 @@ QString ruled_out_words(std::size_t trial) {
                     : QCoreApplication::translate("bench", "ruled out by trial %1").arg(trial);
 }
 
+QString ruled_out_words(const std::set<std::size_t>& trials) {
+  if (trials.size() < 2) {
+    return trials.empty() ? QString() : ruled_out_words(*trials.begin());
+  }
+  QStringList numbers;
+  for (const std::size_t each : trials) {
+    if (each > 0) {
+      numbers.append(QString::number(each));
+    }
+  }
+  return QCoreApplication::translate("bench", "ruled out by trials %1").arg(numbers.join(QStringLiteral(", ")));
+}
+
 QString tray_words(const std::vector<job::TrayShim>& tray, const std::string& shim, bool with_thickness) {
   const auto found = std::find_if(tray.begin(), tray.end(), [&](const auto& each) { return each.id == shim; });
   if (found == tray.end()) {
@@ -166,7 +179,6 @@ std::vector<ShimRow> gauge_fit_rows(const job::Judgement& judgement, const std::
 }
 
 FoldWords gauge_fit_folds(const job::Judgement& judgement) {
-  FoldWords words;
   auto ruled_out = ruled_out_by(judgement.engine_case);
   if (judgement.engine_case.gauge_fit) {
     for (const auto& [shim, trial] : last_trials(*judgement.engine_case.gauge_fit)) {
@@ -175,18 +187,19 @@ FoldWords gauge_fit_folds(const job::Judgement& judgement) {
       }
     }
   }
+  std::set<std::size_t> above;
+  std::set<std::size_t> below;
   bool live_seen = false;
   for (const shim::Shim& shim : thick_to_thin_shims(judgement.engine_case.tray)) {
     const auto out = ruled_out.find(shim.id);
     if (out == ruled_out.end()) {
       live_seen = true;
-    } else if (!live_seen && words.above.isEmpty()) {
-      words.above = ruled_out_words(out->second);
-    } else if (live_seen) {
-      words.below = ruled_out_words(out->second);  // that of the thinnest, as the first of them from outside
+      below.clear();
+    } else {
+      (live_seen ? below : above).insert(out->second);
     }
   }
-  return words;
+  return {ruled_out_words(above), ruled_out_words(below)};
 }
 
 QString gauge_fit_line(const job::Judgement& judgement) {

@@ -19,8 +19,8 @@ using widgets::qt;
 
 namespace {
 
-/// The rows take what room there is but ask for little, so that the answers below stay in sight; they fold what does not
-/// fit.
+/// The rows take what room there is but ask for little, so that the answers below stay in sight; they fold what does
+/// not fit.
 class RowsPlace : public QWidget {
  public:
   RowsPlace(widgets::ShimRows*& rows, QWidget* parent) : QWidget(parent) {
@@ -29,7 +29,9 @@ class RowsPlace : public QWidget {
     widgets::lay<QVBoxLayout>(this)->addWidget(rows);
     setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Expanding);
   }
-  [[nodiscard]] QSize sizeHint() const override { return {640, std::min(240, rows_->sizeHint().height())}; }
+  [[nodiscard]] QSize sizeHint() const override {
+    return {640, rows_->sizeHint().height() <= 250 ? rows_->sizeHint().height() : 212};
+  }
   [[nodiscard]] QSize minimumSizeHint() const override { return {360, std::min(200, rows_->sizeHint().height())}; }
 
  private:
@@ -141,11 +143,12 @@ void GaugeFitPage::show_notice() {
     row->addStretch(1);
     notice_->body()->addWidget(notice_buttons_);
   } else if (conclusion == job::Conclusion::tray_too_thick || conclusion == job::Conclusion::tray_too_thin) {
-    heading = conclusion == job::Conclusion::tray_too_thick ? tr("The tray begins too thick")
-                                                            : tr("The tray ends too thin");
+    heading =
+        conclusion == job::Conclusion::tray_too_thick ? tr("The tray begins too thick") : tr("The tray ends too thin");
     text = widgets::say(judgement_->advised.reason) + QStringLiteral(" ") +
            tr("A wrong trial would do the same: try the last shim once more.");
-  } else if (const job::Advised* of_float = advice_of_float(); of_float != nullptr && of_float->shim && !chosen_shim()) {
+  } else if (const job::Advised* of_float = advice_of_float();
+             of_float != nullptr && of_float->shim && !chosen_shim()) {
     heading = tr("The float asks for %1").arg(qt(*of_float->shim));
     text = tr("It was measured in the assembly before. Try %1 first, or take it as it is.").arg(qt(*of_float->shim));
   }
@@ -162,7 +165,9 @@ void GaugeFitPage::show_rows() {
   }
   const job::Conclusion conclusion = judgement_->advised.conclusion;
   const auto chosen = chosen_shim();
-  const QString word = chosen ? tr("taken") : conclusion == job::Conclusion::fit_shim ? tr("fit this one") : tr("try this one");
+  const QString word = chosen                                    ? tr("taken")
+                       : conclusion == job::Conclusion::fit_shim ? tr("fit this one")
+                                                                 : tr("try this one");
   const ShimInHand hand{chosen ? chosen : advised_shim(), word, picked_};
   const FoldWords folds = gauge_fit_folds(*judgement_);
   rows_->set_pickable(!state().closed);
@@ -173,8 +178,7 @@ void GaugeFitPage::show_rows() {
     rows_->set_rows(gauge_fit_rows(*judgement_, tray, {std::nullopt, word, picked_}), word);  // then those around it
   }
   const bool said_above = conclusion == job::Conclusion::contradiction ||
-                          conclusion == job::Conclusion::tray_too_thick ||
-                          conclusion == job::Conclusion::tray_too_thin;
+                          conclusion == job::Conclusion::tray_too_thick || conclusion == job::Conclusion::tray_too_thin;
   line_->setText(gauge_fit_line(*judgement_));
   line_->setVisible(!said_above);
   rows_place_->updateGeometry();
@@ -216,8 +220,8 @@ widgets::StripText GaugeFitPage::strip() const {
 std::vector<FootAction> GaugeFitPage::actions() {
   std::vector<FootAction> all;
   if (const std::size_t count = trials(); count > 0) {
-    all.push_back({"take-back", tr("Take back trial %1").arg(count), [this, count] { take_back(count - 1); }, false, true,
-                   true});
+    all.push_back(
+        {"take-back", tr("Take back trial %1").arg(count), [this, count] { take_back(count - 1); }, false, true, true});
   }
   if (judgement_) {
     all.push_back({"another-shim", tr("Another shim"), [this] { ask_for_another(); }, false, true, true});
@@ -231,7 +235,8 @@ void GaugeFitPage::add_taking(std::vector<FootAction>& actions) {
   if (picked_ && picked_ != chosen) {
     const std::string other = *picked_;
     const bool advised = job::advises(job::standing_advice(state(), step()), other);
-    actions.push_back({"take-other", advised ? tr("Take %1").arg(qt(other)) : tr("Take %1 with reason...").arg(qt(other)),
+    actions.push_back({"take-other",
+                       advised ? tr("Take %1").arg(qt(other)) : tr("Take %1 with reason...").arg(qt(other)),
                        [this, other] { take(other); }});
   }
   const auto advised = advised_shim();
@@ -306,8 +311,8 @@ void GaugeFitPage::take(const std::string& shim) {
     choose({});
     return;
   }
-  emit asks({tr("%1 is not the shim the trials advise: why is it taken?").arg(qt(shim)), tr("Take %1 for this reason").arg(qt(shim)),
-             true, choose});
+  emit asks({tr("%1 is not the shim the trials advise: why is it taken?").arg(qt(shim)),
+             tr("Take %1 for this reason").arg(qt(shim)), true, choose});
 }
 
 void GaugeFitPage::take_back(std::size_t trial) {

@@ -21,7 +21,8 @@ QStringList parts_renewed(const job::JobState& state, const std::string& languag
     }
     for (const std::string& id : body->parts) {
       if (const sheet::PartItem* part = state.sheets.spec->part(id)) {
-        parts.append(QCoreApplication::translate("bench", "%1 (%2)").arg(qt(part->title.in(language)), qt(part->number)));
+        parts.append(
+            QCoreApplication::translate("bench", "%1 (%2)").arg(qt(part->title.in(language)), qt(part->number)));
       }
     }
   }
@@ -31,7 +32,8 @@ QStringList parts_renewed(const job::JobState& state, const std::string& languag
 QStringList steps_of_stripping(const job::JobState& state, const std::string& language) {
   QStringList titles;
   for (const sheet::Step* step : state.sheets.job->steps()) {
-    const bool work = std::holds_alternative<sheet::DoStep>(step->body) || std::holds_alternative<sheet::PeakStep>(step->body);
+    const bool work =
+        std::holds_alternative<sheet::DoStep>(step->body) || std::holds_alternative<sheet::PeakStep>(step->body);
     if (work && step->again == sheet::Again::strip) {
       titles.append(qt(step->title.in(language)));
     }

@@ -17,7 +17,8 @@ constexpr auto typed_minus_signs = "-\u2212\u2013";
 /// What is typed, without a sign before it.
 QString digits_in(const QString& typed) {
   QString digits = typed.trimmed();
-  while (!digits.isEmpty() && (QString::fromUtf8(typed_minus_signs).contains(digits.front()) || digits.front() == QLatin1Char('+'))) {
+  while (!digits.isEmpty() &&
+         (QString::fromUtf8(typed_minus_signs).contains(digits.front()) || digits.front() == QLatin1Char('+'))) {
     digits.remove(0, 1);
   }
   return digits.trimmed();
@@ -43,8 +44,8 @@ SignedField::SignedField(const QString& title, QWidget* parent) : QWidget(parent
   number_->edit()->setFixedWidth(130);
   row->addWidget(number_, 1);
   setFocusProxy(number_);
-  connect(minus_, &Button::clicked, this, [this] { choose(Sign::minus); });
-  connect(plus_, &Button::clicked, this, [this] { choose(Sign::plus); });
+  connect(minus_, &Button::clicked, this, [this] { press(Sign::minus); });
+  connect(plus_, &Button::clicked, this, [this] { press(Sign::plus); });
   connect(number_, &widgets::NumberField::edited, this, &SignedField::take_typed_sign);
   connect(number_, &widgets::NumberField::entered, this, &SignedField::check);
 }
@@ -56,7 +57,8 @@ void SignedField::name(const QString& name) {
 }
 
 bool SignedField::sign_missing() const {
-  const auto number = quantity::read_number(widgets::plain(digits_in(number_->edit()->text())), quantity::Unit::millimetre);
+  const auto number =
+      quantity::read_number(widgets::plain(digits_in(number_->edit()->text())), quantity::Unit::millimetre);
   return sign_ == Sign::none && number && number->base != 0;
 }
 
@@ -79,7 +81,19 @@ std::string SignedField::text() const {
 void SignedField::set_text(const std::string& text) {
   const QString typed = widgets::qt(text).trimmed();
   number_->set_text(widgets::plain(digits_in(typed)));
-  choose(typed.startsWith(QLatin1Char('-')) ? Sign::minus : typed.startsWith(QLatin1Char('+')) ? Sign::plus : Sign::none);
+  choose(typed.startsWith(QLatin1Char('-'))   ? Sign::minus
+         : typed.startsWith(QLatin1Char('+')) ? Sign::plus
+                                              : Sign::none);
+}
+
+/// A sign that is typed is seen in the field: a button must not say the other one beside it.
+void SignedField::press(Sign sign) {
+  const bool typed = digits_in(number_->edit()->text()) != number_->edit()->text().trimmed();
+  if (typed) {
+    take_typed_sign();
+  } else {
+    choose(sign);
+  }
 }
 
 void SignedField::choose(Sign sign) {

@@ -36,6 +36,7 @@ class SignedField : public QWidget {
  private:
   enum class Sign { none, minus, plus };
 
+  void press(Sign sign);
   void choose(Sign sign);
   void take_typed_sign();
   void check();

@@ -78,7 +78,6 @@ void RecordView::build() {
   area_->setWidgetResizable(true);
   area_->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOn);
   pages_ = widgets::child_of<PageColumn>(area_);
-  widgets::set_part(pages_, "scrolled");
   area_->setWidget(pages_);
   area_->viewport()->installEventFilter(this);
   connect(area_->verticalScrollBar(), &QScrollBar::valueChanged, this, &RecordView::say_page);

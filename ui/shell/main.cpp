@@ -1,6 +1,7 @@
 #include <QApplication>
 #include <QFileDialog>
 #include <QSettings>
+#include <algorithm>
 #include <cstdio>
 #include <memory>
 #include <string>
@@ -46,6 +47,14 @@ bool asks_only(int count, char** raw_words) {
   return false;
 }
 
+/// The toolkit aborts where it finds no screen; here that is an answer like any other.
+bool has_no_screen(int count, char** raw_words) {
+  const std::vector<std::string> words(raw_words + 1, raw_words + count);
+  const bool platform_said =
+      qEnvironmentVariableIsSet("QT_QPA_PLATFORM") || std::find(words.begin(), words.end(), "-platform") != words.end();
+  return !platform_said && qEnvironmentVariableIsEmpty("DISPLAY") && qEnvironmentVariableIsEmpty("WAYLAND_DISPLAY");
+}
+
 shell::Equipment equipment_for(QApplication& application, const shimwright::print::Fonts& fonts) {
   shell::Equipment equipment;
   equipment.clock = [] { return shimwright::cli::moment_now(); };
@@ -57,7 +66,6 @@ shell::Equipment equipment_for(QApplication& application, const shimwright::prin
     shimwright::widgets::dress(application, scheme, fonts);
   };
   equipment.sound = [] { QApplication::beep(); };
-  equipment.fonts = &fonts;
   equipment.pages = shell::page_table();
   return equipment;
 }
@@ -65,7 +73,7 @@ shell::Equipment equipment_for(QApplication& application, const shimwright::prin
 int run(QApplication& application, shell::Settings& settings) {
   const auto start = shell::read_start_words(words_after_name(QApplication::arguments()));
   if (!start) {
-    return complain(start.error().in_english() + " See shimwright --help.");
+    return complain(start.error().in_english());
   }
   const auto fonts = shimwright::print::load_fonts();
   if (!fonts) {
@@ -87,6 +95,9 @@ int run(QApplication& application, shell::Settings& settings) {
 int main(int count, char** raw_words) {
   if (asks_only(count, raw_words)) {
     return 0;
+  }
+  if (has_no_screen(count, raw_words)) {
+    return complain("There is no screen to open a window on: start it in a session with one, or use shimwright-cli.");
   }
   QCoreApplication::setOrganizationName(QStringLiteral("Shimwright"));
   QCoreApplication::setApplicationName(QStringLiteral("Shimwright"));

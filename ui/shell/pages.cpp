@@ -8,25 +8,13 @@
 #include "shimwright/bench/job_page.h"
 #include "shimwright/bench/new_job_page.h"
 #include "shimwright/bench/surroundings.h"
+#include "shimwright/past/past_jobs.h"
+#include "shimwright/past/record_view.h"
 #include "shimwright/widgets/child.h"
-#include "shimwright/widgets/parts.h"
 #include "shimwright/widgets/say.h"
+#include "shimwright/workshop/workshop_page.h"
 
 namespace shimwright::shell {
-
-namespace {
-
-/// Stands where a page is not built yet.
-PluggedPage not_there_yet(const QString& title, QWidget* parent) {
-  auto* page = widgets::child_of<QWidget>(parent);
-  auto* column = widgets::lay<QVBoxLayout>(page, 12);
-  column->setContentsMargins(28, 20, 28, 20);
-  column->addWidget(widgets::child_of<widgets::Text>(page, title, "title"));
-  column->addStretch();
-  return {page};
-}
-
-}  // namespace
 
 PluggedPage plug_home(const PageHouse& house) {
   auto* page = widgets::child_of<bench::HomePage>(house.parent, *house.bench);
@@ -89,15 +77,48 @@ PluggedPage plug_job(const PageHouse& house) {
 }
 
 PluggedPage plug_past_jobs(const PageHouse& house) {
-  return not_there_yet(QCoreApplication::translate("shell", "Past jobs"), house.parent);
+  auto* page = widgets::child_of<past::PastJobs>(house.parent, house.bench->store());
+  QObject::connect(page, &past::PastJobs::open_record, page, house.links.open_record);
+  QObject::connect(page, &past::PastJobs::take_up, page, house.links.take_up);
+  QObject::connect(page, &past::PastJobs::new_job_for, page, house.links.new_job);
+  PluggedPage plugged;
+  plugged.widget = page;
+  plugged.come = [page](const std::string& text) {
+    if (text.empty()) {
+      page->refresh();
+    } else {
+      page->search(widgets::qt(text));
+    }
+  };
+  return plugged;
 }
 
 PluggedPage plug_record(const PageHouse& house) {
-  return not_there_yet(QCoreApplication::translate("shell", "Record"), house.parent);
+  auto* page = widgets::child_of<past::RecordView>(house.parent, house.bench->store());
+  QObject::connect(page, &past::RecordView::back, page, house.links.back);
+  PluggedPage plugged;
+  plugged.widget = page;
+  plugged.come = [page](const std::string& job) {
+    if (!job.empty()) {
+      page->show_job(job);
+    }
+  };
+  return plugged;
 }
 
 PluggedPage plug_workshop(const PageHouse& house) {
-  return not_there_yet(QCoreApplication::translate("shell", "Workshop"), house.parent);
+  workshop::WorkshopWays ways = workshop::usual_workshop_ways();
+  ways.clock = house.clock;
+  auto* page = widgets::child_of<workshop::WorkshopPage>(house.parent, house.bench->store(), std::move(ways));
+  QObject::connect(page, &workshop::WorkshopPage::backed_up, page,
+                   [links = house.links](qint64 at_ms, const QString& file) {
+                     links.backed_up(LastBackup{at_ms, file});
+                   });
+  PluggedPage plugged;
+  plugged.widget = page;
+  plugged.come = [page](const std::string& /*about*/) { page->refresh(); };
+  plugged.backup_done = [page](const LastBackup& backup) { page->set_last_backup(backup.at_ms, backup.file); };
+  return plugged;
 }
 
 const std::vector<PageFactory>& page_table() {

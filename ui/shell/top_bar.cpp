@@ -155,6 +155,7 @@ void TopBar::mark_place(bool on_job, const PlaceButton* here) {
 
 void TopBar::give_way() {
   name_->setVisible(on_job_ || width() >= room_for_name);
+  demo_workshop_->setText(width() >= room_for_name ? tr("demo workshop") : tr("demo"));
   job_->setVisible(on_job_);
   vehicle_->setVisible(on_job_ && width() >= room_for_vehicle);
   spec_->setVisible(on_job_ && width() >= room_for_spec);

@@ -25,9 +25,16 @@ struct RegisterWords {
   Q_DECLARE_TR_FUNCTIONS(workshop)
 };
 
+constexpr int heading_beside_mark = 480;  // from this width on it wraps
+
+/// Number and unit stay on one line.
+QString unbroken(QString text) {
+  return text.replace(QLatin1Char(' '), QChar::Nbsp);
+}
+
 QString day_in_words(const std::string& iso) {
   const QDate day = QDate::fromString(qt(iso), Qt::ISODate);
-  return day.isValid() ? day.toString(QStringLiteral("d MMM yyyy")) : qt(iso);
+  return day.isValid() ? unbroken(day.toString(QStringLiteral("d MMM yyyy"))) : qt(iso);
 }
 
 /// What keeps a list from being read stands where the list would.
@@ -47,11 +54,11 @@ Cell calibration_cell(const job::Instrument& instrument, const job::Moment& now)
 
 std::vector<Cell> instrument_cells(const job::Instrument& instrument, const job::Moment& now) {
   const quantity::Unit unit = quantity::default_unit(sheet::dimension_read_by(instrument.kind));
-  const auto amount = [unit](std::int64_t base) { return qt(quantity::shortest_text(base, unit)); };
+  const auto amount = [unit](std::int64_t base) { return unbroken(qt(quantity::shortest_text(base, unit))); };
   return {qt(instrument.name),
           widgets::say(Message{job::instrument_word(instrument.kind), {}}),
           amount(instrument.resolution),
-          QStringLiteral("± ") + amount(instrument.permissible_error),
+          QStringLiteral("±") + QChar::Nbsp + amount(instrument.permissible_error),
           instrument.calibrated_to ? day_in_words(*instrument.calibrated_to) : QStringLiteral("–"),
           calibration_cell(instrument, now)};
 }
@@ -66,8 +73,8 @@ void add_tray(widgets::Scroll& page, const store::Tray& tray) {
   table->setObjectName(QStringLiteral("tray-%1").arg(qt(tray.name)));
   for (const job::TrayShim& each : tray.shims) {
     const QString count = each.count ? QString::number(*each.count) : RegisterWords::tr("not counted");
-    table->add_row(
-        {Cell(qt(each.id), "strong"), millimetres(each.thickness), QString::number(each.u_mm, 'g', 6), count});
+    table->add_row({Cell(qt(each.id), "strong"), qt(quantity::millimetre_text(each.thickness, 3)),
+                    QString::number(each.u_mm, 'g', 6), count});
   }
   page.column()->addWidget(table);
 }
@@ -99,6 +106,8 @@ void add_job_sheet(widgets::Scroll& page, const store::SheetIssue& issue) {
 }  // namespace
 
 void clear(widgets::Scroll& page) {
+  // Laid out at once when it is shown again, instead of piece by piece under the eyes.
+  page.content()->hide();
   while (const auto item = std::unique_ptr<QLayoutItem>(page.column()->takeAt(0))) {
     if (QWidget* const widget = item->widget()) {
       widget->hide();
@@ -111,8 +120,11 @@ void add_heading(widgets::Scroll& page, const QString& text, bool demonstration)
   auto* line = child_of<QWidget>(page.content());
   auto* row = widgets::lay<QHBoxLayout>(line, 14);
   row->setContentsMargins(0, 8, 0, 0);
-  row->addWidget(child_of<widgets::Text>(line, text, "heading"), demonstration ? 0 : 1);
+  auto* heading = child_of<widgets::Text>(line, text, "heading");
+  row->addWidget(heading, demonstration ? 0 : 1);
   if (demonstration) {
+    heading->ensurePolished();
+    heading->setMinimumWidth(std::min(heading_beside_mark, heading->fontMetrics().horizontalAdvance(text) + 4));
     row->addWidget(widgets::demonstration_mark(line));
     row->addStretch(1);
   }
@@ -125,6 +137,7 @@ void add_text(widgets::Scroll& page, const QString& text) {
 
 void end_page(widgets::Scroll& page) {
   page.column()->addStretch(1);
+  page.content()->show();
 }
 
 void fill_people(widgets::Scroll& page, store::Registers& registers) {
@@ -157,12 +170,12 @@ void fill_instruments(widgets::Scroll& page, store::Registers& registers, const 
     add_refusal(page, instruments.error());
   } else {
     auto* table =
-        child_of<ValueTable>(page.content(), std::vector<Column>{{RegisterWords::tr("Name"), 2, false},
-                                                                 {RegisterWords::tr("Kind"), 2, false},
-                                                                 {RegisterWords::tr("Resolution"), 1, true},
-                                                                 {RegisterWords::tr("Permissible error"), 2, true},
-                                                                 {RegisterWords::tr("Calibrated to"), 2, false},
-                                                                 {RegisterWords::tr("Calibration"), 2, false}});
+        child_of<ValueTable>(page.content(), std::vector<Column>{{RegisterWords::tr("Name"), 4, false},
+                                                                 {RegisterWords::tr("Kind"), 4, false},
+                                                                 {RegisterWords::tr("Resolution"), 2, true},
+                                                                 {RegisterWords::tr("Permissible error"), 3, true},
+                                                                 {RegisterWords::tr("Calibrated to"), 3, false},
+                                                                 {RegisterWords::tr("Calibration"), 3, false}});
     for (const job::Instrument& each : *instruments) {
       table->add_row(instrument_cells(each, now));
     }

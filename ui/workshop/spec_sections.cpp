@@ -43,23 +43,23 @@ void add_spec_card(widgets::Scroll& page, const store::SheetIssue& issue,
   row->setStretch(0, 1);
   words->addWidget(child_of<widgets::Text>(card, SpecPageWords::tr("Source: %1").arg(qt(spec->source)), "soft"));
   if (spec->demonstration) {
-    words->addWidget(widgets::demonstration_mark(card));
+    words->addWidget(widgets::demonstration_mark(card), 0, Qt::AlignLeft);
   }
   auto* button = child_of<widgets::Button>(card, SpecPageWords::tr("Show values"));
   button->setObjectName(QStringLiteral("button-open-%1").arg(qt(issue.name)));
   button->setAccessibleDescription(issue_title(issue));
   QObject::connect(button, &QAbstractButton::clicked, &page, [open, hash = issue.hash] { open(hash); });
-  row->addWidget(button, 0, Qt::AlignBottom);
+  row->addWidget(button, 0, Qt::AlignBottom | Qt::AlignRight);
   page.column()->addWidget(card);
 }
 
 void add_side_values(widgets::Scroll& page, const sheet::SpecSheet& spec) {
   auto* table =
-      child_of<ValueTable>(page.content(), std::vector<Column>{{SpecPageWords::tr("Value"), 4, false},
+      child_of<ValueTable>(page.content(), std::vector<Column>{{SpecPageWords::tr("Value"), 5, false},
                                                                {SpecPageWords::tr("Lower, large bearing"), 3, true},
                                                                {SpecPageWords::tr("Upper, small bearing"), 3, true},
                                                                {SpecPageWords::tr("Unit"), 0, false},
-                                                               {SpecPageWords::tr("From"), 3, false}});
+                                                               {SpecPageWords::tr("From"), 5, false}});
   table->setObjectName(QStringLiteral("values-of-sides"));
   for (const SideRow& each : side_rows(spec)) {
     table->add_row({each.name, each.lower, each.upper, Cell(each.unit, "soft"), Cell(each.from, "small")});

@@ -19,7 +19,6 @@ constexpr int row_height = 40;
 ValueTable::ValueTable(std::vector<Column> columns, QWidget* parent)
     : QFrame(parent), columns_(std::move(columns)), grid_(widgets::child_of<QGridLayout>(this)) {
   widgets::set_part(this, "card");
-  setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Maximum);
   grid_->setContentsMargins(20, 6, 20, 8);
   grid_->setHorizontalSpacing(18);
   grid_->setVerticalSpacing(0);

@@ -17,11 +17,9 @@ TEST_CASE("every place has its page") {
   links.search = [](const QString&) {};
   links.refused = [](const Error&) {};
   links.backed_up = [](const shell::LastBackup&) {};
-  const auto fonts = print::load_fonts();
-  REQUIRE(fonts);
   QStackedWidget stack;
   const auto clock = [] { return job::Moment{1795770000000, 0, false}; };
-  const shell::PageHouse house{&bench.workbench(), &settings, &*fonts, clock, links, &stack};
+  const shell::PageHouse house{&bench.workbench(), &settings, clock, links, &stack};
   std::set<shell::PageName> names;
   for (const shell::PageFactory& each : shell::page_table()) {
     const shell::PluggedPage page = each.make(house);

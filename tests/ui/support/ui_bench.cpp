@@ -16,12 +16,8 @@ namespace {
 
 constexpr std::int64_t start_ms = 1795421400000;  // 2026-11-23 08:50 UTC
 
-std::string folder_of_demos() {
-  return SHIMWRIGHT_DATA_DIR "/demo";
-}
-
 cli::Script script_of(const std::string& name) {
-  QFile file(QString::fromStdString(folder_of_demos() + "/" + name + ".json"));
+  QFile file(QString::fromStdString(UiBench::demo_folder() + "/" + name + ".json"));
   REQUIRE(file.open(QIODevice::ReadOnly));
   auto script = cli::read_script(file.readAll().toStdString());
   REQUIRE(script);
@@ -60,6 +56,10 @@ UiBench::UiBench(const std::string& script) : now_ms_(std::make_shared<std::int6
   workbench_->set_person(workbench_->persons().front());
 }
 
+std::string UiBench::demo_folder() {
+  return SHIMWRIGHT_DATA_DIR "/demo";
+}
+
 std::string UiBench::go_to(const std::string& until) {
   cli::Script script = script_of(script_);
   if (!until.empty()) {
@@ -73,7 +73,7 @@ std::string UiBench::go_to(const std::string& until) {
   store::IdSource ids;
   auto known = cli::settle_in(*store_, script, ids);
   REQUIRE(known);
-  auto result = cli::replay(*store_, script, *known, ids, folder_of_demos(), [](const std::string&) {});
+  auto result = cli::replay(*store_, script, *known, ids, UiBench::demo_folder(), [](const std::string&) {});
   REQUIRE(result);
   REQUIRE(result->unexpected == 0);
   auto taken = workbench_->take(result->job);

@@ -27,6 +27,8 @@ class UiBench {
   /// Opens a job as the script does and goes through its commands up to, not with, the first for step `until`; all of
   /// them for a blank one. The job is in hand then. Gives its id.
   std::string go_to(const std::string& until);
+  /// Where the demonstration scripts and their photos lie.
+  [[nodiscard]] static std::string demo_folder();
 
  private:
   QTemporaryDir folder_;

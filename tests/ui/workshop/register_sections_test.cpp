@@ -32,9 +32,9 @@ TEST_CASE("instruments stand with kind, resolution and error, and the overdue on
   workshop::fill_instruments(bench.page, bench.registers, in_march);
   const QString shown = shown_in(bench.page);
   CHECK(shown.contains("torque wrench"));
-  CHECK(shown.contains("± 0.3 N·m"));
-  CHECK(shown.contains("0.001 mm"));
-  CHECK(shown.contains("28 Feb 2027"));
+  CHECK(shown.contains("±\u00a00.3\u00a0N·m"));
+  CHECK(shown.contains("0.001\u00a0mm"));
+  CHECK(shown.contains("28\u00a0Feb\u00a02027"));
   CHECK(shown.count("overdue") == 1);
   workshop::fill_instruments(bench.page, bench.registers, {1795421400000, 60, false});
   CHECK(shown_in(bench.page).count("overdue") == 0);

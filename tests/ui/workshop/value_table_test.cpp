@@ -9,8 +9,8 @@ using workshop::ValueTable;
 
 TEST_CASE("a table shows its headings and cells, a mark beside its word") {
   ValueTable table({{"Name", 2, false}, {"Limit", 1, true}});
-  table.add_row({"dial 2", Cell("overdue", "bad", widgets::Mark::held)});
-  table.add_row({"dial 3", "in date"});
+  table.add_row({Cell("dial 2"), Cell("overdue", "bad", widgets::Mark::held)});
+  table.add_row({Cell("dial 3"), Cell("in date")});
   CHECK(table.row_count() == 2);
   QStringList shown;
   for (const QLabel* each : table.findChildren<QLabel*>()) {

@@ -62,6 +62,10 @@ TEST_CASE("a spec sheet is opened and left again with keys") {
   REQUIRE(bench.button("button-all-spec-sheets") != nullptr);
   CHECK(bench.button("button-all-spec-sheets")->hasFocus());
   CHECK(shown_in(*bench.shown()).contains("0.25 to 0.85"));
+  QCoreApplication::processEvents();
+  const auto* values = bench.page.findChild<QWidget*>("values-of-sides");
+  REQUIRE(values != nullptr);
+  CHECK(values->height() >= values->sizeHint().height());
   QTest::keyClick(bench.button("button-all-spec-sheets"), Qt::Key_Return);
   CHECK_FALSE(shown_in(*bench.shown()).contains("0.25 to 0.85"));
   CHECK(bench.button("button-open-D7") != nullptr);

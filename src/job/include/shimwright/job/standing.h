@@ -5,7 +5,8 @@
 
 #include "shimwright/job/state.h"
 
-/// What counts now at a step, above all at one that finds or judges a shim: what was taken back or belongs to an earlier round does not.
+/// What counts now at a step, above all at one that finds or judges a shim: what was taken back or belongs to an
+/// earlier round does not.
 namespace shimwright::job {
 
 /// All live entries of a step that still count, in order: those since it was last asked again.
@@ -17,7 +18,8 @@ namespace shimwright::job {
 /// The depths read last at a depth step; nullptr before they are read.
 [[nodiscard]] const DepthsRead* present_depths(const JobState& state, const sheet::Step& step);
 
-/// Floats of the series before the present one: the advice given on them last; nullptr where nothing was measured again.
+/// Floats of the series before the present one: the advice given on them last; nullptr where nothing was measured
+/// again.
 [[nodiscard]] const Advised* advice_before_series(const JobState& state, const sheet::Step& step);
 
 /// What the latest advice says of the shim of this step's side: that of the step itself, else of its float in the

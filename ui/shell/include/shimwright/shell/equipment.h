@@ -20,7 +20,6 @@ struct Equipment {
   std::function<QString(QWidget* over, const QString& from)> choose_folder;
   std::function<void(widgets::Scheme scheme)> dress;
   std::function<void()> sound;
-  const print::Fonts* fonts = nullptr;  ///< must outlive the window
   std::vector<PageFactory> pages;
 };
 

@@ -8,7 +8,6 @@
 #include <QWidget>
 
 #include "shimwright/bench/workbench.h"
-#include "shimwright/print/fonts.h"
 #include "shimwright/shell/settings.h"
 
 /// How the window and its pages speak to each other. The window knows no page by its class.
@@ -43,7 +42,6 @@ struct PageLinks {
 struct PageHouse {
   bench::Workbench* bench;
   const Settings* settings;
-  const print::Fonts* fonts;
   std::function<job::Moment()> clock;
   PageLinks links;
   QWidget* parent;

@@ -2,6 +2,7 @@
 
 #include <functional>
 
+#include <QBoxLayout>
 #include <QFrame>
 #include <QLabel>
 #include <QPushButton>

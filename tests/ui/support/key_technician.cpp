@@ -1,0 +1,329 @@
+#include "key_technician.h"
+
+#include <QApplication>
+#include <QKeyEvent>
+#include <QLineEdit>
+#include <QPlainTextEdit>
+#include <QPushButton>
+#include <QTest>
+#include <catch2/catch.hpp>
+#include <concepts>
+#include <variant>
+
+#include "shimwright/widgets/say.h"
+
+namespace shimwright::test {
+
+using widgets::qt;
+
+bench::Surroundings Hands::surroundings() {
+  return {[this](int, std::function<void()> call) { waiting_.push_back(std::move(call)); }, [this] { return photo_; }};
+}
+
+void Hands::pause() {
+  for (const auto& call : std::exchange(waiting_, {})) {
+    call();
+  }
+}
+
+void KeyTechnician::key(Qt::Key pressed, Qt::KeyboardModifiers modifiers) {
+  QWidget* focus = QApplication::focusWidget();
+  QTest::keyClick(focus == nullptr ? window_ : focus, pressed, modifiers);
+  QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+}
+
+void KeyTechnician::type(const std::string& text) {
+  for (const QChar each : qt(text)) {
+    QWidget* focus = QApplication::focusWidget();
+    REQUIRE(focus != nullptr);
+    QKeyEvent down(QEvent::KeyPress, 0, Qt::NoModifier, QString(each));
+    QApplication::sendEvent(focus, &down);
+  }
+}
+
+bool KeyTechnician::shows(const QString& name) const {
+  const auto* found = window_->findChild<QWidget*>(name);
+  return found != nullptr && found->isVisible() && found->isEnabled();
+}
+
+void KeyTechnician::tab_to(const QString& name) {
+  constexpr int longest_way = 200;
+  for (int tabs = 0; tabs < longest_way; ++tabs) {
+    const QWidget* focus = QApplication::focusWidget();
+    if (focus != nullptr && focus->objectName() == name) {
+      return;
+    }
+    key(Qt::Key_Tab);
+  }
+  FAIL("no Tab leads to " << name.toStdString() << " at step " << page_->step_id());
+}
+
+void KeyTechnician::tab_and_press(const QString& name) {
+  tab_to(name);
+  key(Qt::Key_Return);
+}
+
+void KeyTechnician::digit(int number) {
+  key(static_cast<Qt::Key>(Qt::Key_0 + number));
+  hands_->pause();
+  QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+}
+
+void KeyTechnician::fill(const QString& name, const std::string& text) {
+  tab_to(name);
+  key(Qt::Key_A, Qt::ControlModifier);
+  if (text.empty()) {
+    key(Qt::Key_Delete);
+  } else {
+    type(text);
+  }
+}
+
+void KeyTechnician::scan(const std::string& text) {
+  type(text);
+  key(Qt::Key_Return);
+}
+
+void KeyTechnician::more(const QString& pick) {
+  tab_and_press(QStringLiteral("button-more"));
+  tab_and_press(QStringLiteral("button-pick-") + pick);
+}
+
+void KeyTechnician::answer(const std::string& text) {
+  fill(QStringLiteral("field-ask"), text);
+  key(Qt::Key_Return);
+  key(Qt::Key_Return);
+}
+
+void KeyTechnician::go_to(const std::string& step) {
+  if (page_->step_id() == step) {
+    return;
+  }
+  const QString row = qt("step-" + step);
+  if (!shows(row)) {
+    for (const sheet::Stage& stage : bench_->state().sheets.job->stages) {
+      for (const sheet::Step& each : stage.steps) {
+        if (each.id == step) {
+          tab_and_press(qt("stage-" + stage.id));
+        }
+      }
+    }
+  }
+  if (page_->step_id() != step) {
+    tab_and_press(row);
+  }
+  REQUIRE(page_->step_id() == step);
+}
+
+void KeyTechnician::keep(const job::Command& command, const std::string& shim_to_come, const QString& photo) {
+  shim_to_come_ = shim_to_come;
+  hands_->set_photo(photo);
+  std::visit(
+      [this](const auto& each) {
+        if constexpr (requires { { each.step } -> std::convertible_to<std::string>; }) {
+          go_to(each.step);
+        }
+        (*this)(each);
+      },
+      command);
+}
+
+void KeyTechnician::operator()(const job::DoStep& /*command*/) {
+  main_key();
+}
+
+void KeyTechnician::operator()(const job::CheckStep& command) {
+  if (command.in_order && command.finding.empty()) {
+    digit(1);
+    return;
+  }
+  fill(QStringLiteral("field-finding"), command.finding);
+  tab_and_press(command.in_order ? QStringLiteral("button-in-order") : QStringLiteral("button-not-in-order"));
+}
+
+void KeyTechnician::operator()(const job::ChooseAnswer& command) {
+  tab_and_press(qt("button-" + command.choice));
+}
+
+void KeyTechnician::operator()(const job::EnterReadings& command) {
+  for (const job::TypedReading& each : command.readings) {
+    fill(qt("field-" + each.channel), each.text);
+  }
+  main_key();
+}
+
+void KeyTechnician::operator()(const job::EnterPeak& command) {
+  const auto* step = bench_->state().sheets.job->find(command.step);
+  REQUIRE(step != nullptr);
+  fill(qt("field-" + std::get<sheet::PeakStep>(step->body).channel.id), command.reading.text);
+  key(Qt::Key_Return);
+}
+
+void KeyTechnician::operator()(const job::FitParts& command) {
+  for (const job::PartFitted& part : command.parts) {
+    const QString field = qt("field-" + part.part);
+    if (!part.number.empty()) {
+      fill(field + QStringLiteral("-number"), part.number);
+    }
+    fill(field + QStringLiteral("-quantity"), std::to_string(part.quantity));
+    if (!part.batch.empty()) {
+      fill(field + QStringLiteral("-batch"), part.batch);
+    }
+  }
+  main_key();
+}
+
+void KeyTechnician::operator()(const job::AddPhoto& command) {
+  if (!shows(QStringLiteral("field-caption"))) {
+    tab_and_press(QStringLiteral("button-photo"));
+    return;
+  }
+  fill(QStringLiteral("field-caption"), command.caption);
+  tab_and_press(QStringLiteral("button-choose-picture"));
+}
+
+void KeyTechnician::operator()(const job::WriteText& command) {
+  fill(QStringLiteral("field-text"), command.text);
+  main_key();
+}
+
+void KeyTechnician::operator()(const job::TryShim& command) {
+  scan(command.shim);
+  digit(command.fit == job::Fit::tight ? 1 : command.fit == job::Fit::snug ? 2 : 3);
+}
+
+void KeyTechnician::operator()(const job::EnterDepths& command) {
+  for (std::size_t at = 0; at < command.readings.size(); ++at) {
+    fill(QStringLiteral("field-depth-%1").arg(at + 1), command.readings[at]);
+  }
+  fill(QStringLiteral("field-reference"), command.reference);
+  if (!command.stamp.empty()) {
+    fill(QStringLiteral("field-stamp"), command.stamp);
+  }
+  main_key();
+}
+
+void KeyTechnician::operator()(const job::EnterFloatRun& command) {
+  const QString spot = QStringLiteral("button-spot-%1").arg(command.spot);
+  const auto* button = window_->findChild<QPushButton*>(spot);
+  REQUIRE(button != nullptr);
+  if (!button->isChecked()) {
+    tab_and_press(spot);
+  }
+  fill(QStringLiteral("field-rest"), command.rest);
+  key(Qt::Key_Return);
+  type(command.lifted);
+  key(Qt::Key_Return);
+  type(command.zero_after);
+  key(Qt::Key_Return);
+}
+
+void KeyTechnician::operator()(const job::BeginSeries& command) {
+  tab_and_press(command.reason == job::SeriesReason::seated_again ? QStringLiteral("button-seat-again")
+                                                                  : QStringLiteral("button-measure-again"));
+}
+
+void KeyTechnician::operator()(const job::Confirm& command) {
+  tab_and_press(qt("button-confirm-" + command.question));
+}
+
+void KeyTechnician::operator()(const job::ChooseShim& command) {
+  for (const QString& name : {QStringLiteral("button-take"), QStringLiteral("button-take-shim"), qt("button-take-" + command.shim)}) {
+    const auto* button = window_->findChild<QPushButton*>(name);
+    if (button != nullptr && button->isVisible() && button->text().contains(qt(command.shim))) {
+      tab_and_press(name);
+      if (shows(QStringLiteral("field-ask"))) {
+        answer(command.reason);
+      }
+      return;
+    }
+  }
+  if (shows(QStringLiteral("button-another-shim")) && !shows(QStringLiteral("button-tight"))) {
+    tab_and_press(QStringLiteral("button-another-shim"));
+    tab_and_press(qt("button-shim-" + command.shim));
+  } else {
+    scan(command.shim);
+    tab_and_press(QStringLiteral("button-take-other"));
+  }
+  if (shows(QStringLiteral("field-ask"))) {
+    answer(command.reason);
+  }
+}
+
+void KeyTechnician::operator()(const job::TryTeachIn& command) {
+  for (const job::TypedAttemptValue& each : command.values) {
+    fill(qt("field-" + each.channel + "-before"), each.before);
+    fill(qt("field-" + each.channel + "-after"), each.after);
+  }
+  if (!command.completed) {
+    fill(QStringLiteral("field-code"), command.code);
+    fill(QStringLiteral("field-reason"), command.reason);
+  }
+  tab_and_press(command.completed ? QStringLiteral("button-completed") : QStringLiteral("button-aborted"));
+}
+
+void KeyTechnician::operator()(const job::Sign& /*command*/) {
+  main_key();
+}
+
+void KeyTechnician::operator()(const job::Deviate& command) {
+  if (shows(QStringLiteral("button-reason"))) {
+    tab_and_press(QStringLiteral("button-reason"));
+  } else {
+    more(QStringLiteral("reason"));
+  }
+  answer(command.reason);
+}
+
+void KeyTechnician::operator()(const job::SayNotRequired& command) {
+  tab_and_press(QStringLiteral("button-not-required"));
+  answer(command.reason);
+}
+
+void KeyTechnician::operator()(const job::Withdraw& command) {
+  more(QStringLiteral("take-back"));
+  tab_and_press(QStringLiteral("button-pick-%1").arg(command.entry));
+  answer(command.reason);
+}
+
+void KeyTechnician::operator()(const job::Note& command) {
+  if (command.step) {
+    go_to(*command.step);
+  }
+  tab_and_press(QStringLiteral("button-note"));
+  answer(command.text);
+}
+
+void KeyTechnician::operator()(const job::Park& command) {
+  if (shows(QStringLiteral("button-park"))) {
+    tab_and_press(QStringLiteral("button-park"));
+  } else {
+    more(QStringLiteral("park"));
+  }
+  fill(QStringLiteral("field-waits-for"), command.waits_for);
+  key(Qt::Key_Return);
+  type(command.due);
+  key(Qt::Key_Return);
+  key(Qt::Key_Return);
+}
+
+void KeyTechnician::operator()(const job::TakeUp& /*command*/) {
+  tab_and_press(QStringLiteral("button-take-up"));
+}
+
+void KeyTechnician::operator()(const job::HandOver& command) {
+  const QString initials = bench_->initials_of(command.to);
+  more(QStringLiteral("hand-over"));
+  tab_and_press(QStringLiteral("button-pick-") + initials);
+  answer(command.remark.empty() ? "nothing to add" : command.remark);
+}
+
+void KeyTechnician::operator()(const job::BeginAssembly& command) {
+  tab_and_press(QStringLiteral("button-change-shim"));
+  tab_and_press(qt("button-shim-" + shim_to_come_));
+  if (shows(QStringLiteral("field-ask"))) {
+    answer(command.reason);
+  }
+}
+
+}  // namespace shimwright::test
