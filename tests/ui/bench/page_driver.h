@@ -20,6 +20,11 @@ class PageDriver {
  public:
   explicit PageDriver(const std::string& step) {
     bench_.go_to(step);
+    for (const store::Person& person : bench_.workbench().persons()) {
+      if (person.initials == "MK") {
+        bench_.workbench().set_person(person);
+      }
+    }
     open(step);
   }
 
