@@ -31,7 +31,7 @@ class AnswerPage : public StepPage {
   KeptLine* kept_;
 };
 
-class DoPage : public AnswerPage {
+class DoPage final : public AnswerPage {
   Q_OBJECT
 
  public:
@@ -39,7 +39,7 @@ class DoPage : public AnswerPage {
   [[nodiscard]] std::vector<FootAction> actions() override;
 };
 
-class CheckPage : public AnswerPage {
+class CheckPage final : public AnswerPage {
   Q_OBJECT
 
  public:
@@ -63,7 +63,7 @@ class CheckPage : public AnswerPage {
   bool waits_for_words_ = false;  ///< "not in order" was pressed before its words were there
 };
 
-class ChoosePage : public AnswerPage {
+class ChoosePage final : public AnswerPage {
   Q_OBJECT
 
  public:
@@ -81,7 +81,7 @@ class ChoosePage : public AnswerPage {
   std::vector<widgets::Button*> buttons_;
 };
 
-class SignPage : public AnswerPage {
+class SignPage final : public AnswerPage {
   Q_OBJECT
 
  public:

@@ -276,16 +276,15 @@ std::vector<FootAction> DepthPage::actions() {
   }
   if (judgement_) {
     all.push_back({"another-shim", tr("Another shim"), [this] { ask_for_another(); }, false, true, true});
-    add_taking(all);
+    add_taking(all, judgement_->advised);
   }
   return all;
 }
 
-void DepthPage::add_taking(std::vector<FootAction>& actions) {
+void DepthPage::add_taking(std::vector<FootAction>& actions, const job::Advised& advised) {
   if (chosen_shim()) {
     return;
   }
-  const job::Advised& advised = judgement_->advised;
   if (advised.conclusion == job::Conclusion::edge) {
     for (const std::string& shim : advised.candidates) {
       actions.push_back({"take-" + shim, tr("Take %1").arg(qt(shim)), [this, shim] { take(shim); }});

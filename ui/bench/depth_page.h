@@ -14,7 +14,7 @@
 namespace shimwright::bench {
 
 /// The shim from measured depths: fields on the left, the sum and the sizes on the right.
-class DepthPage : public StepPage {
+class DepthPage final : public StepPage {
   Q_OBJECT
 
  public:
@@ -50,7 +50,7 @@ class DepthPage : public StepPage {
   [[nodiscard]] std::vector<widgets::NumberField*> fields() const;
   [[nodiscard]] std::optional<std::string> chosen_shim() const;
   [[nodiscard]] const sheet::DepthSpec* depth_spec() const;
-  void add_taking(std::vector<FootAction>& actions);
+  void add_taking(std::vector<FootAction>& actions, const job::Advised& advised);
 
   std::optional<job::Judgement> judgement_;
   QString fault_;

@@ -117,8 +117,9 @@ QString depth_margin(const job::Judgement& judgement) {
     std::optional<double> nearest;
     QString beyond;
     for (std::size_t at = 0; at + 1 < cells.size(); ++at) {
-      const double away = cells[at].to_mm ? std::abs(*answer->required_mm - *cells[at].to_mm) : 0.0;
-      if (cells[at].to_mm && (!nearest || away < *nearest)) {
+      const std::optional<double>& border = cells[at].to_mm;
+      const double away = border ? std::abs(*answer->required_mm - *border) : 0.0;
+      if (border && (!nearest || away < *nearest)) {
         nearest = away;
         beyond = widgets::qt(cells[at].shim == answer->shim ? cells[at + 1].shim : cells[at].shim);
       }

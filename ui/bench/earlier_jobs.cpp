@@ -62,9 +62,11 @@ const EarlierJob* latest_renewal(const EarlierJobs& earlier) {
 
 const EarlierJob* farthest(const EarlierJobs& earlier) {
   const EarlierJob* found = nullptr;
+  std::int64_t most = 0;
   for (const EarlierJob& each : earlier.latest) {
-    if (each.odometer && (found == nullptr || each.odometer->base > found->odometer->base)) {
+    if (each.odometer && (found == nullptr || each.odometer->base > most)) {
       found = &each;
+      most = each.odometer->base;
     }
   }
   return found;

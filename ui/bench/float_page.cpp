@@ -130,11 +130,9 @@ void FloatPage::show_entry(const Runs& runs) {
 }
 
 void FloatPage::show_disc(const Runs& runs) {
-  const shim::FloatJudgement* judged =
-      judgement_ && judgement_->answer.disc_float && judgement_->answer.disc_float->judgement
-          ? &*judgement_->answer.disc_float->judgement
-          : nullptr;
-  const bool with_verdicts = judged != nullptr && judgement_->advised.conclusion != job::Conclusion::for_information;
+  const shim::FloatJudgement* judged = judgement_ ? engine_judgement(*judgement_) : nullptr;
+  const bool informs = judgement_ && judgement_->advised.conclusion == job::Conclusion::for_information;
+  const bool with_verdicts = judged != nullptr && !informs;
   const auto& angles = float_spec().spot_angles_deg;
   std::vector<widgets::DiscSpot> spots;
   for (std::size_t at = 0; at < angles.size(); ++at) {
@@ -192,13 +190,12 @@ std::vector<FootAction> FloatPage::actions() {
     return all;
   }
   if (judgement_) {
-    add_deciding(all);
+    add_deciding(all, judgement_->advised.conclusion);
   }
   return all;
 }
 
-void FloatPage::add_deciding(std::vector<FootAction>& actions) {
-  const job::Conclusion conclusion = judgement_->advised.conclusion;
+void FloatPage::add_deciding(std::vector<FootAction>& actions, job::Conclusion conclusion) {
   const bool seat = conclusion == job::Conclusion::seat_again;
   const bool change = conclusion == job::Conclusion::change_shim || conclusion == job::Conclusion::step_shim;
   const bool passed = job::passed(step_state());

@@ -14,7 +14,7 @@
 namespace shimwright::bench {
 
 /// The float of a disc at its spots: entered run by run, judged by the engine, and what to do about it.
-class FloatPage : public StepPage {
+class FloatPage final : public StepPage {
   Q_OBJECT
 
  public:
@@ -39,7 +39,7 @@ class FloatPage : public StepPage {
   void begin_series(job::SeriesReason reason);
   void ask_for_shim();
   void change_to(const std::string& shim);
-  void add_deciding(std::vector<FootAction>& actions);
+  void add_deciding(std::vector<FootAction>& actions, job::Conclusion conclusion);
   [[nodiscard]] bool measuring() const;
   [[nodiscard]] bool as_found() const { return std::get<sheet::FloatStep>(step().body).as_found; }
   [[nodiscard]] bool method_forbids() const { return as_found() && !float_spec().as_found; }

@@ -75,7 +75,7 @@ void FloatTable::show_runs(const std::vector<std::vector<const job::FloatRun*>>&
     columns = std::max(columns, static_cast<int>(spot.size()));
   }
   add_head(grid, columns);
-  const bool judged = judgement && judgement->answer.disc_float && judgement->answer.disc_float->judgement;
+  const shim::FloatJudgement* judged = judgement ? engine_judgement(*judgement) : nullptr;
   for (std::size_t spot = 0; spot < runs.size(); ++spot) {
     const int row = static_cast<int>(spot) + head_rows;
     grid->setRowMinimumHeight(row, 30);
@@ -85,23 +85,22 @@ void FloatTable::show_runs(const std::vector<std::vector<const job::FloatRun*>>&
       const QString words = there ? run_words(*runs[spot][run]) : QStringLiteral("\u2013");
       grid->addWidget(cell(rows_, words, there ? "echo" : "soft", Qt::AlignRight), row, static_cast<int>(run) + 1);
     }
-    const QString value =
-        judged ? length_words(judgement->answer.disc_float->judgement->float_mm[spot], 3) : QStringLiteral("\u2013");
-    grid->addWidget(cell(rows_, value, judged ? "sum-total" : "soft", Qt::AlignRight), row, columns + 1);
-    add_verdict(grid, row, columns + 2, judgement, spot);
+    const QString value = judged != nullptr ? length_words(judged->float_mm[spot], 3) : QStringLiteral("\u2013");
+    grid->addWidget(cell(rows_, value, judged != nullptr ? "sum-total" : "soft", Qt::AlignRight), row, columns + 1);
+    add_verdict(grid, row, columns + 2, judged, spot);
   }
 }
 
-void FloatTable::add_verdict(QGridLayout* grid, int row, int column, const std::optional<job::Judgement>& judgement,
+void FloatTable::add_verdict(QGridLayout* grid, int row, int column, const shim::FloatJudgement* judged,
                              std::size_t spot) {
   if (!judges_) {
     return;
   }
-  if (!judgement || !judgement->answer.disc_float || !judgement->answer.disc_float->judgement) {
+  if (judged == nullptr) {
     grid->addWidget(cell(rows_, QStringLiteral("\u2013"), "soft", Qt::AlignLeft), row, column);
     return;
   }
-  const metrology::Verdict verdict = judgement->answer.disc_float->judgement->spot_verdicts[spot];
+  const metrology::Verdict verdict = judged->spot_verdicts[spot];
   const bool off = verdict == metrology::Verdict::too_small || verdict == metrology::Verdict::too_large;
   const char* part = off ? "bad" : verdict == metrology::Verdict::within ? "good" : "strong";
   auto* place = child_of<QWidget>(rows_);

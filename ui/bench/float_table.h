@@ -22,8 +22,7 @@ class FloatTable : public QWidget {
 
  private:
   void add_head(QGridLayout* grid, int columns);
-  void add_verdict(QGridLayout* grid, int row, int column, const std::optional<job::Judgement>& judgement,
-                   std::size_t spot);
+  void add_verdict(QGridLayout* grid, int row, int column, const shim::FloatJudgement* judged, std::size_t spot);
 
   QWidget* rows_ = nullptr;
   bool judges_ = true;  ///< else for information only

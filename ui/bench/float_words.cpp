@@ -16,12 +16,6 @@ using quantity::in_millimetres;
 using widgets::Mark;
 using widgets::qt;
 
-/// The judgement of the engine, where it has one: not while a question is open.
-const shim::FloatJudgement* engine_judgement(const job::Judgement& judgement) {
-  const auto& answer = judgement.answer.disc_float;
-  return answer && answer->judgement ? &*answer->judgement : nullptr;
-}
-
 const shim::RankedShim* ranked(const job::Judgement& judgement) {
   const auto& answer = judgement.answer.disc_float;
   if (!answer || !answer->ranking || !answer->shim) {
@@ -71,6 +65,11 @@ QString sensitivity_words(const job::Judgement& judgement, const metrology::Slop
 }
 
 }  // namespace
+
+const shim::FloatJudgement* engine_judgement(const job::Judgement& judgement) {
+  const auto& answer = judgement.answer.disc_float;
+  return answer && answer->judgement ? &*answer->judgement : nullptr;
+}
 
 widgets::StripText float_strip(const job::Judgement& judgement, const sheet::FloatSpec& spec, sheet::Side side) {
   const QString small = QCoreApplication::translate("bench", "%1, %2").arg(disc_words(side), limits_words(spec));
@@ -125,7 +124,7 @@ QString float_heading(const job::Judgement& judgement, sheet::Side side) {
 }
 
 QString float_reason_text(const job::Judgement& judgement) {
-  const QString reason = widgets::say(judgement.advised.reason);
+  QString reason = widgets::say(judgement.advised.reason);
   if (judgement.advised.conclusion == job::Conclusion::seat_again) {
     return reason + if_the_float_stays(judgement);
   }
@@ -167,7 +166,7 @@ widgets::LimitStripView float_limits(const sheet::FloatSpec& spec,
   view.most_mm = in_millimetres(spec.most);
   const shim::FloatJudgement* judged = judgement ? engine_judgement(*judgement) : nullptr;
   if (judged != nullptr) {
-    const bool judges = judgement->advised.conclusion != job::Conclusion::for_information;
+    const bool judges = judgement && judgement->advised.conclusion != job::Conclusion::for_information;
     view.guard_mm = judges ? spec.guard_factor * largest_u(*judged) : 0.0;
     for (std::size_t spot = 0; spot < judged->float_mm.size(); ++spot) {
       view.marks.push_back({static_cast<int>(spot) + 1, judged->float_mm[spot],
@@ -209,8 +208,7 @@ std::vector<ShimPromise> shim_promises(const job::Judgement& judgement) {
 }
 
 QString dial_hint(const std::optional<job::Instrument>& dial) {
-  const QString direction =
-      QCoreApplication::translate("bench", "Lifted is the higher reading while the dial runs forward.");
+  QString direction = QCoreApplication::translate("bench", "Lifted is the higher reading while the dial runs forward.");
   if (!dial || !dial->turn) {
     return direction;
   }

@@ -242,7 +242,7 @@ void GaugeFitPage::add_taking(std::vector<FootAction>& actions) {
   const auto advised = advised_shim();
   const bool settled = judgement_->advised.conclusion == job::Conclusion::fit_shim;
   if (!chosen && advised && advised != picked_ && (settled || advice_of_float() != nullptr)) {
-    const std::string shim = *advised;
+    const std::string& shim = *advised;
     actions.push_back({"take", tr("Take %1").arg(qt(shim)), [this, shim] { take(shim); }, settled});
   }
 }

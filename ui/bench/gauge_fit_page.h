@@ -13,7 +13,7 @@
 namespace shimwright::bench {
 
 /// Which shim seats the gauge snug: try, say what is felt, and take the one the trials settle on.
-class GaugeFitPage : public StepPage {
+class GaugeFitPage final : public StepPage {
   Q_OBJECT
 
  public:

@@ -1,22 +1,12 @@
 #include "instrument_box.h"
 
-#include <QDate>
-#include <QLocale>
 #include <QWheelEvent>
 #include <utility>
 
+#include "days.h"
 #include "shimwright/widgets/say.h"
 
 namespace shimwright::bench {
-
-namespace {
-
-QString day_text(const std::string& iso_day) {
-  const QDate day = QDate::fromString(widgets::qt(iso_day), Qt::ISODate);
-  return day.isValid() ? QLocale().toString(day, QStringLiteral("d MMM yyyy")) : widgets::qt(iso_day);
-}
-
-}  // namespace
 
 InstrumentBox::InstrumentBox(const QString& title, sheet::InstrumentKind kind, QWidget* parent)
     : QComboBox(parent), kind_(kind) {

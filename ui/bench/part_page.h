@@ -10,7 +10,7 @@
 namespace shimwright::bench {
 
 /// Parts that are renewed: number, how many, batch. What is left blank is as the spec sheet has it.
-class PartPage : public StepPage {
+class PartPage final : public StepPage {
   Q_OBJECT
 
  public:

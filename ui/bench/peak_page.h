@@ -7,7 +7,7 @@ namespace shimwright::bench {
 
 /// A reading that is an event: every attempt stays listed, and after one that is off a new one begins with a look at
 /// what was in the way.
-class PeakPage : public StepPage {
+class PeakPage final : public StepPage {
   Q_OBJECT
 
  public:

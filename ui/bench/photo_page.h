@@ -10,7 +10,7 @@ namespace shimwright::bench {
 
 /// Photos of a step: those kept, and where the next one comes from: a file that is chosen, or one of the newest in the
 /// camera's folder.
-class PhotoPage : public StepPage {
+class PhotoPage final : public StepPage {
   Q_OBJECT
 
  public:

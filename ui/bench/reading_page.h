@@ -6,7 +6,7 @@
 namespace shimwright::bench {
 
 /// A step that asks for numbers.
-class ReadingPage : public StepPage {
+class ReadingPage final : public StepPage {
   Q_OBJECT
 
  public:

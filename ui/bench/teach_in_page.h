@@ -10,7 +10,7 @@ namespace shimwright::bench {
 
 /// A basic setting: values before and after, completed or aborted, the latter with code and reason. Every attempt stays
 /// listed.
-class TeachInPage : public StepPage {
+class TeachInPage final : public StepPage {
   Q_OBJECT
 
  public:

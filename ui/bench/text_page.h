@@ -9,7 +9,7 @@ class QPlainTextEdit;
 namespace shimwright::bench {
 
 /// A step answered in words. A serial has one line, which a scanner may end with Enter; other words have several.
-class TextPage : public StepPage {
+class TextPage final : public StepPage {
   Q_OBJECT
 
  public:

@@ -47,7 +47,7 @@ Result<void> Workbench::take(const std::string& job_id) {
   if (!context) {
     return tl::make_unexpected(context.error());
   }
-  hand_ = std::move(*hand);
+  hand_ = std::make_unique<store::JobInHand>(std::move(*hand));
   context_ = std::move(*context);
   emit changed();
   return {};
@@ -68,7 +68,7 @@ Result<void> Workbench::open_new(const std::string& sheet_hash, const std::strin
     return tl::make_unexpected(entries.error());
   }
   // From here on the job is stored: it is in hand with what was known when it was decided.
-  hand_ = std::move(*hand);
+  hand_ = std::make_unique<store::JobInHand>(std::move(*hand));
   context_ = std::move(*context);
   emit changed();
   return {};

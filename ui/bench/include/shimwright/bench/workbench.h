@@ -2,7 +2,6 @@
 
 #include <functional>
 #include <memory>
-#include <optional>
 #include <string>
 #include <vector>
 
@@ -46,7 +45,7 @@ class Workbench : public QObject {
                                       const job::OpenJob& command);
   void lay_down();
 
-  [[nodiscard]] bool has_job() const { return hand_.has_value(); }
+  [[nodiscard]] bool has_job() const { return hand_ != nullptr; }
   /// Of the job in hand; there must be one.
   [[nodiscard]] const std::string& job_id() const { return hand_->id(); }
   [[nodiscard]] const job::JobState& state() const { return hand_->state(); }
@@ -68,7 +67,7 @@ class Workbench : public QObject {
   store::IdSource ids_;
   store::Person person_;
   std::vector<store::Person> persons_;
-  std::optional<store::JobInHand> hand_;
+  std::unique_ptr<store::JobInHand> hand_;
   job::Context context_;
 };
 
