@@ -16,6 +16,14 @@ namespace shimwright::bench {
 using widgets::child_of;
 using widgets::qt;
 
+namespace {
+
+bool runs_missing(const std::vector<std::vector<const job::FloatRun*>>& runs, int least) {
+  return std::any_of(runs.begin(), runs.end(), [least](const auto& spot) { return static_cast<int>(spot.size()) < least; });
+}
+
+}  // namespace
+
 FloatPage::FloatPage(Workbench& bench, const sheet::Step& step, QWidget* parent) : StepPage(bench, step, parent) {
   build();
   connect(entry_, &FloatEntry::completed, this, [this] { keep_run(); });
@@ -74,6 +82,9 @@ void FloatPage::refresh() {
   fault_ = judged ? QString() : widgets::say(judged.error());
   judgement_ = judged ? *std::move(judged) : std::nullopt;
   const Runs runs = job::present_runs(state(), step());
+  if (!as_found() && runs_missing(runs, float_spec().least_runs)) {
+    judgement_.reset();  // no verdict before the runs are in that the spec sheet asks for
+  }
   if (measuring() && !judgement_) {
     choice_->hide();
   }
