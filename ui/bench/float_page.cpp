@@ -74,7 +74,9 @@ bool FloatPage::measuring() const {
   if (state().closed || method_forbids() || job::passed(step_state())) {
     return false;
   }
-  return !judgement_ || judgement_->advised.conclusion == job::Conclusion::measure_again;
+  const Runs runs = job::present_runs(state(), step());
+  return !judgement_ || judgement_->advised.conclusion == job::Conclusion::measure_again ||
+         (!as_found() && runs_missing(runs, float_spec().least_runs));
 }
 
 void FloatPage::refresh() {
@@ -82,9 +84,6 @@ void FloatPage::refresh() {
   fault_ = judged ? QString() : widgets::say(judged.error());
   judgement_ = judged ? *std::move(judged) : std::nullopt;
   const Runs runs = job::present_runs(state(), step());
-  if (!as_found() && runs_missing(runs, float_spec().least_runs)) {
-    judgement_.reset();  // no verdict before the runs are in that the spec sheet asks for
-  }
   if (measuring() && !judgement_) {
     choice_->hide();
   }
