@@ -99,7 +99,7 @@ void AskBox::ask_parking(const std::vector<QString>& to_order,
     connect(copy, &Button::clicked, this, [plain_list] { QGuiApplication::clipboard()->setText(plain_list); });
     column->addWidget(copy, 0, Qt::AlignLeft);
   }
-  const auto act = [this, waits, due, answer] {
+  const auto act = [waits, due, answer] {
     if (waits->text().empty()) {
       waits->edit()->setFocus();
       return;

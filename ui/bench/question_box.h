@@ -1,9 +1,13 @@
 #pragma once
 
+#include <vector>
+
 #include <QFrame>
 
 #include "shimwright/bench/workbench.h"
 #include "shimwright/sheet/job_sheet.h"
+
+class QVBoxLayout;
 
 namespace shimwright::bench {
 

@@ -4,7 +4,6 @@
 #include <QGridLayout>
 #include <QKeyEvent>
 #include <QLineEdit>
-#include <QPointer>
 #include <vector>
 
 #include "shimwright/widgets/child.h"
@@ -69,10 +68,10 @@ Keypad::Keypad(QWidget* parent) : QWidget(parent) {
 }
 
 void Keypad::send(int key, const QString& text) {
-  // Enter may take the field away, so it is looked for again before the release.
-  const QPointer<QLineEdit> edit = qobject_cast<QLineEdit*>(QApplication::focusWidget());
+  // Enter may move the focus or take the field away; the release goes where the focus is then, as a real key's does.
   for (const QEvent::Type type : {QEvent::KeyPress, QEvent::KeyRelease}) {
-    if (!edit.isNull()) {
+    auto* edit = qobject_cast<QLineEdit*>(QApplication::focusWidget());
+    if (edit != nullptr) {
       QKeyEvent event(type, key, Qt::NoModifier, text);
       QCoreApplication::sendEvent(edit, &event);
     }

@@ -143,7 +143,10 @@ void paint_guard(QPainter& painter, const QRectF& zone, const Colours& colours) 
   painter.save();
   painter.setClipRect(zone);
   painter.setPen(QPen(colours.amber_edge, 1.4));
-  for (double x = zone.left() - zone.height(); x < zone.right(); x += 8) {
+  const double apart = 8;
+  const int strokes = static_cast<int>(std::ceil((zone.width() + zone.height()) / apart));
+  for (int stroke = 0; stroke < strokes; ++stroke) {
+    const double x = zone.left() - zone.height() + stroke * apart;
     painter.drawLine(QPointF(x, zone.bottom()), QPointF(x + zone.height(), zone.top()));
   }
   painter.restore();

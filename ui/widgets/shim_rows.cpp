@@ -199,8 +199,9 @@ void ShimRows::place() {
   for (std::size_t at = 0; at < buttons_.size(); ++at) {
     ShimRowButton& button = *buttons_[at];
     button.setGeometry(0, top + static_cast<int>(at) * window_.row_height, width(), window_.row_height);
-    if (button.row().share.value_or(0) > 0) {
-      scale = std::min(scale, std::max(40.0, button.room_for_bar()) / *button.row().share);
+    const double share = button.row().share.value_or(0);
+    if (share > 0) {
+      scale = std::min(scale, std::max(40.0, button.room_for_bar()) / share);
     }
   }
   for (ShimRowButton* button : buttons_) {

@@ -79,7 +79,8 @@ void SizeScale::set_cells(const std::vector<SizeCell>& cells, std::optional<doub
 std::size_t SizeScale::wanted_cell() const {
   std::size_t at = 0;
   if (at_mm_) {
-    while (at + 1 < cells_.size() && cells_[at].to_mm && *cells_[at].to_mm < *at_mm_) {
+    const auto below = [wanted = *at_mm_](const std::optional<double>& border) { return border && *border < wanted; };
+    while (at + 1 < cells_.size() && below(cells_[at].to_mm)) {
       ++at;
     }
     return at;

@@ -18,7 +18,7 @@ struct StripText {
 
 /// The strip on top of every step, readable at 1.5 m. Where the words do not fit into one line the type gets smaller,
 /// then they wrap into two, but capitals never get lower than 7 mm at 112 dots per inch; only then are words left out.
-class Strip : public QWidget {
+class Strip final : public QWidget {
   Q_OBJECT
 
  public:
