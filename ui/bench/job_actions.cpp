@@ -122,9 +122,23 @@ void JobPage::show_actions() {
     const sheet::Stage* stage = stage_of(bench_->state(), step_id_);
     text.small = stage == nullptr ? QString() : qt(stage->title.in(window_language()));
   }
-  title_->setVisible(own);
   strip_->set_text(text);
   filling_strip_->set_text(text);
+  make_room();
+}
+
+/// Where a verdict needs the height, what the strip and the sheet say already gives way, then what was to be done.
+void JobPage::make_room() {
+  const bool own = page_ != nullptr && !page_->strip().large.isEmpty();
+  const bool verdict = own && page_->strip().mark != widgets::Mark::none;
+  title_->setVisible(own);
+  text_->setVisible(!text_->text().isEmpty());
+  if (own && middle_->overflows()) {
+    title_->hide();
+  }
+  if (verdict && middle_->overflows()) {
+    text_->hide();
+  }
 }
 
 void JobPage::ask_note() {

@@ -100,7 +100,7 @@ void SheetRow::paintEvent(QPaintEvent* /*event*/) {
 }
 
 SheetList::SheetList(QWidget* parent) : QFrame(parent), scroll_(widgets::child_of<widgets::Scroll>(this)) {
-  widgets::set_part(this, "bar");
+  widgets::set_part(this, "bar-left");
   setFixedWidth(list_width);
   auto* column = widgets::lay<QVBoxLayout>(this);
   column->addWidget(scroll_);

@@ -10,6 +10,8 @@
 #include <catch2/catch.hpp>
 #include <utility>
 
+#include "shimwright/bench/job_page.h"
+
 namespace shimwright::test {
 
 namespace {
@@ -104,6 +106,12 @@ void JobStudio::at(const std::string& step, std::size_t further) {
   window_ = std::make_unique<shell::MainWindow>(bench_.workbench(), settings_, equipment_);
   open_at_smallest(*window_);
   REQUIRE(window_->go(shell::PageName::job, job));
+  settle();
+}
+
+void JobStudio::at_page(const std::string& step, std::size_t further) {
+  at(step, further);
+  window_->findChild<bench::JobPage*>()->show_step(step);
   settle();
 }
 
