@@ -203,6 +203,7 @@ void JobPage::open_page(const std::string& step_id) {
   refusal_->hide();
   refresh();
   page_->show();
+  make_room();
   middle_->show_top();
   page_->take_focus();
 }
@@ -251,8 +252,10 @@ void JobPage::show_banner() {
   }
   const std::string language = window_language();
   const job::Entry& last = state.entries.back();
+  const bool told_above = std::holds_alternative<job::Parked>(last.body);
   QString text = tr("Last: %1, %2, %3")
-                     .arg(entry_words(state, last, language), bench_->initials_of(last.person), time_text(last.moment));
+                     .arg(told_above ? tr("parked") : entry_words(state, last, language),
+                          bench_->initials_of(last.person), time_text(last.moment));
   if (const sheet::Step* next = state.next_step()) {
     text += QStringLiteral("\n") + tr("Next: %1").arg(qt(next->title.in(language)));
   }
@@ -267,7 +270,7 @@ void JobPage::show_banner() {
   }
   banner_->show_words(parked ? tr("Parked, waiting for %1").arg(qt(state.parked->waits_for)) : QString(), text);
   banner_->show_button(parked ? QStringLiteral("button-take-up") : QStringLiteral("button-banner"),
-                       parked ? tr("Take up") : tr("Go on"));
+                       parked ? tr("Take up") : tr("Go on"), parked);
 }
 
 void JobPage::go_on() {

@@ -58,8 +58,7 @@ int SheetRow::width_of_end() const {
 }
 
 QSize SheetRow::sizeHint() const {
-  // The same height whether here or not.
-  const QFontMetrics metrics(type_of_words(true));
+  const QFontMetrics metrics(type_of_words(here_));
   const QRect room(0, 0, row_width - words_left(is_stage_) - 10 - width_of_end(), 1000);
   const int words = metrics.boundingRect(room, Qt::TextWordWrap, text()).height();
   return {row_width, std::max(widgets::pixels::target, words + 10)};

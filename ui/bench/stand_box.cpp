@@ -11,7 +11,8 @@ StandBox::StandBox(QWidget* parent)
     : QFrame(parent),
       heading_(child_of<widgets::Text>(this, QString(), "strong")),
       text_(child_of<widgets::Text>(this, QString())),
-      button_(child_of<widgets::Button>(this, QString())) {
+      plain_(child_of<widgets::Button>(this, QString())),
+      main_(child_of<widgets::Button>(this, QString(), widgets::Button::Kind::main)) {
   widgets::set_part(this, "notice");
   auto* row = widgets::lay<QHBoxLayout>(this, 18);
   row->setContentsMargins(16, 8, 10, 8);
@@ -20,9 +21,11 @@ StandBox::StandBox(QWidget* parent)
   words->setSpacing(2);
   words->addWidget(heading_);
   words->addWidget(text_);
-  row->addWidget(button_, 0, Qt::AlignVCenter);
-  button_->setSizePolicy(QSizePolicy::Maximum, QSizePolicy::Fixed);
-  connect(button_, &widgets::Button::clicked, this, &StandBox::pressed);
+  for (widgets::Button* button : {plain_, main_}) {
+    button->setSizePolicy(QSizePolicy::Maximum, QSizePolicy::Fixed);
+    row->addWidget(button, 0, Qt::AlignVCenter);
+    connect(button, &widgets::Button::clicked, this, &StandBox::pressed);
+  }
 }
 
 void StandBox::show_words(const QString& heading, const QString& text) {
@@ -31,9 +34,12 @@ void StandBox::show_words(const QString& heading, const QString& text) {
   text_->setText(text);
 }
 
-void StandBox::show_button(const QString& name, const QString& text) {
-  button_->setObjectName(name);
-  button_->set_action_text(text);
+void StandBox::show_button(const QString& name, const QString& text, bool main) {
+  widgets::Button* shown = main ? main_ : plain_;
+  shown->setObjectName(name);
+  shown->set_action_text(text);
+  plain_->setVisible(!main);
+  main_->setVisible(main);
 }
 
 }  // namespace shimwright::bench

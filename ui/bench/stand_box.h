@@ -14,7 +14,8 @@ class StandBox : public QFrame {
  public:
   explicit StandBox(QWidget* parent);
   void show_words(const QString& heading, const QString& text);
-  void show_button(const QString& name, const QString& text);
+  /// `main`: nothing else can be done before.
+  void show_button(const QString& name, const QString& text, bool main);
 
  signals:
   void pressed();
@@ -22,7 +23,8 @@ class StandBox : public QFrame {
  private:
   widgets::Text* heading_;
   widgets::Text* text_;
-  widgets::Button* button_;
+  widgets::Button* plain_;
+  widgets::Button* main_;
 };
 
 }  // namespace shimwright::bench

@@ -110,6 +110,14 @@ void Scroll::show_child(QWidget* child) {
 
 bool Scroll::overflows() const {
   const QSize shown = area_->maximumViewportSize();
+  // What has just changed is not known further out yet.
+  const auto inside = content_->findChildren<QWidget*>();
+  for (auto child = inside.rbegin(); child != inside.rend(); ++child) {
+    if ((*child)->layout() != nullptr) {
+      (*child)->layout()->invalidate();
+      (*child)->layout()->activate();
+    }
+  }
   column_->invalidate();
   const int needed =
       column_->hasHeightForWidth() ? column_->totalHeightForWidth(shown.width()) : column_->totalSizeHint().height();

@@ -12,7 +12,7 @@ TEST_CASE("where a job stands is said in few lines, its button beside the words"
   bench::StandBox box(&window);
   box.resize(760, 100);
   box.show_words({}, "Last: battery off\nNext: drain the oil");
-  box.show_button("button-banner", "Go on");
+  box.show_button("button-banner", "Go on", false);
   window.show();
   REQUIRE(QTest::qWaitForWindowActive(&window));
   auto* button = box.findChild<widgets::Button*>("button-banner");

@@ -111,7 +111,10 @@ void JobStudio::at(const std::string& step, std::size_t further) {
 
 void JobStudio::at_page(const std::string& step, std::size_t further) {
   at(step, further);
-  window_->findChild<bench::JobPage*>()->show_step(step);
+  auto* page = window_->findChild<bench::JobPage*>();
+  // From another one, as one comes to it in the course of the work.
+  page->show_step(bench_.workbench().state().sheets.job->stages.front().steps.front().id);
+  page->show_step(step);
   settle();
 }
 
