@@ -40,7 +40,7 @@ constexpr int foot_margin = 20;
 }  // namespace
 
 FootBar::FootBar(QWidget* parent) : QFrame(parent), row_(widgets::lay<QHBoxLayout>(this, foot_gap)) {
-  widgets::set_part(this, "bar");
+  widgets::set_part(this, "bar-below");
   row_->setContentsMargins(foot_margin, 10, foot_margin, 10);
   // Never wider than the window, whatever the buttons say.
   setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);

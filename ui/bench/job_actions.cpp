@@ -124,9 +124,31 @@ void JobPage::show_actions() {
     const sheet::Stage* stage = stage_of(bench_->state(), step_id_);
     text.small = stage == nullptr ? QString() : qt(stage->title.in(window_language()));
   }
-  title_->setVisible(own);
+  if (!own) {
+    title_->hide();
+  }
   strip_->set_text(text);
   filling_strip_->set_text(text);
+  make_room();
+}
+
+/// Where the page needs the height, what strip and sheet say already gives way, and beside a verdict what was to be done.
+/// Later: what has just been shown has no height yet.
+void JobPage::make_room() {
+  const auto settle = [this] {
+    if (page_ == nullptr) {
+      return;
+    }
+    const widgets::StripText strip = page_->strip();
+    const bool own = !strip.large.isEmpty();
+    title_->setVisible(own);
+    text_->setVisible(!text_->text().isEmpty());
+    title_->setVisible(own && !middle_->overflows());
+    if (own && strip.mark != widgets::Mark::none && middle_->overflows()) {
+      text_->hide();
+    }
+  };
+  QMetaObject::invokeMethod(this, settle, Qt::QueuedConnection);
 }
 
 void JobPage::ask_note() {

@@ -58,8 +58,7 @@ int SheetRow::width_of_end() const {
 }
 
 QSize SheetRow::sizeHint() const {
-  // The same height whether here or not.
-  const QFontMetrics metrics(type_of_words(true));
+  const QFontMetrics metrics(type_of_words(here_));
   const QRect room(0, 0, row_width - words_left(is_stage_) - 10 - width_of_end(), 1000);
   const int words = metrics.boundingRect(room, Qt::TextWordWrap, text()).height();
   return {row_width, std::max(widgets::pixels::target, words + 10)};
@@ -100,7 +99,7 @@ void SheetRow::paintEvent(QPaintEvent* /*event*/) {
 }
 
 SheetList::SheetList(QWidget* parent) : QFrame(parent), scroll_(widgets::child_of<widgets::Scroll>(this)) {
-  widgets::set_part(this, "bar");
+  widgets::set_part(this, "bar-left");
   setFixedWidth(list_width);
   auto* column = widgets::lay<QVBoxLayout>(this);
   column->addWidget(scroll_);

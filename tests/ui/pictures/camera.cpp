@@ -10,6 +10,8 @@
 #include <catch2/catch.hpp>
 #include <utility>
 
+#include "shimwright/bench/job_page.h"
+
 namespace shimwright::test {
 
 namespace {
@@ -104,6 +106,15 @@ void JobStudio::at(const std::string& step, std::size_t further) {
   window_ = std::make_unique<shell::MainWindow>(bench_.workbench(), settings_, equipment_);
   open_at_smallest(*window_);
   REQUIRE(window_->go(shell::PageName::job, job));
+  settle();
+}
+
+void JobStudio::at_page(const std::string& step, std::size_t further) {
+  at(step, further);
+  auto* page = window_->findChild<bench::JobPage*>();
+  // From another one, as one comes to it in the course of the work.
+  page->show_step(bench_.workbench().state().sheets.job->stages.front().steps.front().id);
+  page->show_step(step);
   settle();
 }
 

@@ -32,6 +32,8 @@ class JobStudio {
   explicit JobStudio(const std::string& script = "02-bearing-not-home");
   /// Shows the job as it stands before the first command for that step, or `further` commands later.
   void at(const std::string& step, std::size_t further = 0);
+  /// The same, and goes to that step's page.
+  void at_page(const std::string& step, std::size_t further = 0);
   void shoot(const QString& name) { camera_.shoot(*window_, name); }
   void press(const QString& button);
   void type(const QString& field, const QString& text);

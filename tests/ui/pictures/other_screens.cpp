@@ -36,6 +36,16 @@ struct ProgramStudio {
   }
 };
 
+QStringList names_of_buttons(const QWidget& window, const QString& beginning) {
+  QStringList names;
+  for (const auto* button : window.findChildren<QAbstractButton*>()) {
+    if (button->objectName().startsWith(beginning)) {
+      names << button->objectName();
+    }
+  }
+  return names;
+}
+
 }  // namespace
 
 TEST_CASE("first-start") {
@@ -84,18 +94,11 @@ TEST_CASE("workshop workshop-spec-values") {
   ProgramStudio studio;
   QWidget& window = studio.demo();
   QTest::keyClick(&window, Qt::Key_3, Qt::AltModifier);
-  for (const auto* button : window.findChildren<QAbstractButton*>()) {
-    if (button->objectName().startsWith("section-")) {
-      test::press(window, button->objectName());
-      studio.camera.shoot(window, "workshop-" + button->objectName().mid(8));
-    }
+  for (const QString& section : names_of_buttons(window, "section-")) {
+    test::press(window, section);
+    studio.camera.shoot(window, "workshop-" + section.mid(8));
   }
   test::press(window, "section-spec-sheets");
-  for (const auto* button : window.findChildren<QAbstractButton*>()) {
-    if (button->objectName().startsWith("button-open-")) {
-      test::press(window, button->objectName());
-      studio.camera.shoot(window, "workshop-spec-values");
-      break;
-    }
-  }
+  test::press(window, names_of_buttons(window, "button-open-").front());
+  studio.camera.shoot(window, "workshop-spec-values");
 }
