@@ -2,6 +2,7 @@
 
 #include <QGuiApplication>
 #include <QClipboard>
+#include <QGridLayout>
 #include <QKeyEvent>
 #include <QLineEdit>
 
@@ -82,10 +83,12 @@ void AskBox::ask_parking(const std::vector<QString>& to_order,
   auto* column = begin(tr("Park this job"));
   auto* waits = child_of<WordField>(content_, tr("What does it wait for?"));
   waits->edit()->setObjectName(QStringLiteral("field-waits-for"));
-  column->addWidget(waits);
-  auto* due = child_of<WordField>(content_, tr("Until when (year-month-day, may stay blank)"));
+  auto* fields = widgets::lay_in<QHBoxLayout>(column, 12);
+  fields->addWidget(waits, 3);
+  auto* due = child_of<WordField>(content_, tr("Until when (may stay blank)"));
   due->edit()->setObjectName(QStringLiteral("field-due"));
-  column->addWidget(due);
+  due->edit()->setPlaceholderText(tr("year-month-day"));
+  fields->addWidget(due, 2);
   if (!to_order.empty()) {
     QString list = tr("Still to be fitted, for an order:");
     QString plain_list;
@@ -115,6 +118,9 @@ void AskBox::ask_parking(const std::vector<QString>& to_order,
 
 void AskBox::ask_pick(const QString& question, const std::vector<Pick>& picks) {
   auto* column = begin(question);
+  auto* grid = widgets::lay_in<QGridLayout>(column);
+  grid->setSpacing(10);
+  const int columns = picks.size() > 5 ? 2 : 1;
   for (std::size_t at = 0; at < picks.size(); ++at) {
     const Pick& pick = picks[at];
     auto* button = child_of<Button>(content_, pick.text);
@@ -124,7 +130,8 @@ void AskBox::ask_pick(const QString& question, const std::vector<Pick>& picks) {
       leave();
       act();
     });
-    column->addWidget(button);
+    const int place = static_cast<int>(at);
+    grid->addWidget(button, place / columns, place % columns);
     if (at == 0) {
       button->setFocus(Qt::OtherFocusReason);
     }

@@ -50,6 +50,7 @@ GaugeFitPage::GaugeFitPage(Workbench& bench, const sheet::Step& step, QWidget* p
       line_(child_of<widgets::Text>(this, QString(), "soft")),
       asked_(child_of<widgets::Text>(this, QString(), "strong")),
       answers_(child_of<QWidget>(this)) {
+  setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Expanding);
   auto* column = widgets::lay<QVBoxLayout>(this, 10);
   column->addWidget(notice_);
   column->addWidget(choice_);

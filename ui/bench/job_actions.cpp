@@ -78,6 +78,8 @@ void JobPage::add_left_actions(std::vector<FootAction>& all) {
   if (!bench_->state().parked) {
     all.push_back({"photo", tr("Photo"), [this] { add_photo(); }, false, true, true});
     all.push_back({"more", tr("More..."), [this] { ask_more(); }, false, true, true});
+  } else {
+    all.push_back({"hand-over", tr("Hand over"), [this] { ask_handing_over(); }, false, true, true});
   }
 }
 
@@ -122,9 +124,31 @@ void JobPage::show_actions() {
     const sheet::Stage* stage = stage_of(bench_->state(), step_id_);
     text.small = stage == nullptr ? QString() : qt(stage->title.in(window_language()));
   }
-  title_->setVisible(own);
+  if (!own) {
+    title_->hide();
+  }
   strip_->set_text(text);
   filling_strip_->set_text(text);
+  make_room();
+}
+
+/// Where the page needs the height, what strip and sheet say already gives way, and beside a verdict what was to be done.
+/// Later: what has just been shown has no height yet.
+void JobPage::make_room() {
+  const auto settle = [this] {
+    if (page_ == nullptr) {
+      return;
+    }
+    const widgets::StripText strip = page_->strip();
+    const bool own = !strip.large.isEmpty();
+    title_->setVisible(own);
+    text_->setVisible(!text_->text().isEmpty());
+    title_->setVisible(own && !middle_->overflows());
+    if (own && strip.mark != widgets::Mark::none && middle_->overflows()) {
+      text_->hide();
+    }
+  };
+  QMetaObject::invokeMethod(this, settle, Qt::QueuedConnection);
 }
 
 void JobPage::ask_note() {
@@ -167,6 +191,11 @@ void JobPage::ask_parking() {
 
 void JobPage::ask_more() {
   std::vector<AskBox::Pick> picks;
+  for (const FootAction& action : foot_->left_out()) {
+    if (action.name != "park") {
+      picks.push_back({action.name, action.text, action.act});
+    }
+  }
   if (!job::passed(bench_->state().step(step_id_))) {
     picks.push_back({"reason", tr("Leave this step out, with reason"), [this] { ask_reason(); }});
   }

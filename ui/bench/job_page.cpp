@@ -15,6 +15,7 @@
 #include "shimwright/widgets/keypad.h"
 #include "shimwright/widgets/say.h"
 #include "shimwright/widgets/style.h"
+#include "stand_box.h"
 #include "wedge.h"
 
 namespace shimwright::bench {
@@ -64,10 +65,8 @@ void JobPage::build_middle(QHBoxLayout* row) {
   QWidget* content = middle_->content();
   QVBoxLayout* column = middle_->column();
   column->setContentsMargins(24, 12, 24, 12);
-  banner_ = child_of<widgets::Box>(content, QString(), QString(), "notice");
+  banner_ = child_of<StandBox>(content);
   column->addWidget(banner_);
-  banner_button_ = child_of<widgets::Button>(banner_, QString(), widgets::Button::Kind::main);
-  banner_->body()->addWidget(banner_button_, 0, Qt::AlignLeft);
   ask_ = child_of<AskBox>(content);
   column->addWidget(ask_);
   refusal_ = child_of<Text>(content, QString(), "error");
@@ -95,6 +94,7 @@ void JobPage::connect_parts() {
   });
   connect(bench_, &Workbench::changed, this, [this] {
     if (isVisible() && page_ != nullptr) {
+      returning_ = false;
       emit accepted();
       refresh();
     }
@@ -109,18 +109,7 @@ void JobPage::connect_parts() {
       page_->take_focus();
     }
   });
-  connect(banner_button_, &widgets::Button::clicked, this, [this] {
-    if (bench_->has_job() && bench_->state().parked) {
-      if (!send(job::TakeUp{})) {
-        return;
-      }
-    }
-    returning_ = false;
-    show_job();
-    returning_ = false;
-    show_banner();
-    page_->take_focus();
-  });
+  connect(banner_, &StandBox::pressed, this, &JobPage::take_up_here);
   auto* wedge = child_of<Wedge>(static_cast<QWidget*>(this), surroundings_.after);
   connect(wedge, &Wedge::burst, this, [this](const std::string& text) {
     if (page_ != nullptr && !ask_->asking() && !page_->take_burst(text)) {
@@ -132,6 +121,16 @@ void JobPage::connect_parts() {
       page_->take_digit(digit);
     }
   });
+}
+
+void JobPage::take_up_here() {
+  if (bench_->has_job() && bench_->state().parked && !send(job::TakeUp{})) {
+    return;
+  }
+  show_job();
+  returning_ = false;
+  show_banner();
+  page_->take_focus();
 }
 
 void JobPage::add_keys() {
@@ -194,11 +193,17 @@ void JobPage::open_page(const std::string& step_id) {
     photos->set_camera_folder(surroundings_.camera_folder ? surroundings_.camera_folder() : QString());
   }
   page_place_->addWidget(page_);
+  // A page that can use more height gets it; the others keep to the top.
+  QVBoxLayout* column = middle_->column();
+  const bool grows = page_->sizePolicy().verticalPolicy() == QSizePolicy::Expanding;
+  column->setStretchFactor(page_place_, grows ? 1 : 0);
+  column->setStretch(column->count() - 1, grows ? 0 : 1);
   connect_page();
   show_head(here);
   refusal_->hide();
   refresh();
   page_->show();
+  make_room();
   middle_->show_top();
   page_->take_focus();
 }
@@ -247,10 +252,12 @@ void JobPage::show_banner() {
   }
   const std::string language = window_language();
   const job::Entry& last = state.entries.back();
-  QString text = tr("Last: %1, %2, %3.")
-                     .arg(entry_words(state, last, language), bench_->initials_of(last.person), time_text(last.moment));
+  const bool told_above = std::holds_alternative<job::Parked>(last.body);
+  QString text = tr("Last: %1, %2, %3")
+                     .arg(told_above ? tr("parked") : entry_words(state, last, language),
+                          bench_->initials_of(last.person), time_text(last.moment));
   if (const sheet::Step* next = state.next_step()) {
-    text += QStringLiteral("\n") + tr("Next: %1.").arg(qt(next->title.in(language)));
+    text += QStringLiteral("\n") + tr("Next: %1").arg(qt(next->title.in(language)));
   }
   QString unproven;
   for (const sheet::Step* each : asked_steps(state)) {
@@ -261,10 +268,9 @@ void JobPage::show_banner() {
   if (!unproven.isEmpty()) {
     text += QStringLiteral("\n") + tr("May have moved while the job lay, so it is asked again: %1.").arg(unproven);
   }
-  banner_->set_heading(parked ? tr("Parked, waiting for %1").arg(qt(state.parked->waits_for)) : tr("Where this job stands"));
-  banner_->set_text(text);
-  banner_button_->set_action_text(parked ? tr("Take up") : tr("Go on"));
-  banner_button_->setObjectName(parked ? QStringLiteral("button-take-up") : QStringLiteral("button-banner"));
+  banner_->show_words(parked ? tr("Parked, waiting for %1").arg(qt(state.parked->waits_for)) : QString(), text);
+  banner_->show_button(parked ? QStringLiteral("button-take-up") : QStringLiteral("button-banner"),
+                       parked ? tr("Take up") : tr("Go on"), parked);
 }
 
 void JobPage::go_on() {
@@ -300,6 +306,7 @@ void JobPage::resizeEvent(QResizeEvent* event) {
   panel_->setVisible(width() >= width_with_drawing && keypad_->isHidden());
   sheet_->setVisible(width() >= width_with_sheet);
   filling_strip_->setGeometry(rect());
+  make_room();
 }
 
 }  // namespace shimwright::bench

@@ -10,7 +10,7 @@ using widgets::child_of;
 using widgets::Text;
 
 PackPanel::PackPanel(QWidget* parent) : QFrame(parent), drawing_(nullptr) {
-  widgets::set_part(this, "bar");
+  widgets::set_part(this, "bar-right");
   setFixedWidth(262);
   auto* column = widgets::lay<QVBoxLayout>(this, 6);
   column->setContentsMargins(14, 12, 14, 12);

@@ -48,6 +48,7 @@ std::vector<PadKey> keys_of_the_pad() {
 
 Keypad::Keypad(QWidget* parent) : QWidget(parent) {
   auto* grid = lay<QGridLayout>(this, 8);
+  grid->setContentsMargins(14, 14, 14, 14);
   for (const PadKey& each : keys_of_the_pad()) {
     auto* button = child_of<Button>(this, each.shown, Button::Kind::answer);
     button->setFocusPolicy(Qt::NoFocus);

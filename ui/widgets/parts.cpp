@@ -2,6 +2,7 @@
 
 #include <QKeyEvent>
 #include <QLineEdit>
+#include <QPointer>
 #include <QScrollArea>
 #include <QScrollBar>
 
@@ -96,6 +97,31 @@ void Scroll::show_top() {
 void Scroll::show_child(QWidget* child) {
   content_->layout()->activate();
   area_->ensureWidgetVisible(child, 0, 60);
+  // The area learns of a content that has grown only with the events to come.
+  QMetaObject::invokeMethod(
+      this,
+      [this, later = QPointer<QWidget>(child)] {
+        if (later && content_->isAncestorOf(later) && !later->isHidden()) {
+          area_->ensureWidgetVisible(later, 0, 60);
+        }
+      },
+      Qt::QueuedConnection);
+}
+
+bool Scroll::overflows() const {
+  const QSize shown = area_->maximumViewportSize();
+  // What has just changed is not known further out yet.
+  const auto inside = content_->findChildren<QWidget*>();
+  for (auto child = inside.rbegin(); child != inside.rend(); ++child) {
+    if ((*child)->layout() != nullptr) {
+      (*child)->layout()->invalidate();
+      (*child)->layout()->activate();
+    }
+  }
+  column_->invalidate();
+  const int needed =
+      column_->hasHeightForWidth() ? column_->totalHeightForWidth(shown.width()) : column_->totalSizeHint().height();
+  return needed > shown.height();
 }
 
 }  // namespace shimwright::widgets

@@ -6,6 +6,7 @@
 #include <QPlainTextEdit>
 #include <QPushButton>
 #include <QTest>
+#include <algorithm>
 #include <catch2/catch.hpp>
 #include <concepts>
 #include <variant>
@@ -58,14 +59,17 @@ bool KeyTechnician::shows(const QString& name) const {
 
 void KeyTechnician::tab_to(const QString& name) {
   constexpr int longest_way = 200;
+  QStringList way;
   for (int tabs = 0; tabs < longest_way; ++tabs) {
     const QWidget* focus = QApplication::focusWidget();
+    way.append(focus == nullptr ? QStringLiteral("nothing") : focus->objectName());
     if (focus != nullptr && focus->objectName() == name) {
       return;
     }
     key(Qt::Key_Tab);
   }
-  FAIL("no Tab leads to " << name.toStdString() << " at step " << page_->step_id());
+  FAIL("no Tab leads to " << name.toStdString() << " at step " << page_->step_id() << ", only to "
+                       << way.mid(std::max<qsizetype>(0, way.size() - 60)).join(QLatin1Char(' ')).toStdString());
 }
 
 void KeyTechnician::tab_and_press(const QString& name) {
@@ -207,7 +211,11 @@ void KeyTechnician::operator()(const job::TryShim& command) {
 
 void KeyTechnician::operator()(const job::EnterDepths& command) {
   for (std::size_t at = 0; at < command.readings.size(); ++at) {
-    fill(QStringLiteral("field-depth-%1").arg(at + 1), command.readings[at]);
+    const QString field = QStringLiteral("field-depth-%1").arg(at + 1);
+    if (!shows(field)) {
+      tab_and_press(QStringLiteral("button-more-places"));
+    }
+    fill(field, command.readings[at]);
   }
   fill(QStringLiteral("field-reference"), command.reference);
   if (!command.stamp.empty()) {
@@ -326,7 +334,11 @@ void KeyTechnician::operator()(const job::TakeUp& /*command*/) {
 
 void KeyTechnician::operator()(const job::HandOver& command) {
   const QString initials = bench_->initials_of(command.to);
-  more(QStringLiteral("hand-over"));
+  if (shows(QStringLiteral("button-hand-over"))) {
+    tab_and_press(QStringLiteral("button-hand-over"));
+  } else {
+    more(QStringLiteral("hand-over"));
+  }
   tab_and_press(QStringLiteral("button-pick-") + initials);
   answer(command.remark.empty() ? "nothing to add" : command.remark);
 }

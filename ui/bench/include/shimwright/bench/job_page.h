@@ -20,6 +20,7 @@ class FootBar;
 class PackPanel;
 class QuestionBox;
 class SheetList;
+class StandBox;
 
 /// What the top bar says while a job is shown.
 struct JobHeading {
@@ -69,6 +70,8 @@ class JobPage : public QWidget {
   void open_page(const std::string& step_id);
   void show_head(const sheet::Step* step);
   void show_banner();
+  void take_up_here();
+  void make_room();
   void refresh();
   void show_actions();
   [[nodiscard]] std::vector<FootAction> actions();
@@ -104,8 +107,7 @@ class JobPage : public QWidget {
   widgets::Strip* filling_strip_;
   AskBox* ask_ = nullptr;
   QuestionBox* questions_ = nullptr;
-  widgets::Box* banner_ = nullptr;
-  widgets::Button* banner_button_ = nullptr;
+  StandBox* banner_ = nullptr;
   widgets::Text* refusal_ = nullptr;
   widgets::Text* title_ = nullptr;
   widgets::Text* text_ = nullptr;

@@ -111,8 +111,10 @@ class Scroll : public QFrame {
   [[nodiscard]] QVBoxLayout* column() const { return column_; }
   [[nodiscard]] QWidget* content() const { return content_; }
   void show_top();
-  /// Scrolls as far as needed for it to be seen.
+  /// Scrolls as far as needed for it to be seen, once everything has its place.
   void show_child(QWidget* child);
+  /// Whether the content is higher than what is shown of it.
+  [[nodiscard]] bool overflows() const;
 
  private:
   QScrollArea* area_;
