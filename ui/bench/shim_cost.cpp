@@ -49,7 +49,11 @@ QString pressings_words(const job::JobState& state) {
       continue;
     }
     const auto limit = state.sheets.spec->limits.find(*body->attempts_limit);
-    if (limit == state.sheets.spec->limits.end() || !limit->second.most) {
+    if (limit == state.sheets.spec->limits.end()) {
+      continue;
+    }
+    const auto& most = limit->second.most;
+    if (!most) {
       continue;
     }
     const auto entries = state.live(step->id);
@@ -58,7 +62,7 @@ QString pressings_words(const job::JobState& state) {
     });
     return QCoreApplication::translate("bench", "Pressings of this pack so far: %1; the spec sheet allows %2.")
         .arg(pressed)
-        .arg(*limit->second.most);
+        .arg(*most);
   }
   return {};
 }

@@ -66,7 +66,7 @@ std::string SignedField::text() const {
   if (blank() || sign_missing()) {
     return {};
   }
-  const std::string digits = widgets::plain(digits_in(number_->edit()->text()));
+  std::string digits = widgets::plain(digits_in(number_->edit()->text()));
   switch (sign_) {
     case Sign::minus:
       return "-" + digits;

@@ -8,7 +8,7 @@ namespace shimwright::bench {
 
 namespace {
 
-constexpr std::int64_t longest_pause_ms = 2 * 60 * 60 * 1000;
+constexpr std::int64_t longest_pause_ms = std::int64_t{2} * 60 * 60 * 1000;
 
 }  // namespace
 
