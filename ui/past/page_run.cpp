@@ -1,42 +1,42 @@
 #include "page_run.h"
 
-#include <QTimer>
 #include <utility>
 
 namespace shimwright::past {
 
+PageRun::PageRun(QObject* parent) : QObject(parent) {
+  next_.setSingleShot(true);
+  connect(&next_, &QTimer::timeout, this, &PageRun::step);
+}
+
 void PageRun::begin(PageSteps steps) {
+  const int pages = steps.pages;
   steps_ = std::move(steps);
   drawn_ = 0;
-  ++run_;
-  if (steps_->pages > 0) {
-    emit came_to(1, steps_->pages);
+  if (pages > 0) {
+    emit came_to(1, pages);
   }
-  later();
+  next_.start(0);
 }
 
 void PageRun::stop() {
   if (steps_) {
     steps_.reset();
+    next_.stop();
     emit stopped();
   }
 }
 
-void PageRun::later() {
-  QTimer::singleShot(0, this, [this, run = run_] {
-    if (run == run_ && steps_) {
-      step();
-    }
-  });
-}
-
 void PageRun::step() {
-  const bool last = drawn_ >= steps_->pages;
+  if (!steps_) {
+    return;
+  }
+  const int pages = steps_->pages;
+  const bool last = drawn_ >= pages;
   const Result<void> did = last ? steps_->finish() : steps_->next();
   if (!did) {
-    const Error error = did.error();
     steps_.reset();
-    emit failed(error);
+    emit failed(did.error());
     return;
   }
   if (last) {
@@ -45,10 +45,10 @@ void PageRun::step() {
     return;
   }
   ++drawn_;
-  if (drawn_ < steps_->pages) {
-    emit came_to(drawn_ + 1, steps_->pages);
+  if (drawn_ < pages) {
+    emit came_to(drawn_ + 1, pages);
   }
-  later();
+  next_.start(0);
 }
 
 }  // namespace shimwright::past

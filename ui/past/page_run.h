@@ -4,6 +4,7 @@
 #include <optional>
 
 #include <QObject>
+#include <QTimer>
 
 #include "shimwright/quantity/error.h"
 
@@ -22,7 +23,7 @@ class PageRun : public QObject {
   Q_OBJECT
 
  public:
-  explicit PageRun(QObject* parent = nullptr) : QObject(parent) {}
+  explicit PageRun(QObject* parent = nullptr);
 
   [[nodiscard]] bool runs() const { return steps_.has_value(); }
   /// One run at a time: there must be none.
@@ -37,12 +38,11 @@ class PageRun : public QObject {
   void failed(const shimwright::Error& error);
 
  private:
-  void later();
   void step();
 
   std::optional<PageSteps> steps_;
   int drawn_ = 0;
-  int run_ = 0;  ///< tells calls of a run that was stopped from those of the next
+  QTimer next_;  ///< runs out once the window had its events
 };
 
 }  // namespace shimwright::past

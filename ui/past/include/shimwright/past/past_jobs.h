@@ -32,8 +32,6 @@ class PastJobs : public QWidget {
 
   /// Reads what is shown anew.
   void refresh();
-
- public slots:
   /// Looks for this as if it had been typed here.
   void search(const QString& text);
 
