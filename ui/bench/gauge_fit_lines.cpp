@@ -103,16 +103,20 @@ QString tray_words(const std::vector<job::TrayShim>& tray, const std::string& sh
   }
   const QString measured =
       QCoreApplication::translate("bench", "measured %1").arg(qt(quantity::millimetre_text(found->thickness, 3)));
-  if (!found->count) {
+  const auto& left = found->count;
+  if (!left) {
     return with_thickness ? measured : QString();
   }
-  const QString count = *found->count == 0 ? QCoreApplication::translate("bench", "none left in the tray")
-                                           : QCoreApplication::translate("bench", "%1 in the tray").arg(*found->count);
+  const QString count = *left == 0 ? QCoreApplication::translate("bench", "none left in the tray")
+                                   : QCoreApplication::translate("bench", "%1 in the tray").arg(*left);
   return with_thickness ? count + QStringLiteral(", ") + measured : count;
 }
 
 std::vector<ShimRow> contradiction_rows(const job::Judgement& judgement, const std::vector<job::TrayShim>& tray,
                                         const ShimInHand& hand) {
+  if (!judgement.engine_case.gauge_fit) {
+    return {};
+  }
   const shim::GaugeFitCase& gauge_fit = *judgement.engine_case.gauge_fit;
   std::set<std::string> concerned;
   for (const std::size_t trial : contradicting_trials(judgement)) {

@@ -130,7 +130,7 @@ void GaugeFitPage::show_notice() {
   QString heading;
   QString text = fault_;
   const auto conclusion = judgement_ ? judgement_->advised.conclusion : job::Conclusion::question;
-  if (conclusion == job::Conclusion::contradiction) {
+  if (judgement_ && conclusion == job::Conclusion::contradiction) {
     heading = tr("Two trials cannot both be right");
     text = contradiction_text(*judgement_) + QStringLiteral(" ") + tr("Press a shim below to try it again.");
     notice_buttons_ = child_of<QWidget>(static_cast<QWidget*>(notice_));
@@ -143,7 +143,8 @@ void GaugeFitPage::show_notice() {
     }
     row->addStretch(1);
     notice_->body()->addWidget(notice_buttons_);
-  } else if (conclusion == job::Conclusion::tray_too_thick || conclusion == job::Conclusion::tray_too_thin) {
+  } else if (judgement_ &&
+             (conclusion == job::Conclusion::tray_too_thick || conclusion == job::Conclusion::tray_too_thin)) {
     heading =
         conclusion == job::Conclusion::tray_too_thick ? tr("The tray begins too thick") : tr("The tray ends too thin");
     text = widgets::say(judgement_->advised.reason) + QStringLiteral(" ") +
@@ -226,12 +227,12 @@ std::vector<FootAction> GaugeFitPage::actions() {
   }
   if (judgement_) {
     all.push_back({"another-shim", tr("Another shim"), [this] { ask_for_another(); }, false, true, true});
-    add_taking(all);
+    add_taking(all, judgement_->advised.conclusion == job::Conclusion::fit_shim);
   }
   return all;
 }
 
-void GaugeFitPage::add_taking(std::vector<FootAction>& actions) {
+void GaugeFitPage::add_taking(std::vector<FootAction>& actions, bool settled) {
   const auto chosen = chosen_shim();
   if (picked_ && picked_ != chosen) {
     const std::string other = *picked_;
@@ -241,7 +242,6 @@ void GaugeFitPage::add_taking(std::vector<FootAction>& actions) {
                        [this, other] { take(other); }});
   }
   const auto advised = advised_shim();
-  const bool settled = judgement_->advised.conclusion == job::Conclusion::fit_shim;
   if (!chosen && advised && advised != picked_ && (settled || advice_of_float() != nullptr)) {
     const std::string& shim = *advised;
     actions.push_back({"take", tr("Take %1").arg(qt(shim)), [this, shim] { take(shim); }, settled});
@@ -328,7 +328,8 @@ void GaugeFitPage::take_back(std::size_t trial) {
 
 void GaugeFitPage::ask_for_another() {
   const auto tray = job::tray_of(state(), step().its_side(), bench().context());
-  if (rows_->shown().size() >= tray.size() || !judgement_->answer.gauge_fit->seat) {
+  const bool seated = judgement_ && judgement_->answer.gauge_fit && judgement_->answer.gauge_fit->seat;
+  if (rows_->shown().size() >= tray.size() || !seated) {
     rows_->setFocus(Qt::OtherFocusReason);
     return;
   }

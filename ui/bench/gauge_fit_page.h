@@ -37,7 +37,7 @@ class GaugeFitPage final : public StepPage {
   void say_fit(shim::Fit fit);
   void take(const std::string& shim);
   void take_back(std::size_t trial);
-  void add_taking(std::vector<FootAction>& actions);
+  void add_taking(std::vector<FootAction>& actions, bool settled);
   [[nodiscard]] const job::Advised* advice_of_float() const;
   [[nodiscard]] std::optional<std::string> advised_shim() const;
   [[nodiscard]] std::optional<std::string> shim_in_hand() const;

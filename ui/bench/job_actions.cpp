@@ -35,15 +35,19 @@ QString vehicle_text(const job::Opened& opened) {
 }  // namespace
 
 JobHeading JobPage::heading() const {
-  if (!bench_->has_job() || !bench_->state().opened) {
+  if (!bench_->has_job()) {
     return {};
   }
   const job::JobState& state = bench_->state();
-  QString name = tr("Job %1").arg(qt(state.opened->number));
+  const auto& opened = state.opened;
+  if (!opened) {
+    return {};
+  }
+  QString name = tr("Job %1").arg(qt(opened->number));
   if (state.assembly > 1) {
     name += QStringLiteral(" · ") + tr("assembly %1").arg(state.assembly);
   }
-  return {name, vehicle_text(*state.opened),
+  return {name, vehicle_text(*opened),
           tr("Spec sheet %1, issue %2").arg(qt(state.sheets.spec->gearbox)).arg(state.sheets.spec->issue),
           state.sheets.spec->demonstration || state.sheets.job->demonstration};
 }
