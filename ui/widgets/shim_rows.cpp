@@ -222,12 +222,12 @@ void ShimRows::mark_current() {
   for (std::size_t at = 0; at < buttons_.size(); ++at) {
     const bool stop = at == position_of_current();
     buttons_[at]->setFocusPolicy(!pickable_ ? Qt::NoFocus : stop ? Qt::StrongFocus : Qt::ClickFocus);
-    if (stop && pickable_) {
-      setFocusProxy(buttons_[at]);
-    }
   }
-  if (!pickable_ || buttons_.empty()) {
-    setFocusProxy(nullptr);
+}
+
+void ShimRows::take_focus() {
+  if (pickable_ && !buttons_.empty()) {
+    buttons_[position_of_current()]->setFocus(Qt::OtherFocusReason);
   }
 }
 

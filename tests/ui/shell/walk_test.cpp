@@ -97,7 +97,8 @@ std::set<const QWidget*> walk_by_tab(QWidget& window) {
     const QImage focused = here == nullptr ? QImage() : here->grab().toImage();
     QTest::keyClick(here == nullptr ? &window : here.data(), Qt::Key_Tab);
     QCoreApplication::processEvents();
-    if (here != nullptr && here->isVisible() && here != window.focusWidget() && !seen.count(here)) {
+    const bool rests = qobject_cast<bench::StepPage*>(here.data()) != nullptr;  // a scanner's Enter presses nothing there
+    if (here != nullptr && !rests && here->isVisible() && here != window.focusWidget() && !seen.count(here)) {
       INFO("has the focus: " << name_of(here));
       CHECK(focused != here->grab().toImage());
     }
@@ -165,7 +166,7 @@ TEST_CASE("walk over the places") {
   }
   CHECK(sections.size() >= 5);
   for (const QString& section : sections) {
-    test::press(*it.window, qPrintable(section));
+    it.window->findChild<QAbstractButton*>(section)->click();
     look_over(*it.window, section.toStdString());
   }
   QTest::keyClick(it.window.get(), Qt::Key_Comma, Qt::ControlModifier);
