@@ -15,7 +15,7 @@ using widgets::qt;
 
 namespace {
 
-constexpr int field_width = 344;
+constexpr int field_width = 384;
 
 /// Instruments that an entry's readings were taken with.
 std::vector<const job::InstrumentUsed*> instruments_of(const job::EntryBody& body) {
