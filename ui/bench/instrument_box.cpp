@@ -2,10 +2,12 @@
 
 #include <QDate>
 #include <QLocale>
+#include <QPainter>
 #include <QWheelEvent>
 #include <utility>
 
 #include "shimwright/widgets/say.h"
+#include "shimwright/widgets/style.h"
 
 namespace shimwright::bench {
 
@@ -22,6 +24,7 @@ InstrumentBox::InstrumentBox(const QString& title, sheet::InstrumentKind kind, Q
     : QComboBox(parent), kind_(kind) {
   setAccessibleName(title);
   setMinimumHeight(48);
+  setSizeAdjustPolicy(QComboBox::AdjustToContents);
   setFocusPolicy(Qt::StrongFocus);
 }
 
@@ -57,6 +60,20 @@ void InstrumentBox::choose(const std::string& id) {
   if (const int at = id.empty() ? -1 : findData(widgets::qt(id)); at >= 0) {
     setCurrentIndex(at);
   }
+}
+
+/// The style sheet leaves the arrow out; there is none where there is nothing to choose.
+void InstrumentBox::paintEvent(QPaintEvent* event) {
+  QComboBox::paintEvent(event);
+  if (count() < 2) {
+    return;
+  }
+  QPainter painter(this);
+  painter.setRenderHint(QPainter::Antialiasing);
+  painter.setPen(Qt::NoPen);
+  painter.setBrush(widgets::colours_of(*this).text);
+  const QPointF middle(width() - 22.0, height() / 2.0);
+  painter.drawPolygon(QPolygonF({middle + QPointF(-7, -4), middle + QPointF(7, -4), middle + QPointF(0, 5)}));
 }
 
 void InstrumentBox::wheelEvent(QWheelEvent* event) {

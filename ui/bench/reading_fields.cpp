@@ -15,7 +15,8 @@ using widgets::qt;
 
 namespace {
 
-constexpr int field_width = 344;
+constexpr int field_width = 312;
+constexpr int instrument_width = 344;
 
 /// Instruments that an entry's readings were taken with.
 std::vector<const job::InstrumentUsed*> instruments_of(const job::EntryBody& body) {
@@ -98,8 +99,8 @@ void ReadingFields::add_instrument(const sheet::Channel& channel) {
   place->addWidget(child_of<widgets::Text>(this, title, "small"));
   auto* box = child_of<InstrumentBox>(this, title, *channel.instrument);
   box->setObjectName(qt("instrument-" + std::string(sheet::name_of(*channel.instrument))));
-  box->setFixedWidth(field_width);
-  place->addWidget(box);
+  box->setMinimumWidth(instrument_width);
+  place->addWidget(box, 0, Qt::AlignLeft);
   instruments_[*channel.instrument] = box;
 }
 

@@ -93,7 +93,7 @@ TEST_CASE("the page of a signature says who signs, and a technician cannot check
   driver.open("sign-checker");
   driver.take();
   CHECK(driver.refusals == std::vector<std::string>{"same_person"});
-  driver.workbench().set_person(driver.workbench().persons()[1]);
+  driver.workbench().set_person(driver.workbench().persons().front());
   CHECK(driver.shows("signs as checker"));
   driver.take();
   CHECK(driver.state() == "accepted");
