@@ -47,6 +47,7 @@ PhotoPage::PhotoPage(Workbench& bench, const sheet::Step& step, QWidget* parent)
       count_(child_of<widgets::Text>(this, QString(), "strong")),
       caption_(child_of<widgets::WordField>(this, tr("What the next photo shows (may be blank)"))),
       unsent_(child_of<UnsentBox>(this, tr("The words belong to the next photo: choose it, or clear them."))),
+      one_more_(child_of<Button>(this, tr("Choose one more picture file"))),
       kept_place_(child_of<QWidget>(this)),
       camera_place_(child_of<QWidget>(this)),
       kept_column_(widgets::lay<QVBoxLayout>(kept_place_)),
@@ -60,10 +61,9 @@ PhotoPage::PhotoPage(Workbench& bench, const sheet::Step& step, QWidget* parent)
   column->addWidget(caption_);
   column->addWidget(unsent_);
   column->addWidget(camera_place_);
-  auto* button = child_of<Button>(this, tr("Choose a picture file"));
-  button->setObjectName(QStringLiteral("button-choose-picture"));
-  column->addWidget(button, 0, Qt::AlignLeft);
-  connect(button, &Button::clicked, this, &PhotoPage::choose);
+  one_more_->setObjectName(QStringLiteral("button-choose-picture"));
+  column->addWidget(one_more_, 0, Qt::AlignLeft);
+  connect(one_more_, &Button::clicked, this, &PhotoPage::choose);
   connect(caption_->edit(), &QLineEdit::textChanged, this, &StepPage::look_changed);
   connect(unsent_, &UnsentBox::cleared, this, [this] { caption_->set_text({}); });
   refresh();
@@ -76,6 +76,7 @@ void PhotoPage::set_camera_folder(const QString& folder) {
 
 void PhotoPage::refresh() {
   left_out_->show_words(widgets::Mark::deviation, left_out_words(bench(), step_state()));
+  one_more_->setVisible(job::passed(step_state()));
   show_kept();
   show_camera();
 }

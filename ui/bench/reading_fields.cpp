@@ -65,7 +65,11 @@ void ReadingFields::add_field(const sheet::Channel& channel) {
     row.with_sign = child_of<SignedField>(this, title);
     row.with_sign->name(qt(channel.id));
     row.number = row.with_sign->number();
-    connect(row.with_sign, &SignedField::edited, this, &ReadingFields::edited);
+    connect(row.with_sign, &SignedField::edited, this, [this, field = row.with_sign] {
+      const auto number = quantity::read_number(field->text(), field->number()->unit());
+      field->set_hint(number ? tr("taken as %1").arg(number_words(*number, true)) : QString());
+      emit edited();
+    });
     connect(row.with_sign, &SignedField::entered, this, [this, at] { go_on_from(at); });
     field = row.with_sign;
   } else {

@@ -91,6 +91,7 @@ TEST_CASE("a stamp needs its sign, by button or typed; nought needs none") {
     CHECK(driver.state() == "open");
     CHECK(driver.refusals.empty());  // it is told at the field
     driver.press("button-stamp-minus");
+    CHECK(driver.shows("taken as \u22120.12 mm"));
     driver.enter("field-stamp");
     CHECK(driver.latest<job::Read>()->readings.front().number.base == -120);
   }
