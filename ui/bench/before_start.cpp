@@ -21,7 +21,8 @@ QString in_days(qint64 days) {
   if (days == 0) {
     return QCoreApplication::translate("bench", "today");
   }
-  return days == 1 ? QCoreApplication::translate("bench", "tomorrow") : QCoreApplication::translate("bench", "in %1 days").arg(days);
+  return days == 1 ? QCoreApplication::translate("bench", "tomorrow")
+                   : QCoreApplication::translate("bench", "in %1 days").arg(days);
 }
 
 Heed calibration_heed(const job::Instrument& instrument, const QDate& due, qint64 days) {
@@ -29,7 +30,8 @@ Heed calibration_heed(const job::Instrument& instrument, const QDate& due, qint6
   if (days < 0) {
     return {name, QCoreApplication::translate("bench", "Calibration overdue since %1.").arg(day_text(due)), true};
   }
-  return {name, QCoreApplication::translate("bench", "Calibration due %1, %2.").arg(day_text(due), in_days(days)), false};
+  return {name, QCoreApplication::translate("bench", "Calibration due %1, %2.").arg(day_text(due), in_days(days)),
+          false};
 }
 
 /// `1.65, 1.70 and 3 more`.
@@ -44,7 +46,9 @@ QString shim_list(const std::vector<job::TrayShim>& shims, int count) {
   if (more <= 1) {
     return names.join(QStringLiteral(", "));
   }
-  return QCoreApplication::translate("bench", "%1 and %2 more").arg(names.mid(0, listed_shims).join(QStringLiteral(", "))).arg(more);
+  return QCoreApplication::translate("bench", "%1 and %2 more")
+      .arg(names.mid(0, listed_shims).join(QStringLiteral(", ")))
+      .arg(more);
 }
 
 QString wish_sentence(int jobs) {
@@ -79,7 +83,8 @@ std::vector<Heed> calibrations(const std::vector<job::Instrument>& instruments, 
       found.emplace_back(days, calibration_heed(each, *due, days));
     }
   }
-  std::stable_sort(found.begin(), found.end(), [](const auto& one, const auto& other) { return one.first < other.first; });
+  std::stable_sort(found.begin(), found.end(),
+                   [](const auto& one, const auto& other) { return one.first < other.first; });
   std::vector<Heed> heeds;
   for (auto& [days, heed] : found) {
     heeds.push_back(std::move(heed));
@@ -114,8 +119,8 @@ std::vector<Heed> low_trays(const std::vector<store::Tray>& trays, const std::ma
     const auto wishing = jobs_by_tray.find(tray.name);
     const int jobs = wishing == jobs_by_tray.end() ? 0 : wishing->second;
     sentences.append(wish_sentence(jobs));
-    const Heed heed{QCoreApplication::translate("bench", "Tray %1").arg(widgets::qt(tray.name)), sentences.join(QLatin1Char(' ')),
-                    jobs > 0 && !none.isEmpty()};
+    const Heed heed{QCoreApplication::translate("bench", "Tray %1").arg(widgets::qt(tray.name)),
+                    sentences.join(QLatin1Char(' ')), jobs > 0 && !none.isEmpty()};
     (jobs > 0 ? wanted : others).push_back(heed);
   }
   wanted.insert(wanted.end(), others.begin(), others.end());
@@ -124,14 +129,18 @@ std::vector<Heed> low_trays(const std::vector<store::Tray>& trays, const std::ma
 
 std::optional<Heed> backup_heed(const std::optional<job::Moment>& last, const job::Moment& now) {
   if (!last) {
-    return Heed{QCoreApplication::translate("bench", "Backup"), QCoreApplication::translate("bench", "No verified backup is known. Make one under Workshop."), true};
+    return Heed{QCoreApplication::translate("bench", "Backup"),
+                QCoreApplication::translate("bench", "No verified backup is known. Make one under Workshop."), true};
   }
   const qint64 days = day_of(*last).daysTo(day_of(now));
   if (days < old_backup_days) {
     return std::nullopt;
   }
   return Heed{QCoreApplication::translate("bench", "Backup"),
-              QCoreApplication::translate("bench", "The last verified backup is %1 days old. Look under Workshop what keeps it.").arg(days), true};
+              QCoreApplication::translate("bench",
+                                          "The last verified backup is %1 days old. Look under Workshop what keeps it.")
+                  .arg(days),
+              true};
 }
 
 }  // namespace shimwright::bench

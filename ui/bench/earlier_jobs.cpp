@@ -83,10 +83,9 @@ void add_odometer_notices(std::vector<EarlierNotice>& notices, const EarlierJobs
   if (renewal != nullptr && renewal->odometer) {
     const std::int64_t kilometres = (metres - renewal->odometer->base) / metres_in_km;
     if (kilometres < second_pack_within_km) {
-      notices.push_back(
-          {QCoreApplication::translate("bench", "Second pack in %1 km.").arg(kilometres),
-           QCoreApplication::translate("bench",
-                                       "Look for a cause first: seals, levers, pivot, flywheel, control unit.")});
+      notices.push_back({QCoreApplication::translate("bench", "Second pack in %1 km.").arg(kilometres),
+                         QCoreApplication::translate(
+                             "bench", "Look for a cause first: seals, levers, pivot, flywheel, control unit.")});
     }
   }
 }
@@ -161,11 +160,11 @@ QString details_of(const EarlierJob& earlier) {
     parts.append(QCoreApplication::translate("bench", "shims %1").arg(shims));
   }
   if (!earlier.final_float_um.empty()) {
-    const QString floats = of_both_sides(
-        earlier.final_float_um, QCoreApplication::translate("bench", "lower"),
-        QCoreApplication::translate("bench", "upper"), [](std::int64_t micrometres) {
-          return widgets::number_text(quantity::millimetre_text(quantity::micrometres(micrometres), 2));
-        });
+    const QString floats =
+        of_both_sides(earlier.final_float_um, QCoreApplication::translate("bench", "lower"),
+                      QCoreApplication::translate("bench", "upper"), [](std::int64_t micrometres) {
+                        return widgets::number_text(quantity::millimetre_text(quantity::micrometres(micrometres), 2));
+                      });
     parts.append(QCoreApplication::translate("bench", "final float %1 mm").arg(floats));
   }
   if (earlier.teach_in_attempt > 1) {
@@ -179,9 +178,9 @@ std::vector<EarlierNotice> notices_of(const EarlierJobs& earlier,
   std::vector<EarlierNotice> notices;
   for (const EarlierJob& each : earlier.latest) {
     if (each.standing != store::JobStanding::closed) {
-      notices.push_back(
-          {QCoreApplication::translate("bench", "Job %1 of this vehicle is not finished.").arg(widgets::qt(each.number)),
-           QCoreApplication::translate("bench", "Take it up on the bench if this is the same work.")});
+      notices.push_back({QCoreApplication::translate("bench", "Job %1 of this vehicle is not finished.")
+                             .arg(widgets::qt(each.number)),
+                         QCoreApplication::translate("bench", "Take it up on the bench if this is the same work.")});
     }
   }
   if (odometer) {

@@ -122,7 +122,8 @@ QString days_parked(const job::JobState& state, const QDate& today) {
   if (days <= 0) {
     return QCoreApplication::translate("bench", " · parked today");
   }
-  return days == 1 ? QCoreApplication::translate("bench", " · parked for 1 day") : QCoreApplication::translate("bench", " · parked for %1 days").arg(days);
+  return days == 1 ? QCoreApplication::translate("bench", " · parked for 1 day")
+                   : QCoreApplication::translate("bench", " · parked for %1 days").arg(days);
 }
 
 void add_waiting(Glance& glance, const job::JobState& state, const job::Parked& parked, const job::Moment& now) {
@@ -131,7 +132,9 @@ void add_waiting(Glance& glance, const job::JobState& state, const job::Parked& 
   if (parked.due) {
     const auto due = day_of(*parked.due);
     glance.bad = due && *due < today;
-    glance.next += (glance.bad ? QCoreApplication::translate("bench", ", was due %1") : QCoreApplication::translate("bench", ", due %1")).arg(day_text(*parked.due));
+    glance.next += (glance.bad ? QCoreApplication::translate("bench", ", was due %1")
+                               : QCoreApplication::translate("bench", ", due %1"))
+                       .arg(day_text(*parked.due));
   }
   glance.next += days_parked(state, today);
 }
@@ -180,7 +183,8 @@ QString held_words(const job::JobState& state, const sheet::Step& step) {
     return QCoreApplication::translate("bench", "not in order");
   }
   const bool teach_in = job::latest<job::TeachInTried>(state, step.id) != nullptr;
-  return teach_in ? QCoreApplication::translate("bench", "not completed") : QCoreApplication::translate("bench", "not accepted");
+  return teach_in ? QCoreApplication::translate("bench", "not completed")
+                  : QCoreApplication::translate("bench", "not accepted");
 }
 
 Glance glance_at(const store::JobSummary& summary, const job::JobState& state, const job::Moment& now) {

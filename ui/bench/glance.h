@@ -13,13 +13,13 @@ namespace shimwright::bench {
 
 /// What a job's card on the bench says.
 struct Glance {
-  std::string job;     ///< id
+  std::string job;  ///< id
   QString number;
-  QString vehicle;     ///< `VIN ends 30417`
-  QString unit;        ///< `unit D7`
-  QString stage;       ///< title of the stage of the next step
-  QString next;        ///< the next thing to do, what is held, or what the job waits for
-  bool bad = false;    ///< `next` in brick: held, or overdue
+  QString vehicle;   ///< `VIN ends 30417`
+  QString unit;      ///< `unit D7`
+  QString stage;     ///< title of the stage of the next step
+  QString next;      ///< the next thing to do, what is held, or what the job waits for
+  bool bad = false;  ///< `next` in brick: held, or overdue
   std::vector<widgets::StageLook> stages;
 };
 

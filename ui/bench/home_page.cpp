@@ -143,9 +143,9 @@ void HomePage::read_states(const std::vector<store::JobSummary>& jobs) {
       read.insert(known_.extract(known));
     } else {
       auto loaded = store::JobInHand::load(bench_->store(), summary.id);
-      read.insert_or_assign(summary.id,
-                            Known{summary.last_seq, loaded ? Result<job::JobState>(loaded->state())
-                                                           : Result<job::JobState>(tl::make_unexpected(loaded.error()))});
+      read.insert_or_assign(
+          summary.id, Known{summary.last_seq, loaded ? Result<job::JobState>(loaded->state())
+                                                     : Result<job::JobState>(tl::make_unexpected(loaded.error()))});
     }
   }
   known_ = std::move(read);

@@ -78,6 +78,8 @@ void JobPage::add_left_actions(std::vector<FootAction>& all) {
   if (!bench_->state().parked) {
     all.push_back({"photo", tr("Photo"), [this] { add_photo(); }, false, true, true});
     all.push_back({"more", tr("More..."), [this] { ask_more(); }, false, true, true});
+  } else {
+    all.push_back({"hand-over", tr("Hand over"), [this] { ask_handing_over(); }, false, true, true});
   }
 }
 

@@ -8,6 +8,7 @@
 #include "foot_bar.h"
 #include "job_words.h"
 #include "pack_panel.h"
+#include "photo_page.h"
 #include "question_box.h"
 #include "sheet_list.h"
 #include "shimwright/widgets/child.h"
@@ -188,6 +189,10 @@ void JobPage::open_page(const std::string& step_id) {
     return;
   }
   page_ = make_step_page(*bench_, *here, middle_->content());
+  if (auto* photos = qobject_cast<PhotoPage*>(page_)) {
+    photos->set_file_picker(surroundings_.pick_photo);
+    photos->set_camera_folder(surroundings_.camera_folder ? surroundings_.camera_folder() : QString());
+  }
   page_place_->addWidget(page_);
   connect_page();
   show_head(here);

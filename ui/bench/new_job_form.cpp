@@ -119,7 +119,8 @@ void NewJobForm::clear(int this_year, const std::vector<store::SheetIssue>& spec
   complaint_->clear();
   gearbox_->set_issues(specs);
   gearbox_filled_ = false;
-  show_gearbox_state(specs.empty() ? tr("There is no spec sheet in this workshop: add one under Workshop.") : QString());
+  show_gearbox_state(specs.empty() ? tr("There is no spec sheet in this workshop: add one under Workshop.")
+                                   : QString());
   build_date_fault_->hide();
   vehicle_->clear(this_year);
 }
@@ -131,9 +132,8 @@ std::optional<quantity::TypedNumber> NewJobForm::odometer() const {
 
 bool NewJobForm::has_typed() const {
   const auto is_typed = [this](const QLineEdit* edit) {
-    const bool filled = std::any_of(filled_.begin(), filled_.end(), [&](const Filled& each) {
-      return each.edit == edit && each.text == edit->text();
-    });
+    const bool filled = std::any_of(filled_.begin(), filled_.end(),
+                                    [&](const Filled& each) { return each.edit == edit && each.text == edit->text(); });
     return !filled && !edit->text().trimmed().isEmpty();
   };
   const std::vector<const QLineEdit*> edits{plate_->edit(), serial_->edit(), build_date_->edit(), reference_->edit()};

@@ -184,8 +184,7 @@ void NewJobPage::show_earlier() {
   if (!earlier_->latest.empty()) {
     column.addWidget(widgets::child_of<widgets::Text>(content, tr("This vehicle was here before"), "strong"));
   } else if (vehicle_key_) {
-    column.addWidget(
-        widgets::child_of<widgets::Text>(content, tr("This vehicle was not here before."), "soft"));
+    column.addWidget(widgets::child_of<widgets::Text>(content, tr("This vehicle was not here before."), "soft"));
   }
   for (const EarlierNotice& each : notices_of(*earlier_, form_->odometer())) {
     column.addWidget(box_of(content, "notice", each.heading, each.text));

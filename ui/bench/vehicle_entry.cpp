@@ -43,8 +43,7 @@ QString words_for_suggestion(const std::string& typed, const std::string& sugges
   const QString meant = widgets::qt(suggestion);
   QStringList changes;
   for (qsizetype at = 0; at < std::min(seen.size(), meant.size()); ++at) {
-    const QString change =
-        QCoreApplication::translate("bench", "%1 for %2").arg(meant.mid(at, 1), seen.mid(at, 1));
+    const QString change = QCoreApplication::translate("bench", "%1 for %2").arg(meant.mid(at, 1), seen.mid(at, 1));
     if (seen[at] != meant[at] && !changes.contains(change)) {
       changes.append(change);
     }
@@ -228,7 +227,8 @@ void VehicleEntry::mark_wrong_characters() {
   QList<QInputMethodEvent::Attribute> marks;
   if (!is_chassis()) {
     for (const WrongPlace& place : wrong_places(edit_->text())) {
-      // Counted from the cursor: so the event of an input method wants it, the one way to mark characters in a line edit.
+      // Counted from the cursor: so the event of an input method wants it, the one way to mark characters in a line
+      // edit.
       marks.append(QInputMethodEvent::Attribute(QInputMethodEvent::TextFormat, place.from - edit_->cursorPosition(),
                                                 place.length, format));
     }

@@ -239,13 +239,13 @@ void RecordView::say_page() {
     place_->clear();
     return;
   }
-  const int middle = area_->verticalScrollBar()->value() + area_->viewport()->height() / 2;
+  const int middle = area_->verticalScrollBar()->sliderPosition() + area_->viewport()->height() / 2;
   place_->setText(tr("page %1 of %2").arg(pages_->page_at(middle) + 1).arg(count));
 }
 
 void RecordView::scroll_by_view(int direction) {
   QScrollBar* const scroll = area_->verticalScrollBar();
-  scroll->setValue(scroll->value() + direction * std::max(1, area_->viewport()->height() - seen_again));
+  scroll->setValue(scroll->sliderPosition() + direction * std::max(1, area_->viewport()->height() - seen_again));
 }
 
 void RecordView::set_fits(bool fits) {
@@ -259,7 +259,7 @@ void RecordView::zoom() {
     return;
   }
   QScrollBar* const scroll = area_->verticalScrollBar();
-  const double before = scroll->maximum() > 0 ? static_cast<double>(scroll->value()) / scroll->maximum() : 0.0;
+  const double before = scroll->maximum() > 0 ? static_cast<double>(scroll->sliderPosition()) / scroll->maximum() : 0.0;
   const double fitting = (area_->viewport()->width() - beside_pages) / pages_->widest_mm();
   pages_->set_dots_per_mm(fits_ ? std::max(fitting, 1.0) : logicalDpiX() / 25.4);
   scroll->setValue(static_cast<int>(before * scroll->maximum()));

@@ -61,6 +61,7 @@ PluggedPage plug_job(const PageHouse& house) {
     return QFileDialog::getOpenFileName(parent, QString(), settings->camera_folder(),
                                         QCoreApplication::translate("shell", "Photos (*.jpg *.jpeg *.png)"));
   };
+  surroundings.camera_folder = [settings = house.settings] { return settings->camera_folder(); };
   auto* page = widgets::child_of<bench::JobPage>(house.parent, *house.bench, std::move(surroundings));
   QObject::connect(page, &bench::JobPage::heading_changed, page, house.links.heading_changed);
   QObject::connect(page, &bench::JobPage::left, page, house.links.home);

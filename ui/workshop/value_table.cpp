@@ -14,6 +14,15 @@ namespace {
 
 constexpr int row_height = 40;
 
+/// No word or number is broken: `0.` over `001` would be read wrongly.
+int widest_word(const QLabel& label) {
+  int widest = 0;
+  for (const QString& word : label.text().split(QLatin1Char(' '))) {
+    widest = std::max(widest, label.fontMetrics().horizontalAdvance(word));
+  }
+  return widest;
+}
+
 }  // namespace
 
 ValueTable::ValueTable(std::vector<Column> columns, QWidget* parent)
@@ -52,6 +61,8 @@ void ValueTable::add_row(const std::vector<Cell>& cells) {
 QWidget* ValueTable::widget_of(const Cell& cell, const Column& column) {
   auto* text = widgets::child_of<widgets::Text>(this, cell.text, cell.part);
   text->setAlignment((column.figures ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter);
+  text->ensurePolished();
+  text->setMinimumWidth(widest_word(*text) + 2);
   if (!cell.mark) {
     return text;
   }

@@ -111,10 +111,10 @@ void WorkshopPage::keyPressEvent(QKeyEvent* event) {
   QScrollBar* const scroll = area->verticalScrollBar();
   switch (event->key()) {
     case Qt::Key_PageUp:
-      scroll->setValue(scroll->value() - scroll->pageStep());
+      scroll->setValue(scroll->sliderPosition() - scroll->pageStep());
       break;
     case Qt::Key_PageDown:
-      scroll->setValue(scroll->value() + scroll->pageStep());
+      scroll->setValue(scroll->sliderPosition() + scroll->pageStep());
       break;
     case Qt::Key_Home:
       scroll->setValue(scroll->minimum());

@@ -25,11 +25,11 @@ job::TrayShim counted_shim(const std::string& id, std::optional<int> count) {
 }  // namespace
 
 TEST_CASE("calibrations that are over or nearly so are named, the worst first") {
-  const auto heeds = bench::calibrations(
-      {instrument_until("dial 2", "2026-11-30"), instrument_until("depth 1", "2026-12-09"),
-       instrument_until("wrench 3", "2026-11-20"), instrument_until("meter 1", "2026-12-08"),
-       instrument_until("scale", std::nullopt), instrument_until("dial 1", "2026-11-24")},
-      QDate(2026, 11, 24));
+  const auto heeds =
+      bench::calibrations({instrument_until("dial 2", "2026-11-30"), instrument_until("depth 1", "2026-12-09"),
+                           instrument_until("wrench 3", "2026-11-20"), instrument_until("meter 1", "2026-12-08"),
+                           instrument_until("scale", std::nullopt), instrument_until("dial 1", "2026-11-24")},
+                          QDate(2026, 11, 24));
   REQUIRE(heeds.size() == 4);
   CHECK(heeds[0].what == "wrench 3");
   CHECK(heeds[0].text == "Calibration overdue since 20 Nov 2026.");

@@ -68,8 +68,8 @@ TEST_CASE("a job is opened by keys alone, Enter going from field to field") {
   test::UiBench bench;
   Page at(bench);
   CHECK(at.button("button-open-job").text() == "Open job 1");
-  for (const char* text : {"TESTVN009TA030417", "DEMO 417", "121400", "shudders pulling away", "", "7-004417",
-                           "2020-01-28", "C-0382"}) {
+  for (const char* text :
+       {"TESTVN009TA030417", "DEMO 417", "121400", "shudders pulling away", "", "7-004417", "2020-01-28", "C-0382"}) {
     at.type(text);
     at.enter();
     CHECK(at.opened == 0);

@@ -6,6 +6,7 @@
 #include <QPlainTextEdit>
 #include <QPushButton>
 #include <QTest>
+#include <algorithm>
 #include <catch2/catch.hpp>
 #include <concepts>
 #include <variant>
@@ -15,6 +16,16 @@
 namespace shimwright::test {
 
 using widgets::qt;
+
+namespace {
+
+/// What the toolkit has put off until the next turn of its loop.
+void settle() {
+  QCoreApplication::processEvents();
+  QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+}
+
+}  // namespace
 
 bench::Surroundings Hands::surroundings() {
   return {[this](int, std::function<void()> call) { waiting_.push_back(std::move(call)); }, [this] { return photo_; }};
@@ -29,7 +40,7 @@ void Hands::pause() {
 void KeyTechnician::key(Qt::Key pressed, Qt::KeyboardModifiers modifiers) {
   QWidget* focus = QApplication::focusWidget();
   QTest::keyClick(focus == nullptr ? window_ : focus, pressed, modifiers);
-  QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+  settle();
 }
 
 void KeyTechnician::type(const std::string& text) {
@@ -48,14 +59,17 @@ bool KeyTechnician::shows(const QString& name) const {
 
 void KeyTechnician::tab_to(const QString& name) {
   constexpr int longest_way = 200;
+  QStringList way;
   for (int tabs = 0; tabs < longest_way; ++tabs) {
     const QWidget* focus = QApplication::focusWidget();
+    way.append(focus == nullptr ? QStringLiteral("nothing") : focus->objectName());
     if (focus != nullptr && focus->objectName() == name) {
       return;
     }
     key(Qt::Key_Tab);
   }
-  FAIL("no Tab leads to " << name.toStdString() << " at step " << page_->step_id());
+  FAIL("no Tab leads to " << name.toStdString() << " at step " << page_->step_id() << ", only to "
+                       << way.mid(std::max<qsizetype>(0, way.size() - 60)).join(QLatin1Char(' ')).toStdString());
 }
 
 void KeyTechnician::tab_and_press(const QString& name) {
@@ -66,7 +80,7 @@ void KeyTechnician::tab_and_press(const QString& name) {
 void KeyTechnician::digit(int number) {
   key(static_cast<Qt::Key>(Qt::Key_0 + number));
   hands_->pause();
-  QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+  settle();
 }
 
 void KeyTechnician::fill(const QString& name, const std::string& text) {
@@ -96,6 +110,9 @@ void KeyTechnician::answer(const std::string& text) {
 }
 
 void KeyTechnician::go_to(const std::string& step) {
+  if (page_->step_id() != step && shows(QStringLiteral("button-next"))) {
+    main_key();
+  }
   if (page_->step_id() == step) {
     return;
   }
@@ -194,7 +211,11 @@ void KeyTechnician::operator()(const job::TryShim& command) {
 
 void KeyTechnician::operator()(const job::EnterDepths& command) {
   for (std::size_t at = 0; at < command.readings.size(); ++at) {
-    fill(QStringLiteral("field-depth-%1").arg(at + 1), command.readings[at]);
+    const QString field = QStringLiteral("field-depth-%1").arg(at + 1);
+    if (!shows(field)) {
+      tab_and_press(QStringLiteral("button-more-places"));
+    }
+    fill(field, command.readings[at]);
   }
   fill(QStringLiteral("field-reference"), command.reference);
   if (!command.stamp.empty()) {
@@ -313,7 +334,11 @@ void KeyTechnician::operator()(const job::TakeUp& /*command*/) {
 
 void KeyTechnician::operator()(const job::HandOver& command) {
   const QString initials = bench_->initials_of(command.to);
-  more(QStringLiteral("hand-over"));
+  if (shows(QStringLiteral("button-hand-over"))) {
+    tab_and_press(QStringLiteral("button-hand-over"));
+  } else {
+    more(QStringLiteral("hand-over"));
+  }
   tab_and_press(QStringLiteral("button-pick-") + initials);
   answer(command.remark.empty() ? "nothing to add" : command.remark);
 }

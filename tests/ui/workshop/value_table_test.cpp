@@ -23,3 +23,15 @@ TEST_CASE("a table shows its headings and cells, a mark beside its word") {
   REQUIRE(marks.size() == 1);
   CHECK(marks.front()->mark() == widgets::Mark::held);
 }
+
+TEST_CASE("a number is never broken, however narrow its column") {
+  ValueTable table({{"Name", 20, false}, {"Resolution", 1, true}});
+  table.add_row({Cell("a micrometer with a long name"), Cell("0.001\u00a0mm")});
+  table.resize(200, 100);
+  table.grab();
+  for (const QLabel* each : table.findChildren<QLabel*>()) {
+    if (each->text().startsWith("0.001")) {
+      CHECK(each->width() >= each->fontMetrics().horizontalAdvance(each->text()));
+    }
+  }
+}

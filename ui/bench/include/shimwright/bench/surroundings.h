@@ -12,6 +12,8 @@ struct Surroundings {
   std::function<void(int milliseconds, std::function<void()> call)> after;
   /// Lets a person choose a picture; blank: none chosen.
   std::function<QString()> pick_photo;
+  /// Where a camera lays its pictures; blank: none is set.
+  std::function<QString()> camera_folder = {};
 };
 
 /// Timer and file dialog of the toolkit.
