@@ -40,7 +40,8 @@ void InstrumentBox::offer(const std::vector<job::Instrument>& instruments, const
     const bool is_overdue = job::calibration_overdue(each, now);
     QString words = widgets::qt(each.name);
     if (each.calibrated_to) {
-      words += QStringLiteral(", ") + (is_overdue ? tr("overdue since %1") : tr("good to %1")).arg(day_text(*each.calibrated_to));
+      words += QStringLiteral(", ") +
+               (is_overdue ? tr("overdue since %1") : tr("good to %1")).arg(day_text(*each.calibrated_to));
     }
     first_good = first_good < 0 && !is_overdue ? count() : first_good;
     addItem(words, widgets::qt(each.id));

@@ -60,9 +60,9 @@ PhotoPage::PhotoPage(Workbench& bench, const sheet::Step& step, QWidget* parent)
   caption_->edit()->setObjectName(QStringLiteral("field-caption"));
   column->addWidget(caption_);
   column->addWidget(unsent_);
-  column->addWidget(camera_place_);
   one_more_->setObjectName(QStringLiteral("button-choose-picture"));
   column->addWidget(one_more_, 0, Qt::AlignLeft);
+  column->addWidget(camera_place_);
   connect(one_more_, &Button::clicked, this, &PhotoPage::choose);
   connect(caption_->edit(), &QLineEdit::textChanged, this, &StepPage::look_changed);
   connect(unsent_, &UnsentBox::cleared, this, [this] { caption_->set_text({}); });
@@ -117,8 +117,8 @@ void PhotoPage::show_kept() {
     picture->setFixedSize(thumbnail);
     picture->setAlignment(Qt::AlignCenter);
     place->addWidget(picture);
-    auto* words = child_of<widgets::Text>(cell, photo.caption.empty() ? by_whom(bench(), *photos[at]) : qt(photo.caption),
-                                          "small");
+    auto* words = child_of<widgets::Text>(
+        cell, photo.caption.empty() ? by_whom(bench(), *photos[at]) : qt(photo.caption), "small");
     words->setFixedWidth(thumbnail.width());
     place->addWidget(words, 1, Qt::AlignTop);
     const int position = static_cast<int>(at);

@@ -81,7 +81,8 @@ void ReadingFields::add_field(const sheet::Channel& channel) {
   }
   if (const sheet::Limit* limit = limit_of(*bench_->state().sheets.spec, channel)) {
     row.number->set_hint(limit_words(*limit));
-  } else if (const sheet::Step* other = channel.equals ? bench_->state().sheets.job->find(channel.equals->step) : nullptr) {
+  } else if (const sheet::Step* other =
+                 channel.equals ? bench_->state().sheets.job->find(channel.equals->step) : nullptr) {
     row.number->set_hint(tr("Compared with “%1”.").arg(qt(other->title.in(window_language()))));
   }
   field->setFixedWidth(field_width);

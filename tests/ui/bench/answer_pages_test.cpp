@@ -21,8 +21,12 @@ TEST_CASE("a check is answered by a click or by key 1, and Enter left over from 
   CHECK(driver.page().hasFocus());
   QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
   CHECK(driver.state() == "open");
-  SECTION("by key") { CHECK(driver.page().take_digit(1)); }
-  SECTION("by click") { driver.press("button-in-order"); }
+  SECTION("by key") {
+    CHECK(driver.page().take_digit(1));
+  }
+  SECTION("by click") {
+    driver.press("button-in-order");
+  }
   CHECK(driver.state() == "accepted");
   CHECK(driver.left == 1);
   CHECK_FALSE(driver.page().take_digit(3));
