@@ -16,8 +16,6 @@ namespace {
 constexpr std::size_t most_elements = 20;
 constexpr std::int64_t most_photos = 50;
 
-using quantity::Dimension;
-
 /// A field of the body, the kind it belongs to, and whether that kind needs it.
 struct BodyField {
   std::string_view kind;

@@ -40,9 +40,12 @@ DepthPage::DepthPage(Workbench& bench, const sheet::Step& step, QWidget* parent)
 
 void DepthPage::build_fields(QVBoxLayout* column) {
   const sheet::DepthSpec* spec = depth_spec();
-  for (int place = 0; place < (spec == nullptr ? 2 : spec->places); ++place) {
-    add_place();
+  const int asked = spec == nullptr ? 2 : spec->places;
+  constexpr int most_places = 8;  // made at once, so that Tab goes from place to place; shown as they are wanted
+  for (int place = 1; place <= std::max(asked, most_places); ++place) {
+    add_place(place);
   }
+  show_places(static_cast<std::size_t>(asked));
   reference_ = child_of<NumberField>(this, tr("Reference"), quantity::Unit::millimetre);
   reference_->edit()->setObjectName(QStringLiteral("field-reference"));
   column->addWidget(reference_);
@@ -59,12 +62,12 @@ void DepthPage::build_fields(QVBoxLayout* column) {
   gauge_ = child_of<InstrumentBox>(this, tr("Depth gauge"), sheet::InstrumentKind::depth_gauge);
   gauge_->setObjectName(QStringLiteral("box-instrument"));
   column->addWidget(gauge_);
-  auto* more = child_of<widgets::Button>(this, tr("One place more"));
-  more->setObjectName(QStringLiteral("button-more-places"));
-  column->addWidget(more, 0, Qt::AlignLeft);
-  connect(more, &widgets::Button::clicked, this, [this] {
-    add_place();
-    readings_.back()->take_focus();
+  more_ = child_of<widgets::Button>(this, tr("One place more"));
+  more_->setObjectName(QStringLiteral("button-more-places"));
+  column->addWidget(more_, 0, Qt::AlignLeft);
+  connect(more_, &widgets::Button::clicked, this, [this] {
+    show_places(places_shown_ + 1);
+    readings_[places_shown_ - 1]->take_focus();
   });
 }
 
@@ -73,21 +76,27 @@ const sheet::DepthSpec* DepthPage::depth_spec() const {
   return depth ? &*depth : nullptr;
 }
 
-void DepthPage::add_place() {
-  const auto place = static_cast<int>(readings_.size()) + 1;
+void DepthPage::add_place(int place) {
   auto* field = child_of<NumberField>(this, tr("Depth, place %1").arg(place), quantity::Unit::millimetre);
   field->edit()->setObjectName(QStringLiteral("field-depth-%1").arg(place));
-  if (!readings_.empty()) {  // Tab goes from place to place, then to what stands below
-    QWidget::setTabOrder(readings_.back()->edit(), field->edit());
-  }
   places_->addWidget(field);
   readings_.push_back(field);
   connect(field, &NumberField::edited, this, &DepthPage::look_at_typed);
   connect(field, &NumberField::entered, this, [this, field] { go_to_field_after(field); });
 }
 
+void DepthPage::show_places(std::size_t count) {
+  places_shown_ = std::min(count, readings_.size());
+  for (std::size_t at = 0; at < readings_.size(); ++at) {
+    readings_[at]->setVisible(at < places_shown_);
+  }
+  if (more_ != nullptr) {
+    more_->setEnabled(places_shown_ < readings_.size());
+  }
+}
+
 std::vector<NumberField*> DepthPage::fields() const {
-  std::vector<NumberField*> all = readings_;
+  std::vector<NumberField*> all(readings_.begin(), readings_.begin() + static_cast<std::ptrdiff_t>(places_shown_));
   all.push_back(reference_);
   if (!stamp_->isHidden()) {
     all.push_back(stamp_->number());
@@ -141,10 +150,8 @@ void DepthPage::show_kept() {
   if (depths == nullptr) {
     return;
   }
-  while (readings_.size() < depths->readings.size()) {
-    add_place();
-  }
-  for (std::size_t at = 0; at < depths->readings.size(); ++at) {
+  show_places(std::max(places_shown_, depths->readings.size()));
+  for (std::size_t at = 0; at < std::min(places_shown_, depths->readings.size()); ++at) {
     readings_[at]->set_text(quantity::digits_of(depths->readings[at]));
   }
   reference_->set_text(quantity::digits_of(depths->reference));

@@ -37,7 +37,8 @@ class DepthPage : public StepPage {
   };
 
   void build_fields(QVBoxLayout* column);
-  void add_place();
+  void add_place(int place);
+  void show_places(std::size_t count);
   void go_to_field_after(const widgets::NumberField* field);
   void show_kept();
   void show_card();
@@ -58,6 +59,8 @@ class DepthPage : public StepPage {
   bool typed_else_ = false;  ///< what stands in the fields is not what was kept
   QVBoxLayout* places_;
   std::vector<widgets::NumberField*> readings_;
+  std::size_t places_shown_ = 0;
+  widgets::Button* more_ = nullptr;
   widgets::NumberField* reference_ = nullptr;
   SignedField* stamp_ = nullptr;
   InstrumentBox* gauge_ = nullptr;

@@ -1,7 +1,9 @@
 #include "foot_bar.h"
 
+#include <QResizeEvent>
 #include <algorithm>
 #include <memory>
+#include <optional>
 
 #include "shimwright/widgets/child.h"
 #include "shimwright/widgets/say.h"
@@ -17,11 +19,31 @@ bool same_buttons(const std::vector<FootAction>& one, const std::vector<FootActi
   });
 }
 
+/// Less goes earlier; nothing: it always has its place.
+std::optional<int> spared_at(const FootAction& action) {
+  if (action.name == "note") {
+    return 3;
+  }
+  if (action.name == "photo") {
+    return 2;
+  }
+  if (action.name == "park") {
+    return 1;
+  }
+  const bool of_page = action.on_left && action.name != "back" && action.name != "more";
+  return of_page ? std::optional(0) : std::nullopt;
+}
+
+constexpr int foot_gap = 12;
+constexpr int foot_margin = 20;
+
 }  // namespace
 
-FootBar::FootBar(QWidget* parent) : QFrame(parent), row_(widgets::lay<QHBoxLayout>(this, 12)) {
+FootBar::FootBar(QWidget* parent) : QFrame(parent), row_(widgets::lay<QHBoxLayout>(this, foot_gap)) {
   widgets::set_part(this, "bar");
-  row_->setContentsMargins(20, 10, 20, 10);
+  row_->setContentsMargins(foot_margin, 10, foot_margin, 10);
+  // Never wider than the window, whatever the buttons say.
+  setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
 }
 
 void FootBar::set_actions(const std::vector<FootAction>& actions) {
@@ -34,6 +56,43 @@ void FootBar::set_actions(const std::vector<FootAction>& actions) {
     buttons_[at]->set_action_text(actions[at].text);
     buttons_[at]->setEnabled(actions[at].enabled);
   }
+  leave_out();
+}
+
+int FootBar::width_needed() const {
+  int width = 2 * foot_margin;
+  for (const widgets::Button* button : buttons_) {
+    width += button->isHidden() ? 0 : button->sizeHint().width() + foot_gap;
+  }
+  return width;
+}
+
+void FootBar::leave_out() {
+  for (widgets::Button* button : buttons_) {
+    button->show();
+  }
+  for (int rank = 0; rank <= 3; ++rank) {
+    for (std::size_t at = actions_.size(); at-- > 0;) {
+      if (width_needed() > width() && spared_at(actions_[at]) == rank) {
+        buttons_[at]->hide();
+      }
+    }
+  }
+}
+
+std::vector<FootAction> FootBar::left_out() const {
+  std::vector<FootAction> out;
+  for (std::size_t at = 0; at < actions_.size(); ++at) {
+    if (buttons_[at]->isHidden()) {
+      out.push_back(actions_[at]);
+    }
+  }
+  return out;
+}
+
+void FootBar::resizeEvent(QResizeEvent* event) {
+  QFrame::resizeEvent(event);
+  leave_out();
 }
 
 void FootBar::build(const std::vector<FootAction>& actions) {
@@ -62,8 +121,12 @@ void FootBar::build(const std::vector<FootAction>& actions) {
       const auto act = actions_[at].act;  // a copy: acting may change the actions
       act();
     });
+    button->setSizePolicy(QSizePolicy::Maximum, QSizePolicy::Fixed);
     row_->addWidget(button);
     buttons_.push_back(button);
+  }
+  if (!stretched) {
+    row_->addStretch(1);
   }
 }
 

@@ -9,7 +9,8 @@
 
 namespace shimwright::bench {
 
-/// The buttons below: those on the left, those on the right, the main one last.
+/// The buttons below: those on the left, those on the right, the main one last. Where they would not fit side by side
+/// the ones that can be spared are left out: first a page's own on the left, then Park, Photo and Note.
 class FootBar : public QFrame {
   Q_OBJECT
 
@@ -20,9 +21,16 @@ class FootBar : public QFrame {
   /// Presses the main button, where there is one and it can be pressed.
   void press_main();
   void focus_main();
+  /// What there was no room for.
+  [[nodiscard]] std::vector<FootAction> left_out() const;
+
+ protected:
+  void resizeEvent(QResizeEvent* event) override;
 
  private:
   void build(const std::vector<FootAction>& actions);
+  void leave_out();
+  [[nodiscard]] int width_needed() const;
 
   std::vector<FootAction> actions_;
   std::vector<widgets::Button*> buttons_;

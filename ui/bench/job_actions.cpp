@@ -169,6 +169,11 @@ void JobPage::ask_parking() {
 
 void JobPage::ask_more() {
   std::vector<AskBox::Pick> picks;
+  for (const FootAction& action : foot_->left_out()) {
+    if (action.name != "park") {
+      picks.push_back({action.name, action.text, action.act});
+    }
+  }
   if (!job::passed(bench_->state().step(step_id_))) {
     picks.push_back({"reason", tr("Leave this step out, with reason"), [this] { ask_reason(); }});
   }

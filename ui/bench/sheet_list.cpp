@@ -3,7 +3,7 @@
 #include <QKeyEvent>
 #include <QPainter>
 #include <QScrollArea>
-#include <QTextLayout>
+#include <algorithm>
 
 #include "job_words.h"
 #include "shimwright/widgets/child.h"
@@ -14,6 +14,18 @@ namespace shimwright::bench {
 
 using widgets::colours_of;
 using widgets::qt;
+
+namespace {
+
+constexpr int list_width = 252;
+constexpr int row_width = 240;  // without the scroll bar
+constexpr int end_type = 15;
+
+int words_left(bool is_stage) {
+  return (is_stage ? 14 : 26) + 26;
+}
+
+}  // namespace
 
 SheetRow::SheetRow(const QString& text, bool is_stage, QWidget* parent) : QAbstractButton(parent), is_stage_(is_stage) {
   setText(text);
@@ -28,7 +40,29 @@ void SheetRow::set_look(widgets::Mark mark, const QString& end, bool here) {
   here_ = here;
   const QString word = widgets::word_of(mark);
   setAccessibleDescription(end.isEmpty() ? word : QStringLiteral("%1, %2").arg(word, end));
+  updateGeometry();
   update();
+}
+
+QFont SheetRow::type_of_words(bool strong) const {
+  QFont type = font();
+  type.setPixelSize(is_stage_ ? 16 : 15);
+  type.setWeight(strong ? QFont::DemiBold : QFont::Normal);
+  return type;
+}
+
+int SheetRow::width_of_end() const {
+  QFont type = font();
+  type.setPixelSize(end_type);
+  return end_.isEmpty() ? 0 : QFontMetrics(type).horizontalAdvance(end_) + 10;
+}
+
+QSize SheetRow::sizeHint() const {
+  // The same height whether here or not.
+  const QFontMetrics metrics(type_of_words(true));
+  const QRect room(0, 0, row_width - words_left(is_stage_) - 10 - width_of_end(), 1000);
+  const int words = metrics.boundingRect(room, Qt::TextWordWrap, text()).height();
+  return {row_width, std::max(widgets::pixels::target, words + 10)};
 }
 
 void SheetRow::keyPressEvent(QKeyEvent* event) {
@@ -47,19 +81,16 @@ void SheetRow::paintEvent(QPaintEvent* /*event*/) {
     painter.fillRect(rect(), colours.wash);
     painter.fillRect(QRect(0, 0, 5, height()), colours.blue);
   }
-  const int indent = is_stage_ ? 16 : 32;
-  widgets::paint_mark(painter, QRectF(indent, (height() - 16) / 2.0, 16, 16), mark_, colours);
+  const int left = words_left(is_stage_);
+  widgets::paint_mark(painter, QRectF(left - 26, (height() - 16) / 2.0, 16, 16), mark_, colours);
   QFont type = font();
-  type.setPixelSize(15);
+  type.setPixelSize(end_type);
   painter.setFont(type);
   painter.setPen(colours.soft);
-  const int end_width = end_.isEmpty() ? 0 : QFontMetrics(type).horizontalAdvance(end_) + 10;
-  painter.drawText(rect().adjusted(0, 0, -12, 0), Qt::AlignRight | Qt::AlignVCenter, end_);
-  type.setPixelSize(is_stage_ ? 16 : 15);
-  type.setWeight(here_ ? QFont::DemiBold : QFont::Normal);
-  painter.setFont(type);
+  painter.drawText(rect().adjusted(0, 0, -10, 0), Qt::AlignRight | Qt::AlignVCenter, end_);
+  painter.setFont(type_of_words(here_));
   painter.setPen(colours.text);
-  const QRect room = rect().adjusted(indent + 26, 2, -12 - end_width, -2);
+  const QRect room = rect().adjusted(left, 2, -10 - width_of_end(), -2);
   painter.drawText(room, static_cast<int>(Qt::AlignLeft | Qt::AlignVCenter) | Qt::TextWordWrap, text());
   if (hasFocus()) {
     painter.setBrush(Qt::NoBrush);
@@ -70,7 +101,7 @@ void SheetRow::paintEvent(QPaintEvent* /*event*/) {
 
 SheetList::SheetList(QWidget* parent) : QFrame(parent), scroll_(widgets::child_of<widgets::Scroll>(this)) {
   widgets::set_part(this, "bar");
-  setFixedWidth(252);
+  setFixedWidth(list_width);
   auto* column = widgets::lay<QVBoxLayout>(this);
   column->addWidget(scroll_);
   scroll_->column()->setSpacing(0);

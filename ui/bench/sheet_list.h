@@ -20,13 +20,17 @@ class SheetRow : public QAbstractButton {
  public:
   SheetRow(const QString& text, bool is_stage, QWidget* parent);
   void set_look(widgets::Mark mark, const QString& end, bool here);
-  [[nodiscard]] QSize sizeHint() const override { return {245, 48}; }
+  /// As high as its words need, at least what a finger hits.
+  [[nodiscard]] QSize sizeHint() const override;
 
  protected:
   void keyPressEvent(QKeyEvent* event) override;
   void paintEvent(QPaintEvent* event) override;
 
  private:
+  [[nodiscard]] QFont type_of_words(bool strong) const;
+  [[nodiscard]] int width_of_end() const;
+
   bool is_stage_;
   bool here_ = false;
   widgets::Mark mark_ = widgets::Mark::open;

@@ -5,6 +5,8 @@
 
 #include <QObject>
 
+class QKeyEvent;
+
 namespace shimwright::bench {
 
 /// Keys that come while no field has the focus. A burst that ends in Enter is a gauge or a scanner; a digit that no
@@ -26,7 +28,7 @@ class Wedge : public QObject {
 
  private:
   [[nodiscard]] bool is_ours(QObject* object) const;
-  [[nodiscard]] bool take(const class QKeyEvent& key);
+  [[nodiscard]] bool take(const QKeyEvent& key);
   void expire(int generation);
 
   QWidget* watched_;

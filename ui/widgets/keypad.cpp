@@ -32,7 +32,7 @@ std::vector<PadKey> keys_of_the_pad() {
   int row = 0;
   for (const char* digits : rows) {
     for (int column = 0; column < 3; ++column) {
-      const QString digit(QLatin1Char(digits[column]));
+      const QString digit = QChar::fromLatin1(digits[column]);
       keys.push_back({row, column, 1, Qt::Key_0 + digit.toInt(), digit, digit, nullptr});
     }
     ++row;

@@ -222,12 +222,14 @@ void ShimRows::mark_current() {
   for (std::size_t at = 0; at < buttons_.size(); ++at) {
     const bool stop = at == position_of_current();
     buttons_[at]->setFocusPolicy(!pickable_ ? Qt::NoFocus : stop ? Qt::StrongFocus : Qt::ClickFocus);
-    if (stop && pickable_) {
-      setFocusProxy(buttons_[at]);
-    }
   }
-  if (!pickable_ || buttons_.empty()) {
-    setFocusProxy(nullptr);
+}
+
+/// Handed on to the row in hand. No focus proxy: changing one while the window is shown breaks the way of Tab.
+void ShimRows::focusInEvent(QFocusEvent* event) {
+  QWidget::focusInEvent(event);
+  if (pickable_ && !buttons_.empty()) {
+    buttons_[position_of_current()]->setFocus();
   }
 }
 

@@ -19,6 +19,7 @@ struct Asked {
   Asked() {
     auto* column = widgets::lay<QVBoxLayout>(&window);
     column->addWidget(box);
+    window.resize(900, 500);
     window.show();
     REQUIRE(QTest::qWaitForWindowActive(&window));
   }

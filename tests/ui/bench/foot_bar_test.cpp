@@ -53,3 +53,30 @@ TEST_CASE("what cannot be done now cannot be pressed") {
   QTest::mouseClick(window.findChild<widgets::Button*>("button-take"), Qt::LeftButton);
   CHECK(taken == 0);
 }
+
+TEST_CASE("where there is no room a page's own buttons give way first, then the ones that More has too") {
+  QWidget window;
+  bench::FootBar foot(&window);
+  const auto nothing = [] {};
+  foot.resize(900, 68);
+  foot.set_actions({{"back", "Back", nothing, false, true, true},
+                    {"all-shims", "All shims and chances", nothing, false, true, true},
+                    {"note", "Note", nothing, false, true, true},
+                    {"photo", "Photo", nothing, false, true, true},
+                    {"more", "More...", nothing, false, true, true},
+                    {"park", "Park job", nothing},
+                    {"take", "Keep the reading", nothing, true}});
+  const auto names = [&] {
+    std::vector<std::string> all;
+    for (const bench::FootAction& each : foot.left_out()) {
+      all.push_back(each.name);
+    }
+    return all;
+  };
+  foot.resize(1366, 68);
+  CHECK(names().empty());
+  foot.resize(400, 68);
+  CHECK(names() == std::vector<std::string>{"all-shims", "note", "photo", "park"});
+  foot.resize(1366, 68);
+  CHECK(names().empty());
+}

@@ -8,11 +8,6 @@ using namespace shimwright;
 
 TEST_CASE("words of the last job on the same gearbox can be taken over; those of the job itself are none") {
   test::UiBench rig;
-  rig.go_to("large-gauge-fit");
-  auto none = bench::written_in_last_job(rig.workbench(), "fluid-kinds");
-  REQUIRE(none);
-  CHECK_FALSE(none->has_value());
-
   const std::string whole = rig.go_to("");
   const auto* written = job::latest<job::Written>(rig.workbench().state(), "fluid-kinds");
   REQUIRE(written != nullptr);

@@ -8,11 +8,11 @@
 using namespace shimwright;
 
 TEST_CASE("each open question stands in place with its own answer") {
-  QWidget window;
-  bench::QuestionBox box(&window);
-  window.show();
+  bench::QuestionBox box(nullptr);
+  box.resize(900, 300);
   box.show_state(job::Held{3, {{"turn_missed", {"A turn of the dial may be missing.", {}}}, {"unit_in_doubt", {"Hundredths?", {}}}}, true});
   CHECK_FALSE(box.isHidden());
+  REQUIRE(QTest::qWaitForWindowExposed(&box));
   std::string confirmed;
   QObject::connect(&box, &bench::QuestionBox::confirmed, [&](const std::string& code) { confirmed = code; });
   auto* button = box.findChild<widgets::Button*>("button-confirm-unit_in_doubt");

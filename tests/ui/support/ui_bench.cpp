@@ -60,15 +60,15 @@ std::string UiBench::demo_folder() {
   return SHIMWRIGHT_DATA_DIR "/demo";
 }
 
-std::string UiBench::go_to(const std::string& until) {
+std::string UiBench::go_to(const std::string& until, std::size_t further) {
   cli::Script script = script_of(script_);
   if (!until.empty()) {
     std::size_t at = 0;
     while (at < script.commands.size() && !is_for(script.commands[at].command, until)) {
       ++at;
     }
-    REQUIRE(at < script.commands.size());
-    script.commands.resize(at);
+    REQUIRE(at + further < script.commands.size());
+    script.commands.resize(at + further);
   }
   store::IdSource ids;
   auto known = cli::settle_in(*store_, script, ids);

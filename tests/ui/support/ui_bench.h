@@ -25,8 +25,8 @@ class UiBench {
   void move_clock(std::int64_t minutes) { *now_ms_ += minutes * 60000; }
 
   /// Opens a job as the script does and goes through its commands up to, not with, the first for step `until`; all of
-  /// them for a blank one. The job is in hand then. Gives its id.
-  std::string go_to(const std::string& until);
+  /// them for a blank one; `further` ones of those that follow too. The job is in hand then. Gives its id.
+  std::string go_to(const std::string& until, std::size_t further = 0);
   /// Where the demonstration scripts and their photos lie.
   [[nodiscard]] static std::string demo_folder();
 

@@ -9,6 +9,8 @@
 #include "shimwright/shell/page_table.h"
 #include "shimwright/widgets/parts.h"
 
+class QHBoxLayout;
+
 namespace shimwright::shell {
 
 /// A word of the top bar that is pressed; underlined where it is the place one is at.
@@ -57,7 +59,7 @@ class TopBar : public QFrame {
   void mark_place(bool on_job, const PlaceButton* here);
   void give_way();
 
-  class QHBoxLayout* row_;
+  QHBoxLayout* row_;
   PlaceButton* name_;
   std::vector<std::pair<PageName, PlaceButton*>> places_;
   QLabel* job_;

@@ -8,6 +8,9 @@
 #include <QPushButton>
 #include <QString>
 
+class QLineEdit;
+class QScrollArea;
+
 /// The small parts every page is put together from.
 namespace shimwright::widgets {
 
@@ -88,7 +91,7 @@ class WordField : public QWidget {
   explicit WordField(const QString& title, QWidget* parent = nullptr);
   [[nodiscard]] std::string text() const;
   void set_text(const std::string& text);
-  [[nodiscard]] class QLineEdit* edit() const { return edit_; }
+  [[nodiscard]] QLineEdit* edit() const { return edit_; }
 
  signals:
   void edited();
@@ -112,7 +115,7 @@ class Scroll : public QFrame {
   void show_child(QWidget* child);
 
  private:
-  class QScrollArea* area_;
+  QScrollArea* area_;
   QWidget* content_;
   QVBoxLayout* column_;
 };

@@ -46,6 +46,7 @@ class ShimRows : public QWidget {
   void picked(const std::string& shim);
 
  protected:
+  void focusInEvent(QFocusEvent* event) override;
   void keyPressEvent(QKeyEvent* event) override;
   void paintEvent(QPaintEvent* event) override;
   void resizeEvent(QResizeEvent* event) override;

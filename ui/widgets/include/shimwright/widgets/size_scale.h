@@ -6,6 +6,8 @@
 
 #include <QWidget>
 
+class QPainter;
+
 namespace shimwright::widgets {
 
 struct SizeCell {
@@ -37,7 +39,7 @@ class SizeScale : public QWidget {
   [[nodiscard]] std::size_t count_shown() const;
   [[nodiscard]] double cell_width() const;
   [[nodiscard]] double left_edge() const;
-  void paint_cells(class QPainter& painter) const;
+  void paint_cells(QPainter& painter) const;
 
   std::vector<SizeCell> cells_;
   std::optional<double> at_mm_;

@@ -1,0 +1,124 @@
+#include "camera.h"
+
+#include <QApplication>
+#include <QDir>
+#include <QLineEdit>
+#include <QPixmap>
+#include <QPushButton>
+#include <QSettings>
+#include <QTest>
+#include <catch2/catch.hpp>
+#include <utility>
+
+namespace shimwright::test {
+
+namespace {
+
+constexpr QSize smallest_screen(1366, 768);
+
+print::Fonts loaded_fonts() {
+  auto fonts = print::load_fonts();
+  REQUIRE(fonts);
+  return std::move(*fonts);
+}
+
+void settle() {
+  for (int round = 0; round < 4; ++round) {
+    QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+    QCoreApplication::processEvents();
+  }
+}
+
+}  // namespace
+
+Camera::Camera() : fonts_(loaded_fonts()) {
+  widgets::dress(*qApp, widgets::Scheme::light, fonts_);
+}
+
+void Camera::shoot(QWidget& window, const QString& name) {
+  if (!name.contains(qApp->property("part").toString())) {
+    return;
+  }
+  const QDir folder(qApp->property("folder").toString());
+  const QString size = window.devicePixelRatioF() > 1.5 ? QStringLiteral("-200") : QString();
+  for (const auto& [scheme, word] : {std::pair{widgets::Scheme::dark, "dark"}, {widgets::Scheme::light, "light"}}) {
+    widgets::dress(*qApp, scheme, fonts_);
+    settle();
+    INFO(name.toStdString() << " " << window.width() << " by " << window.height());
+    CHECK(window.size() == smallest_screen);
+    const QString file = QStringLiteral("%1-%2%3.png").arg(name, QLatin1String(word), size);
+    CHECK(window.grab().save(folder.filePath(file)));
+  }
+}
+
+shell::Equipment Camera::equipment(const QString& folder) {
+  shell::Equipment equipment;
+  equipment.clock = [] { return job::Moment{1795770000000, 60, false}; };
+  equipment.places = {(folder + QStringLiteral("/own/workshop.shimwright")).toStdString(),
+                      (folder + QStringLiteral("/demo/workshop.shimwright")).toStdString()};
+  equipment.choose_folder = [](QWidget*, const QString&) { return QString(); };
+  equipment.dress = [](widgets::Scheme) {};
+  equipment.sound = [] {};
+  equipment.pages = shell::page_table();
+  return equipment;
+}
+
+void open_at_smallest(QWidget& window) {
+  window.resize(smallest_screen);
+  window.show();
+  REQUIRE(QTest::qWaitForWindowActive(&window));
+}
+
+void press(QWidget& window, const QString& button) {
+  for (auto* found : window.findChildren<QAbstractButton*>(button)) {
+    if (found->isVisible()) {
+      found->click();
+      settle();
+      return;
+    }
+  }
+  FAIL("no button " << button.toStdString());
+}
+
+void type(QWidget& window, const QString& field, const QString& text) {
+  for (auto* found : window.findChildren<QWidget*>(field)) {
+    if (found->isVisible()) {
+      found->setFocus();
+      QTest::keyClicks(found, text);
+      settle();
+      return;
+    }
+  }
+  FAIL("no field " << field.toStdString());
+}
+
+JobStudio::JobStudio(const std::string& script)
+    : bench_(script),
+      settings_(std::make_unique<QSettings>(bench_.file(QStringLiteral("settings.ini")), QSettings::IniFormat)),
+      equipment_(Camera::equipment(bench_.file(QStringLiteral("data")))) {
+  settings_.use_store(bench_.store().path());
+}
+
+void JobStudio::at(const std::string& step, std::size_t further) {
+  const std::string job = bench_.go_to(step, further);
+  window_ = std::make_unique<shell::MainWindow>(bench_.workbench(), settings_, equipment_);
+  open_at_smallest(*window_);
+  REQUIRE(window_->go(shell::PageName::job, job));
+  settle();
+}
+
+void JobStudio::press(const QString& button) {
+  test::press(*window_, button);
+}
+
+void JobStudio::type(const QString& field, const QString& text) {
+  test::type(*window_, field, text);
+}
+
+void JobStudio::key(Qt::Key key, Qt::KeyboardModifiers modifiers) {
+  QWidget* focus = window_->focusWidget() == nullptr ? window_.get() : window_->focusWidget();
+  QTest::keyClick(focus, key, modifiers);
+  settle();
+}
+
+}  // namespace shimwright::test

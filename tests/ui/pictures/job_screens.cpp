@@ -1,0 +1,133 @@
+#include <catch2/catch.hpp>
+
+#include "camera.h"
+
+using shimwright::test::JobStudio;
+
+namespace {
+
+struct Stop {
+  const char* picture;
+  const char* step;
+  std::size_t further = 0;
+  const char* script = "02-bearing-not-home";
+};
+
+void take(const Stop& stop) {
+  JobStudio studio(stop.script);
+  studio.at(stop.step, stop.further);
+  studio.shoot(QLatin1String(stop.picture));
+}
+
+}  // namespace
+
+TEST_CASE("job-check") {
+  take({"job-check", "vehicle-number"});
+}
+TEST_CASE("job-text") {
+  take({"job-text", "complaint-when"});
+}
+TEST_CASE("job-choose") {
+  take({"job-choose", "complaint-gears"});
+}
+TEST_CASE("job-choose-high-voltage") {
+  take({"job-choose-high-voltage", "high-voltage"});
+}
+TEST_CASE("job-photo") {
+  take({"job-photo", "received-photos", 1});
+}
+TEST_CASE("job-do") {
+  take({"job-do", "battery-off"});
+}
+TEST_CASE("job-pack-faces") {
+  take({"job-pack-faces", "pack-faces"});
+}
+TEST_CASE("job-part") {
+  take({"job-part", "new-pack"});
+}
+TEST_CASE("job-read job-read-typed") {
+  JobStudio studio;
+  studio.at("large-temperature");
+  studio.shoot(QStringLiteral("job-read"));
+  studio.type(QStringLiteral("field-box"), QStringLiteral("19,8"));
+  studio.shoot(QStringLiteral("job-read-typed"));
+}
+TEST_CASE("job-read-road-test") {
+  take({"job-read-road-test", "road-test"});
+}
+TEST_CASE("peak peak-too-large") {
+  JobStudio studio;
+  studio.at("draw-off-peak");
+  studio.shoot(QStringLiteral("peak"));
+  studio.type(QStringLiteral("field-torque"), QStringLiteral("29"));
+  studio.key(Qt::Key_Return);
+  studio.key(Qt::Key_Return, Qt::ControlModifier);
+  studio.shoot(QStringLiteral("peak-too-large"));
+}
+TEST_CASE("gauge-fit-first") {
+  take({"gauge-fit-first", "large-gauge-fit"});
+}
+TEST_CASE("gauge-fit-third") {
+  take({"gauge-fit-third", "large-gauge-fit", 2});
+}
+TEST_CASE("gauge-fit-settled") {
+  take({"gauge-fit-settled", "large-gauge-fit", 3});
+}
+TEST_CASE("hold-point-questions") {
+  take({"hold-point-questions", "large-gauge-fit", 4});
+}
+TEST_CASE("depth-empty") {
+  take({"depth-empty", "large-depth", 0, "03-sum-on-the-border"});
+}
+TEST_CASE("depth-edge") {
+  take({"depth-edge", "large-depth", 3, "03-sum-on-the-border"});
+}
+TEST_CASE("depth-sum") {
+  take({"depth-sum", "small-depth", 3, "03-sum-on-the-border"});
+}
+TEST_CASE("float-first") {
+  take({"float-first", "lower-float", 0, "01-smooth-day"});
+}
+TEST_CASE("float-half") {
+  take({"float-half", "lower-float", 3, "01-smooth-day"});
+}
+TEST_CASE("float-too-large") {
+  take({"float-too-large", "lower-float", 6});
+}
+TEST_CASE("float-within") {
+  JobStudio studio("01-smooth-day");
+  studio.at("lower-float", 6);
+  studio.press(QStringLiteral("step-lower-float"));
+  studio.shoot(QStringLiteral("float-within"));
+}
+TEST_CASE("teach-in") {
+  take({"teach-in", "teach-in-lower"});
+}
+TEST_CASE("sign") {
+  take({"sign", "sign-technician"});
+}
+TEST_CASE("job-closed") {
+  take({"job-closed", ""});
+}
+TEST_CASE("parked") {
+  take({"parked", "small-shim-laid", 4, "04-parked-at-the-wrong-moment"});
+}
+TEST_CASE("unproven") {
+  take({"unproven", "small-shim-laid", 8, "04-parked-at-the-wrong-moment"});
+}
+TEST_CASE("more-menu park-question note-question keypad strip-over-window") {
+  JobStudio studio;
+  studio.at("odometer");
+  studio.press(QStringLiteral("button-more"));
+  studio.shoot(QStringLiteral("more-menu"));
+  studio.press(QStringLiteral("button-park"));
+  studio.shoot(QStringLiteral("park-question"));
+  studio.press(QStringLiteral("button-note"));
+  studio.shoot(QStringLiteral("note-question"));
+  studio.key(Qt::Key_Escape);
+  studio.key(Qt::Key_F4);
+  studio.shoot(QStringLiteral("keypad"));
+  studio.key(Qt::Key_F4);
+  studio.key(Qt::Key_F2);
+  studio.shoot(QStringLiteral("strip-over-window"));
+}

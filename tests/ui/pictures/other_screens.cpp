@@ -1,0 +1,101 @@
+#include <QSettings>
+#include <QTemporaryDir>
+#include <QAbstractButton>
+#include <QDir>
+#include <QTest>
+#include <catch2/catch.hpp>
+
+#include "camera.h"
+
+using namespace shimwright;
+
+namespace {
+
+/// The program over the demonstration's workshop.
+struct ProgramStudio {
+  test::Camera camera;
+  QTemporaryDir folder;
+  shell::Settings settings{std::make_unique<QSettings>(folder.filePath("settings.ini"), QSettings::IniFormat)};
+  shell::Equipment equipment = test::Camera::equipment(folder.path());
+  shell::Program program{settings, equipment};
+
+  void start(const shell::StartWords& words = {}) {
+    program.start(words);
+    if (program.main_window() != nullptr) {
+      test::open_at_smallest(*program.main_window());
+    } else {
+      test::open_at_smallest(*program.start_window());
+    }
+  }
+  QWidget& demo() {
+    start();
+    test::press(*program.start_window(), "button-demo");
+    REQUIRE(program.main_window() != nullptr);
+    test::open_at_smallest(*program.main_window());
+    return *program.main_window();
+  }
+};
+
+}  // namespace
+
+TEST_CASE("first-start") {
+  ProgramStudio studio;
+  studio.start();
+  studio.camera.shoot(*studio.program.start_window(), "first-start");
+}
+
+TEST_CASE("hindrance-locked") {
+  ProgramStudio studio;
+  const std::string path = studio.equipment.places.own;
+  REQUIRE(QDir().mkpath(studio.folder.filePath("own")));
+  auto other = store::Store::open(path, {store::Mode::read_write, "Rolf Tarn", 1795770000000});
+  REQUIRE(other);
+  studio.start();
+  studio.camera.shoot(*studio.program.start_window(), "hindrance-locked");
+}
+
+TEST_CASE("bench-home new-job new-job-with-o new-job-known past-jobs past-jobs-found settings") {
+  ProgramStudio studio;
+  QWidget& window = studio.demo();
+  studio.camera.shoot(window, "bench-home");
+  test::press(window, "button-new-job");
+  studio.camera.shoot(window, "new-job");
+  test::type(window, "field-vehicle", "TESTVNO09TA030417");
+  studio.camera.shoot(window, "new-job-with-o");
+  test::press(window, "button-take-suggestion");
+  studio.camera.shoot(window, "new-job-known");
+  QTest::keyClick(&window, Qt::Key_2, Qt::AltModifier);
+  studio.camera.shoot(window, "past-jobs");
+  test::type(window, "field-search", "417");
+  QTest::keyClick(window.focusWidget(), Qt::Key_Return);
+  studio.camera.shoot(window, "past-jobs-found");
+  QTest::keyClick(&window, Qt::Key_Comma, Qt::ControlModifier);
+  studio.camera.shoot(window, "settings");
+}
+
+TEST_CASE("record") {
+  test::JobStudio studio;
+  studio.at("");
+  studio.press("button-record");
+  studio.shoot("record");
+}
+
+TEST_CASE("workshop workshop-spec-values") {
+  ProgramStudio studio;
+  QWidget& window = studio.demo();
+  QTest::keyClick(&window, Qt::Key_3, Qt::AltModifier);
+  for (const auto* button : window.findChildren<QAbstractButton*>()) {
+    if (button->objectName().startsWith("section-")) {
+      test::press(window, button->objectName());
+      studio.camera.shoot(window, "workshop-" + button->objectName().mid(8));
+    }
+  }
+  test::press(window, "section-spec-sheets");
+  for (const auto* button : window.findChildren<QAbstractButton*>()) {
+    if (button->objectName().startsWith("button-open-")) {
+      test::press(window, button->objectName());
+      studio.camera.shoot(window, "workshop-spec-values");
+      break;
+    }
+  }
+}
