@@ -28,10 +28,7 @@ bool asks_for_serial(const sheet::Step& step) {
 }  // namespace
 
 TextPage::TextPage(Workbench& bench, const sheet::Step& step, QWidget* parent)
-    : StepPage(bench, step, parent),
-      kept_(child_of<KeptLine>(this)),
-      left_out_(child_of<KeptLine>(this)),
-      again_(child_of<Button>(this, tr("Write the kept words again"))) {
+    : StepPage(bench, step, parent), kept_(child_of<KeptLine>(this)), left_out_(child_of<KeptLine>(this)) {
   auto* column = widgets::lay<QVBoxLayout>(this, 12);
   column->addWidget(left_out_);
   column->addWidget(kept_);
@@ -54,6 +51,7 @@ TextPage::TextPage(Workbench& bench, const sheet::Step& step, QWidget* parent)
   }
   QWidget* field = line_ == nullptr ? static_cast<QWidget*>(lines_) : line_;
   field->setObjectName(QStringLiteral("field-text"));
+  again_ = child_of<Button>(this, tr("Write the kept words again"));
   again_->setObjectName(QStringLiteral("button-write-again"));
   column->addWidget(again_, 0, Qt::AlignLeft);
   connect(again_, &Button::clicked, this, [this] {

@@ -29,11 +29,11 @@ class TextPage final : public StepPage {
   [[nodiscard]] bool keep();
   void take();
 
-  QLineEdit* line_ = nullptr;       ///< of a serial
+  QLineEdit* line_ = nullptr;        ///< of a serial
   QPlainTextEdit* lines_ = nullptr;  ///< of anything else
   KeptLine* kept_;
   KeptLine* left_out_;
-  widgets::Button* again_;
+  widgets::Button* again_ = nullptr;
 };
 
 }  // namespace shimwright::bench

@@ -39,7 +39,9 @@ TEST_CASE("a serial is ended with Enter, typed or scanned") {
     driver.type("field-text", "26-1188");
     driver.enter("field-text");
   }
-  SECTION("scanned") { CHECK(driver.page().take_burst("26-1188")); }
+  SECTION("scanned") {
+    CHECK(driver.page().take_burst("26-1188"));
+  }
   CHECK(driver.state() == "accepted");
   CHECK(driver.left == 1);
 }
