@@ -194,9 +194,10 @@ std::vector<Heed> HomePage::heeds() const {
     all = calibrations(*instruments, day_of(bench_->now()));
   }
   std::map<std::string, int> wishes;
-  for (const auto& [id, known] : known_) {
-    if (known.state) {
-      add_wishes(wishes, *known.state);
+  for (const auto& each : known_) {
+    const auto& state = each.second.state;
+    if (state) {
+      add_wishes(wishes, *state);
     }
   }
   if (const auto trays = bench_->store().registers().trays()) {

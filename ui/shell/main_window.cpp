@@ -259,9 +259,9 @@ void MainWindow::tell_backup() {
     return;
   }
   notices_->clear(QStringLiteral("backup"));
-  for (const auto& [name, page] : pages_) {
-    if (page.backup_done) {
-      page.backup_done(*last);
+  for (const auto& named : pages_) {
+    if (named.second.backup_done) {
+      named.second.backup_done(*last);
     }
   }
   if (settings_page_ != nullptr) {
