@@ -50,11 +50,6 @@ void MainWindow::build() {
   connect(top_, &TopBar::settings_wanted, this, &MainWindow::open_settings);
   connect(top_, &TopBar::person_wanted, this, &MainWindow::switch_person);
   connect(persons_, &PersonRow::picked, this, &MainWindow::take_person);
-  connect(persons_, &PersonRow::closed, this, [this] {
-    if (focus_before_) {
-      focus_before_->setFocus();
-    }
-  });
   connect(bench_, &bench::Workbench::person_changed, this,
           [this] { top_->set_person(widgets::qt(bench_->person().initials)); });
   connect(backup_, &DailyBackup::failed, this, &MainWindow::backup_failed);
@@ -244,7 +239,10 @@ void MainWindow::switch_person() {
     tell_refused(read.error());
     return;
   }
-  focus_before_ = focusWidget();
+  if (QWidget* before = focusWidget(); before != nullptr) {
+    connect(
+        persons_, &PersonRow::closed, before, [before] { before->setFocus(); }, Qt::SingleShotConnection);
+  }
   persons_->open(bench_->persons(), bench_->person().id);
 }
 

@@ -4,7 +4,6 @@
 #include <optional>
 #include <string>
 
-#include <QPointer>
 #include <QStackedWidget>
 #include <QWidget>
 
@@ -74,7 +73,6 @@ class MainWindow : public QWidget {
   std::map<PageName, PluggedPage> pages_;
   std::optional<PageName> current_;  ///< nothing: the settings
   PageName before_ = PageName::home;
-  QPointer<QWidget> focus_before_;
   bool closing_anyway_ = false;
 };
 
