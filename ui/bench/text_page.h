@@ -28,6 +28,7 @@ class TextPage final : public StepPage {
   [[nodiscard]] const job::Entry* kept() const;
   [[nodiscard]] bool keep();
   void take();
+  void take_over();
 
   QLineEdit* line_ = nullptr;        ///< of a serial
   QPlainTextEdit* lines_ = nullptr;  ///< of anything else

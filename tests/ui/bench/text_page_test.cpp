@@ -54,3 +54,12 @@ TEST_CASE("leaving keeps what is written") {
   CHECK(driver.state() == "accepted");
   CHECK_FALSE(driver.page().has_unsent());
 }
+
+TEST_CASE("words of the last job come by one key; where there are none, that is said and nothing changes") {
+  test::PageDriver driver("complaint-when");
+  auto* words = driver.part<QPlainTextEdit>("field-text");
+  QTest::keyClick(words, Qt::Key_F6);
+  CHECK(driver.refusals == std::vector<std::string>{"no_last_job"});
+  CHECK(words->toPlainText().isEmpty());
+  CHECK_FALSE(driver.page().has_unsent());
+}
