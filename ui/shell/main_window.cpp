@@ -55,7 +55,8 @@ void MainWindow::build() {
   connect(backup_, &DailyBackup::failed, this, &MainWindow::backup_failed);
   connect(backup_, &DailyBackup::done, this, &MainWindow::tell_backup);
   const auto workshop = bench_->store().registers().workshop();
-  top_->set_demo_workshop(workshop && *workshop && is_demo_workshop(**workshop));
+  const auto named = workshop ? *workshop : std::nullopt;
+  top_->set_demo_workshop(named && is_demo_workshop(*named));
 }
 
 void MainWindow::add_keys() {
