@@ -242,8 +242,9 @@ SignPage::SignPage(Workbench& bench, const sheet::Step& step, QWidget* parent)
   who_->setObjectName(QStringLiteral("who-signs"));
   column()->addWidget(who_);
   column()->addWidget(child_of<widgets::Text>(
-      this, tr("Signing says that the job is as its entries have it. The seal over the whole record comes later: it is made "
-               "with a PIN when the record is sealed.")));
+      this,
+      tr("Signing says that the job is as its entries have it. The seal over the whole record comes later: it is made "
+         "with a PIN when the record is sealed.")));
   connect(&bench, &Workbench::person_changed, this, [this] {
     refresh();
     emit look_changed();

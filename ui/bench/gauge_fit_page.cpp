@@ -256,7 +256,7 @@ void GaugeFitPage::take_focus() {
   if (!answers_->isHidden()) {
     answer_buttons_.front()->setFocus(Qt::OtherFocusReason);
   } else {
-    rows_->setFocus(Qt::OtherFocusReason);
+    rows_->take_focus();
   }
 }
 
@@ -330,7 +330,7 @@ void GaugeFitPage::ask_for_another() {
   const auto tray = job::tray_of(state(), step().its_side(), bench().context());
   const bool seated = judgement_ && judgement_->answer.gauge_fit && judgement_->answer.gauge_fit->seat;
   if (rows_->shown().size() >= tray.size() || !seated) {
-    rows_->setFocus(Qt::OtherFocusReason);
+    rows_->take_focus();
     return;
   }
   choice_->show_tray(tr("Which shim is tried?"), {}, tray, picked_ ? picked_ : advised_shim());

@@ -1,10 +1,12 @@
 #include "instrument_box.h"
 
+#include <QPainter>
 #include <QWheelEvent>
 #include <utility>
 
 #include "days.h"
 #include "shimwright/widgets/say.h"
+#include "shimwright/widgets/style.h"
 
 namespace shimwright::bench {
 
@@ -12,6 +14,7 @@ InstrumentBox::InstrumentBox(const QString& title, sheet::InstrumentKind kind, Q
     : QComboBox(parent), kind_(kind) {
   setAccessibleName(title);
   setMinimumHeight(48);
+  setSizeAdjustPolicy(QComboBox::AdjustToContents);
   setFocusPolicy(Qt::StrongFocus);
 }
 
@@ -27,7 +30,8 @@ void InstrumentBox::offer(const std::vector<job::Instrument>& instruments, const
     const bool is_overdue = job::calibration_overdue(each, now);
     QString words = widgets::qt(each.name);
     if (each.calibrated_to) {
-      words += QStringLiteral(", ") + (is_overdue ? tr("overdue since %1") : tr("good to %1")).arg(day_text(*each.calibrated_to));
+      words += QStringLiteral(", ") +
+               (is_overdue ? tr("overdue since %1") : tr("good to %1")).arg(day_text(*each.calibrated_to));
     }
     first_good = first_good < 0 && !is_overdue ? count() : first_good;
     addItem(words, widgets::qt(each.id));
@@ -47,6 +51,20 @@ void InstrumentBox::choose(const std::string& id) {
   if (const int at = id.empty() ? -1 : findData(widgets::qt(id)); at >= 0) {
     setCurrentIndex(at);
   }
+}
+
+/// The style sheet leaves the arrow out; there is none where there is nothing to choose.
+void InstrumentBox::paintEvent(QPaintEvent* event) {
+  QComboBox::paintEvent(event);
+  if (count() < 2) {
+    return;
+  }
+  QPainter painter(this);
+  painter.setRenderHint(QPainter::Antialiasing);
+  painter.setPen(Qt::NoPen);
+  painter.setBrush(widgets::colours_of(*this).text);
+  const QPointF middle(width() - 22.0, height() / 2.0);
+  painter.drawPolygon(QPolygonF({middle + QPointF(-7, -4), middle + QPointF(7, -4), middle + QPointF(0, 5)}));
 }
 
 void InstrumentBox::wheelEvent(QWheelEvent* event) {

@@ -27,6 +27,7 @@ class InstrumentBox : public QComboBox {
   [[nodiscard]] bool none() const { return id().empty(); }
 
  protected:
+  void paintEvent(QPaintEvent* event) override;
   void wheelEvent(QWheelEvent* event) override;
 
  private:

@@ -84,7 +84,7 @@ void NewJobPage::build_body(QBoxLayout* column) {
 
 void NewJobPage::build_foot(QBoxLayout* column) {
   auto* foot = widgets::child_of<QFrame>(this);
-  widgets::set_part(foot, "bar");
+  widgets::set_part(foot, "bar-below");
   column->addWidget(foot);
   auto* row = widgets::lay<QHBoxLayout>(foot, 14);
   row->setContentsMargins(20, 9, 20, 9);

@@ -33,9 +33,7 @@ QString part_words(const job::PartFitted& part) {
 }  // namespace
 
 PartPage::PartPage(Workbench& bench, const sheet::Step& step, QWidget* parent)
-    : StepPage(bench, step, parent),
-      left_out_(child_of<KeptLine>(this)),
-      unsent_(child_of<UnsentBox>(this, tr("Keep the parts, or clear the fields."))) {
+    : StepPage(bench, step, parent), left_out_(child_of<KeptLine>(this)) {
   auto* column = widgets::lay<QVBoxLayout>(this, 12);
   column->addWidget(left_out_);
   for (const std::string& id : std::get<sheet::PartStep>(step.body).parts) {
@@ -45,6 +43,7 @@ PartPage::PartPage(Workbench& bench, const sheet::Step& step, QWidget* parent)
   }
   column->addWidget(child_of<widgets::Text>(
       this, tr("A field that is left blank is as the spec sheet has it, as shown pale in it."), "small"));
+  unsent_ = child_of<UnsentBox>(this, tr("Keep the parts, or clear the fields."));
   column->addWidget(unsent_);
   chain_rows();
   connect(unsent_, &UnsentBox::cleared, this, &PartPage::clear);
@@ -55,8 +54,8 @@ void PartPage::add_row(const sheet::PartItem& item, QVBoxLayout* column) {
   Row row;
   row.item = &item;
   const QString id = qt(item.id);
-  auto* box = child_of<widgets::Box>(this, said(item.title), item.one_time ? tr("renewed at every assembly") : QString(),
-                                     "card");
+  auto* box = child_of<widgets::Box>(this, said(item.title),
+                                     item.one_time ? tr("renewed at every assembly") : QString(), "card");
   column->addWidget(box);
   auto* fields = widgets::lay_in<QHBoxLayout>(box->body(), 16);
   row.number = child_of<WordField>(box, tr("Part number"));
@@ -87,8 +86,7 @@ void PartPage::chain_rows() {
   for (std::size_t at = 0; at < rows_.size(); ++at) {
     const Row row = rows_[at];
     connect(row.number, &WordField::entered, this, [row] { row.quantity->take_focus(); });
-    connect(row.quantity, &NumberField::entered, this,
-            [row] { row.batch->edit()->setFocus(Qt::OtherFocusReason); });
+    connect(row.quantity, &NumberField::entered, this, [row] { row.batch->edit()->setFocus(Qt::OtherFocusReason); });
     if (at + 1 < rows_.size()) {
       QLineEdit* next = rows_[at + 1].number->edit();
       connect(row.batch, &WordField::entered, this, [next] { next->setFocus(Qt::OtherFocusReason); });

@@ -40,7 +40,7 @@ class PartPage final : public StepPage {
 
   std::vector<Row> rows_;
   KeptLine* left_out_;
-  UnsentBox* unsent_;
+  UnsentBox* unsent_ = nullptr;
 };
 
 }  // namespace shimwright::bench

@@ -67,11 +67,12 @@ void PeakPage::show_back_off() {
   const bool off = last != nullptr && std::holds_alternative<job::Held>(step_state()) && is_off(last->reading.verdict);
   back_off_->setVisible(off);
   if (off) {
-    back_off_->set_text(tr("The force has gone through the parts already: a second attempt would read lower and hide it. "
-                           "Find what was in the way and put it right before the next one. That will be attempt %1, "
-                           "and %2 stays on the record.")
-                            .arg(attempts().size() + 1)
-                            .arg(number_words(last->reading.number)));
+    back_off_->set_text(
+        tr("The force has gone through the parts already: a second attempt would read lower and hide it. "
+           "Find what was in the way and put it right before the next one. That will be attempt %1, "
+           "and %2 stays on the record.")
+            .arg(attempts().size() + 1)
+            .arg(number_words(last->reading.number)));
   }
 }
 

@@ -47,6 +47,7 @@ PhotoPage::PhotoPage(Workbench& bench, const sheet::Step& step, QWidget* parent)
       count_(child_of<widgets::Text>(this, QString(), "strong")),
       caption_(child_of<widgets::WordField>(this, tr("What the next photo shows (may be blank)"))),
       unsent_(child_of<UnsentBox>(this, tr("The words belong to the next photo: choose it, or clear them."))),
+      one_more_(child_of<Button>(this, QString())),
       kept_place_(child_of<QWidget>(this)),
       camera_place_(child_of<QWidget>(this)),
       kept_column_(widgets::lay<QVBoxLayout>(kept_place_)),
@@ -59,11 +60,10 @@ PhotoPage::PhotoPage(Workbench& bench, const sheet::Step& step, QWidget* parent)
   caption_->edit()->setObjectName(QStringLiteral("field-caption"));
   column->addWidget(caption_);
   column->addWidget(unsent_);
+  one_more_->setObjectName(QStringLiteral("button-choose-picture"));
+  column->addWidget(one_more_, 0, Qt::AlignLeft);
   column->addWidget(camera_place_);
-  auto* button = child_of<Button>(this, tr("Choose a picture file"));
-  button->setObjectName(QStringLiteral("button-choose-picture"));
-  column->addWidget(button, 0, Qt::AlignLeft);
-  connect(button, &Button::clicked, this, &PhotoPage::choose);
+  connect(one_more_, &Button::clicked, this, &PhotoPage::choose);
   connect(caption_->edit(), &QLineEdit::textChanged, this, &StepPage::look_changed);
   connect(unsent_, &UnsentBox::cleared, this, [this] { caption_->set_text({}); });
   refresh();
@@ -76,6 +76,8 @@ void PhotoPage::set_camera_folder(const QString& folder) {
 
 void PhotoPage::refresh() {
   left_out_->show_words(widgets::Mark::deviation, left_out_words(bench(), step_state()));
+  one_more_->set_action_text(job::passed(step_state()) ? tr("Choose one more picture file")
+                                                       : tr("Choose a picture file"));
   show_kept();
   show_camera();
 }
@@ -116,8 +118,8 @@ void PhotoPage::show_kept() {
     picture->setFixedSize(thumbnail);
     picture->setAlignment(Qt::AlignCenter);
     place->addWidget(picture);
-    auto* words = child_of<widgets::Text>(cell, photo.caption.empty() ? by_whom(bench(), *photos[at]) : qt(photo.caption),
-                                          "small");
+    auto* words = child_of<widgets::Text>(
+        cell, photo.caption.empty() ? by_whom(bench(), *photos[at]) : qt(photo.caption), "small");
     words->setFixedWidth(thumbnail.width());
     place->addWidget(words, 1, Qt::AlignTop);
     const int position = static_cast<int>(at);

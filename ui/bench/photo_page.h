@@ -40,6 +40,7 @@ class PhotoPage final : public StepPage {
   widgets::Text* count_;
   widgets::WordField* caption_;
   UnsentBox* unsent_;
+  widgets::Button* one_more_;  ///< there too where the foot goes on to the next step
   QWidget* kept_place_;
   QWidget* camera_place_;
   QVBoxLayout* kept_column_;

@@ -15,7 +15,8 @@ using widgets::qt;
 
 namespace {
 
-constexpr int field_width = 344;
+constexpr int field_width = 384;
+constexpr int instrument_width = 344;
 
 /// Instruments that an entry's readings were taken with.
 std::vector<const job::InstrumentUsed*> instruments_of(const job::EntryBody& body) {
@@ -64,7 +65,11 @@ void ReadingFields::add_field(const sheet::Channel& channel) {
     row.with_sign = child_of<SignedField>(this, title);
     row.with_sign->name(qt(channel.id));
     row.number = row.with_sign->number();
-    connect(row.with_sign, &SignedField::edited, this, &ReadingFields::edited);
+    connect(row.with_sign, &SignedField::edited, this, [this, field = row.with_sign] {
+      const auto number = quantity::read_number(field->text(), field->number()->unit());
+      field->set_hint(number ? tr("taken as %1").arg(number_words(*number, true)) : QString());
+      emit edited();
+    });
     connect(row.with_sign, &SignedField::entered, this, [this, at] { go_on_from(at); });
     field = row.with_sign;
   } else {
@@ -76,7 +81,8 @@ void ReadingFields::add_field(const sheet::Channel& channel) {
   }
   if (const sheet::Limit* limit = limit_of(*bench_->state().sheets.spec, channel)) {
     row.number->set_hint(limit_words(*limit));
-  } else if (const sheet::Step* other = channel.equals ? bench_->state().sheets.job->find(channel.equals->step) : nullptr) {
+  } else if (const sheet::Step* other =
+                 channel.equals ? bench_->state().sheets.job->find(channel.equals->step) : nullptr) {
     row.number->set_hint(tr("Compared with “%1”.").arg(qt(other->title.in(window_language()))));
   }
   field->setFixedWidth(field_width);
@@ -98,8 +104,8 @@ void ReadingFields::add_instrument(const sheet::Channel& channel) {
   place->addWidget(child_of<widgets::Text>(this, title, "small"));
   auto* box = child_of<InstrumentBox>(this, title, *channel.instrument);
   box->setObjectName(qt("instrument-" + std::string(sheet::name_of(*channel.instrument))));
-  box->setFixedWidth(field_width);
-  place->addWidget(box);
+  box->setMinimumWidth(instrument_width);
+  place->addWidget(box, 0, Qt::AlignLeft);
   instruments_[*channel.instrument] = box;
 }
 

@@ -59,7 +59,7 @@ void ReadingPage::show_reading(const sheet::Channel& channel) {
       if (reading.channel == channel.id) {
         mark = mark_of(reading.verdict);
         bad = is_off(reading.verdict);
-        words = tr("kept: %1, %2").arg(reading_words(reading, channel.signed_value), by_whom(bench(), *entry));
+        words = tr("kept: %1, %2").arg(judged_number_words(reading, channel.signed_value), by_whom(bench(), *entry));
       }
     }
   }

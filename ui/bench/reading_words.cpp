@@ -92,12 +92,14 @@ QString number_words(const quantity::TypedNumber& number, bool with_sign) {
   return widgets::qt(with_sign ? quantity::signed_text_of(number) : quantity::printed_text_of(number));
 }
 
-QString reading_words(const job::Reading& reading, bool with_sign) {
-  QString words = number_words(reading.number, with_sign);
+QString judged_number_words(const job::Reading& reading, bool with_sign) {
+  const QString number = number_words(reading.number, with_sign);
   const QString verdict = verdict_words(reading.verdict);
-  if (!verdict.isEmpty()) {
-    words += QLatin1Char(' ') + verdict;
-  }
+  return verdict.isEmpty() ? number : number + QLatin1Char(' ') + verdict;
+}
+
+QString reading_words(const job::Reading& reading) {
+  QString words = judged_number_words(reading);
   if (reading.limit) {
     words += QStringLiteral(", ") + limit_words(*reading.limit, reading.number.unit);
   }
@@ -110,7 +112,7 @@ widgets::StripText strip_of(const job::Reading& reading) {
   }
   widgets::StripText text;
   text.mark = mark_of(reading.verdict);
-  text.large = number_words(reading.number) + QLatin1Char(' ') + verdict_words(reading.verdict);
+  text.large = judged_number_words(reading);
   text.small = reading.limit ? limit_words(*reading.limit, reading.number.unit) : QString();
   text.bad = is_off(reading.verdict);
   return text;

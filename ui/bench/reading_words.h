@@ -24,8 +24,10 @@ namespace shimwright::bench {
 
 /// `13.5 N·m`, with its sign where it has one.
 [[nodiscard]] QString number_words(const quantity::TypedNumber& number, bool with_sign = false);
+/// `13.5 N·m too large`.
+[[nodiscard]] QString judged_number_words(const job::Reading& reading, bool with_sign = false);
 /// `13.5 N·m too large, at most 12`.
-[[nodiscard]] QString reading_words(const job::Reading& reading, bool with_sign = false);
+[[nodiscard]] QString reading_words(const job::Reading& reading);
 /// Verdict and limit of a reading for the strip; nothing for one without a verdict.
 [[nodiscard]] widgets::StripText strip_of(const job::Reading& reading);
 

@@ -18,11 +18,12 @@ using widgets::qt;
 namespace {
 
 constexpr int list_width = 252;
-constexpr int row_width = 240;  // without the scroll bar
+constexpr int row_width = 241;  // without scroll bar and edge
 constexpr int end_type = 15;
+constexpr int end_room = 8;
 
 int words_left(bool is_stage) {
-  return (is_stage ? 14 : 26) + 26;
+  return (is_stage ? 14 : 26) + 24;
 }
 
 }  // namespace
@@ -54,12 +55,12 @@ QFont SheetRow::type_of_words(bool strong) const {
 int SheetRow::width_of_end() const {
   QFont type = font();
   type.setPixelSize(end_type);
-  return end_.isEmpty() ? 0 : QFontMetrics(type).horizontalAdvance(end_) + 10;
+  return end_.isEmpty() ? 0 : QFontMetrics(type).horizontalAdvance(end_) + 6;
 }
 
 QSize SheetRow::sizeHint() const {
   const QFontMetrics metrics(type_of_words(here_));
-  const QRect room(0, 0, row_width - words_left(is_stage_) - 10 - width_of_end(), 1000);
+  const QRect room(0, 0, row_width - words_left(is_stage_) - end_room - width_of_end(), 1000);
   const int words = metrics.boundingRect(room, Qt::TextWordWrap, text()).height();
   return {row_width, std::max(widgets::pixels::target, words + 10)};
 }
@@ -81,15 +82,15 @@ void SheetRow::paintEvent(QPaintEvent* /*event*/) {
     painter.fillRect(QRect(0, 0, 5, height()), colours.blue);
   }
   const int left = words_left(is_stage_);
-  widgets::paint_mark(painter, QRectF(left - 26, (height() - 16) / 2.0, 16, 16), mark_, colours);
+  widgets::paint_mark(painter, QRectF(left - 24, (height() - 16) / 2.0, 16, 16), mark_, colours);
   QFont type = font();
   type.setPixelSize(end_type);
   painter.setFont(type);
   painter.setPen(colours.soft);
-  painter.drawText(rect().adjusted(0, 0, -10, 0), Qt::AlignRight | Qt::AlignVCenter, end_);
+  painter.drawText(rect().adjusted(0, 0, -end_room, 0), Qt::AlignRight | Qt::AlignVCenter, end_);
   painter.setFont(type_of_words(here_));
   painter.setPen(colours.text);
-  const QRect room = rect().adjusted(left, 2, -10 - width_of_end(), -2);
+  const QRect room = rect().adjusted(left, 2, -end_room - width_of_end(), -2);
   painter.drawText(room, static_cast<int>(Qt::AlignLeft | Qt::AlignVCenter) | Qt::TextWordWrap, text());
   if (hasFocus()) {
     painter.setBrush(Qt::NoBrush);

@@ -43,7 +43,6 @@ SignedField::SignedField(const QString& title, QWidget* parent) : QWidget(parent
   labels[1]->hide();  // and the sign is echoed by them
   number_->edit()->setFixedWidth(130);
   row->addWidget(number_, 1);
-  setFocusProxy(number_);
   connect(minus_, &Button::clicked, this, [this] { press(Sign::minus); });
   connect(plus_, &Button::clicked, this, [this] { press(Sign::plus); });
   connect(number_, &widgets::NumberField::edited, this, &SignedField::take_typed_sign);

@@ -271,8 +271,11 @@ void TeachInPage::show_attempts() {
     const bool off = std::any_of(tried->values.begin(), tried->values.end(), [](const job::AttemptValue& value) {
       return value.after && is_off(value.after->verdict);
     });
-    const widgets::Mark mark = !tried->completed ? widgets::Mark::held : off ? widgets::Mark::not_equal : widgets::Mark::within;
-    lines_[count]->show_words(mark, tr("%1: %2, %3").arg(tried->attempt).arg(words_of(*tried), by_whom(bench(), *entry)),
+    const widgets::Mark mark = !tried->completed ? widgets::Mark::held
+                               : off             ? widgets::Mark::not_equal
+                                                 : widgets::Mark::within;
+    lines_[count]->show_words(mark,
+                              tr("%1: %2, %3").arg(tried->attempt).arg(words_of(*tried), by_whom(bench(), *entry)),
                               off || !tried->completed);
     ++count;
   }

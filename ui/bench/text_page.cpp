@@ -2,8 +2,10 @@
 
 #include <QLineEdit>
 #include <QPlainTextEdit>
+#include <QShortcut>
 
 #include "job_words.h"
+#include "last_job.h"
 #include "reading_words.h"
 #include "shimwright/job/standing.h"
 #include "shimwright/widgets/child.h"
@@ -28,10 +30,7 @@ bool asks_for_serial(const sheet::Step& step) {
 }  // namespace
 
 TextPage::TextPage(Workbench& bench, const sheet::Step& step, QWidget* parent)
-    : StepPage(bench, step, parent),
-      kept_(child_of<KeptLine>(this)),
-      left_out_(child_of<KeptLine>(this)),
-      again_(child_of<Button>(this, tr("Write the kept words again"))) {
+    : StepPage(bench, step, parent), kept_(child_of<KeptLine>(this)), left_out_(child_of<KeptLine>(this)) {
   auto* column = widgets::lay<QVBoxLayout>(this, 12);
   column->addWidget(left_out_);
   column->addWidget(kept_);
@@ -52,8 +51,12 @@ TextPage::TextPage(Workbench& bench, const sheet::Step& step, QWidget* parent)
     column->addWidget(lines_);
     connect(lines_, &QPlainTextEdit::textChanged, this, &StepPage::look_changed);
   }
+  auto* same = child_of<QShortcut>(this, QKeySequence(Qt::Key_F6));
+  same->setContext(Qt::WidgetWithChildrenShortcut);
+  connect(same, &QShortcut::activated, this, &TextPage::take_over);
   QWidget* field = line_ == nullptr ? static_cast<QWidget*>(lines_) : line_;
   field->setObjectName(QStringLiteral("field-text"));
+  again_ = child_of<Button>(this, tr("Write the kept words again"));
   again_->setObjectName(QStringLiteral("button-write-again"));
   column->addWidget(again_, 0, Qt::AlignLeft);
   connect(again_, &Button::clicked, this, [this] {
@@ -106,7 +109,28 @@ std::vector<FootAction> TextPage::actions() {
   if (job::passed(step_state()) && typed().empty()) {
     return {};
   }
-  return {{"take", line_ != nullptr ? tr("Keep the serial") : tr("Keep the words"), [this] { take(); }, true}};
+  std::vector<FootAction> all;
+  if (lines_ != nullptr && typed().empty()) {
+    all.push_back({"same-as-last", tr("Same as last job (F6)"), [this] { take_over(); }, false, true, true});
+  }
+  all.push_back({"take", line_ != nullptr ? tr("Keep the serial") : tr("Keep the words"), [this] { take(); }, true});
+  return all;
+}
+
+/// Words only, and to be kept by a key of their own: a serial or a reading never repeats.
+void TextPage::take_over() {
+  if (lines_ == nullptr || !typed().empty()) {
+    return;
+  }
+  const auto words = written_in_last_job(bench(), step().id);
+  if (!words) {
+    emit refused(words.error());
+  } else if (*words) {
+    set_typed(qt(**words));
+  } else {
+    emit refused({"no_last_job", "", {SHIMWRIGHT_TEXT("bench", "No earlier job on this gearbox type has words here: write them."), {}}});
+  }
+  take_focus();
 }
 
 bool TextPage::take_burst(const std::string& text) {

@@ -28,12 +28,13 @@ class TextPage final : public StepPage {
   [[nodiscard]] const job::Entry* kept() const;
   [[nodiscard]] bool keep();
   void take();
+  void take_over();
 
-  QLineEdit* line_ = nullptr;       ///< of a serial
+  QLineEdit* line_ = nullptr;        ///< of a serial
   QPlainTextEdit* lines_ = nullptr;  ///< of anything else
   KeptLine* kept_;
   KeptLine* left_out_;
-  widgets::Button* again_;
+  widgets::Button* again_ = nullptr;
 };
 
 }  // namespace shimwright::bench

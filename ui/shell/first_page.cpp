@@ -35,7 +35,7 @@ void FirstPage::build_demo(QHBoxLayout* row) {
   try_ = widgets::child_of<widgets::Button>(demo_, tr("Try the demonstration workshop"));
   try_->setObjectName(QStringLiteral("button-demo"));
   connect(try_, &QPushButton::clicked, this, &FirstPage::demo_wanted);
-  demo_->body()->addWidget(try_);
+  demo_->body()->addWidget(try_, 0, Qt::AlignLeft);
   demo_->body()->addWidget(widgets::demonstration_mark(demo_), 0, Qt::AlignLeft);
   demo_->body()->addStretch();
   row->addWidget(demo_, 2);

@@ -226,11 +226,9 @@ void ShimRows::mark_current() {
   }
 }
 
-/// Handed on to the row in hand. No focus proxy: changing one while the window is shown breaks the way of Tab.
-void ShimRows::focusInEvent(QFocusEvent* event) {
-  QWidget::focusInEvent(event);
+void ShimRows::take_focus() {
   if (pickable_ && !buttons_.empty()) {
-    buttons_[position_of_current()]->setFocus();
+    buttons_[position_of_current()]->setFocus(Qt::OtherFocusReason);
   }
 }
 

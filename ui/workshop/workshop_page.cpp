@@ -27,7 +27,7 @@ WorkshopPage::WorkshopPage(store::Store& store, WorkshopWays ways, QWidget* pare
       list_(child_of<QWidget>(this)),
       pages_(child_of<QStackedWidget>(this)) {
   auto* row = widgets::lay<QHBoxLayout>(this);
-  widgets::set_part(list_, "bar");
+  widgets::set_part(list_, "bar-left");
   list_->setAttribute(Qt::WA_StyledBackground);
   list_->setFixedWidth(214);
   auto* list = widgets::lay<QVBoxLayout>(list_);

@@ -21,8 +21,12 @@ TEST_CASE("a check is answered by a click or by key 1, and Enter left over from 
   CHECK(driver.page().hasFocus());
   QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
   CHECK(driver.state() == "open");
-  SECTION("by key") { CHECK(driver.page().take_digit(1)); }
-  SECTION("by click") { driver.press("button-in-order"); }
+  SECTION("by key") {
+    CHECK(driver.page().take_digit(1));
+  }
+  SECTION("by click") {
+    driver.press("button-in-order");
+  }
   CHECK(driver.state() == "accepted");
   CHECK(driver.left == 1);
   CHECK_FALSE(driver.page().take_digit(3));
@@ -93,7 +97,7 @@ TEST_CASE("the page of a signature says who signs, and a technician cannot check
   driver.open("sign-checker");
   driver.take();
   CHECK(driver.refusals == std::vector<std::string>{"same_person"});
-  driver.workbench().set_person(driver.workbench().persons()[1]);
+  driver.workbench().set_person(driver.workbench().persons().front());
   CHECK(driver.shows("signs as checker"));
   driver.take();
   CHECK(driver.state() == "accepted");

@@ -38,7 +38,8 @@ TEST_CASE("instruments of the kind are offered with the day they are good to, th
 
 TEST_CASE("the one chosen stays chosen, an overdue one where there is no other, and the wheel changes nothing") {
   bench::InstrumentBox box("Torque wrench", sheet::InstrumentKind::torque_wrench);
-  const std::vector<job::Instrument> both{wrench_good_to("wrench 1", "2026-02-28"), wrench_good_to("wrench 3", "2027-02-28")};
+  const std::vector<job::Instrument> both{wrench_good_to("wrench 1", "2026-02-28"),
+                                          wrench_good_to("wrench 3", "2027-02-28")};
   box.offer(both, november_2026);
   box.choose("wrench 1-id");
   box.offer(both, november_2026);

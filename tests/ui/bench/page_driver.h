@@ -39,7 +39,8 @@ class PageDriver {
     widgets::lay<QVBoxLayout>(window_.get())->addWidget(page_);
     step_ = step;
     QObject::connect(page_, &bench::StepPage::leaves, page_, [this] { ++left; });
-    QObject::connect(page_, &bench::StepPage::refused, page_, [this](const Error& error) { refusals.push_back(error.code); });
+    QObject::connect(page_, &bench::StepPage::refused, page_,
+                     [this](const Error& error) { refusals.push_back(error.code); });
     QObject::connect(&bench_.workbench(), &bench::Workbench::changed, page_, [this] { page_->refresh(); });
     window_->show();
     REQUIRE(QTest::qWaitForWindowActive(window_.get()));

@@ -6,7 +6,8 @@
 using namespace shimwright;
 
 TEST_CASE("a small picture is no larger than asked, and what is no picture gives none") {
-  const QPixmap small = bench::small_picture(QStringLiteral(SHIMWRIGHT_DATA_DIR "/demo/photos/levers.png"), QSize(132, 99));
+  const QPixmap small =
+      bench::small_picture(QStringLiteral(SHIMWRIGHT_DATA_DIR "/demo/photos/levers.png"), QSize(132, 99));
   REQUIRE_FALSE(small.isNull());
   CHECK(small.width() <= 132);
   CHECK(small.height() <= 99);

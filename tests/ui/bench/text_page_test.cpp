@@ -39,7 +39,9 @@ TEST_CASE("a serial is ended with Enter, typed or scanned") {
     driver.type("field-text", "26-1188");
     driver.enter("field-text");
   }
-  SECTION("scanned") { CHECK(driver.page().take_burst("26-1188")); }
+  SECTION("scanned") {
+    CHECK(driver.page().take_burst("26-1188"));
+  }
   CHECK(driver.state() == "accepted");
   CHECK(driver.left == 1);
 }
@@ -50,5 +52,14 @@ TEST_CASE("leaving keeps what is written") {
   CHECK(driver.page().has_unsent());
   CHECK(driver.page().commit());
   CHECK(driver.state() == "accepted");
+  CHECK_FALSE(driver.page().has_unsent());
+}
+
+TEST_CASE("words of the last job come by one key; where there are none, that is said and nothing changes") {
+  test::PageDriver driver("complaint-when");
+  auto* words = driver.part<QPlainTextEdit>("field-text");
+  QTest::keyClick(words, Qt::Key_F6);
+  CHECK(driver.refusals == std::vector<std::string>{"no_last_job"});
+  CHECK(words->toPlainText().isEmpty());
   CHECK_FALSE(driver.page().has_unsent());
 }

@@ -77,7 +77,6 @@ TEST_CASE("bench-home new-job new-job-with-o new-job-known past-jobs past-jobs-f
   QTest::keyClick(&window, Qt::Key_2, Qt::AltModifier);
   studio.camera.shoot(window, "past-jobs");
   test::type(window, "field-search", "417");
-  QTest::keyClick(window.focusWidget(), Qt::Key_Return);
   studio.camera.shoot(window, "past-jobs-found");
   QTest::keyClick(&window, Qt::Key_Comma, Qt::ControlModifier);
   studio.camera.shoot(window, "settings");

@@ -153,7 +153,7 @@ TEST_CASE("a click picks a row only where picking is allowed") {
 TEST_CASE("Up and Down go from row to row from the advised one on, Enter and Space pick") {
   Picking picking;
   picking.rows->set_pickable(true);
-  picking.rows->setFocus();
+  picking.rows->take_focus();
   CHECK(row_named(*picking.rows, "shim-1.65").hasFocus());
   QTest::keyClick(QApplication::focusWidget(), Qt::Key_Down);
   CHECK(row_named(*picking.rows, "shim-1.60").hasFocus());
@@ -172,7 +172,7 @@ TEST_CASE("rows may be set anew from within a pick, and the focus stays") {
     fewer[9].struck = true;
     picking.rows->set_rows(fewer, "try this one");
   });
-  picking.rows->setFocus();
+  picking.rows->take_focus();
   QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
   QTest::mouseClick(&row_named(*picking.rows, "shim-1.60"), Qt::LeftButton);
   QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);

@@ -35,6 +35,8 @@ class ShimRows : public QWidget {
   /// What a line of folded ruled-out shims says behind its range: `ruled out by trial 1`.
   void set_fold_words(const QString& above, const QString& below);
   void set_pickable(bool pickable);
+  /// To the row that Up and Down go on from. No focus proxy: one that changes breaks the order of Tab.
+  void take_focus();
 
   [[nodiscard]] std::vector<std::string> shown() const;  ///< the shims that stand in a row of their own
   [[nodiscard]] QString fold_above() const;              ///< the whole line, blank where nothing is folded
@@ -46,7 +48,6 @@ class ShimRows : public QWidget {
   void picked(const std::string& shim);
 
  protected:
-  void focusInEvent(QFocusEvent* event) override;
   void keyPressEvent(QKeyEvent* event) override;
   void paintEvent(QPaintEvent* event) override;
   void resizeEvent(QResizeEvent* event) override;
