@@ -56,9 +56,10 @@ TEST_CASE("what cannot be done now cannot be pressed") {
 
 TEST_CASE("where there is no room a page's own buttons give way first, then the ones that More has too") {
   QWidget window;
+  window.resize(1400, 100);
   bench::FootBar foot(&window);
   const auto nothing = [] {};
-  foot.resize(900, 68);
+  foot.resize(1366, 68);
   foot.set_actions({{"back", "Back", nothing, false, true, true},
                     {"all-shims", "All shims and chances", nothing, false, true, true},
                     {"note", "Note", nothing, false, true, true},
@@ -73,7 +74,8 @@ TEST_CASE("where there is no room a page's own buttons give way first, then the 
     }
     return all;
   };
-  foot.resize(1366, 68);
+  window.show();
+  REQUIRE(QTest::qWaitForWindowActive(&window));
   CHECK(names().empty());
   foot.resize(400, 68);
   CHECK(names() == std::vector<std::string>{"all-shims", "note", "photo", "park"});
