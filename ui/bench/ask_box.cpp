@@ -72,8 +72,10 @@ void AskBox::ask(const Ask& ask) {
   if (field != nullptr) {
     // Enter leads to the button; it presses none.
     connect(field, &WordField::entered, yes, [yes] { yes->setFocus(Qt::OtherFocusReason); });
+    content_->show();
     field->edit()->setFocus(Qt::OtherFocusReason);
   } else {
+    content_->show();
     yes->setFocus(Qt::OtherFocusReason);
   }
 }
@@ -113,6 +115,7 @@ void AskBox::ask_parking(const std::vector<QString>& to_order,
   auto* yes = content_->findChild<Button*>(QStringLiteral("button-ask-yes"));
   connect(waits, &WordField::entered, due, [due] { due->edit()->setFocus(Qt::OtherFocusReason); });
   connect(due, &WordField::entered, yes, [yes] { yes->setFocus(Qt::OtherFocusReason); });
+  content_->show();
   waits->edit()->setFocus(Qt::OtherFocusReason);
 }
 
@@ -140,6 +143,8 @@ void AskBox::ask_pick(const QString& question, const std::vector<Pick>& picks) {
   no->setObjectName(QStringLiteral("button-ask-no"));
   connect(no, &Button::clicked, this, &AskBox::leave);
   column->addWidget(no, 0, Qt::AlignLeft);
+  content_->show();  // what is not shown yet takes no focus
+  (first == nullptr ? no : first)->setFocus(Qt::OtherFocusReason);
 }
 
 void AskBox::leave() {
