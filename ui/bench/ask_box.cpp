@@ -124,6 +124,7 @@ void AskBox::ask_pick(const QString& question, const std::vector<Pick>& picks) {
   auto* grid = widgets::lay_in<QGridLayout>(column);
   grid->setSpacing(10);
   const int columns = picks.size() > 5 ? 2 : 1;
+  Button* first = nullptr;
   for (std::size_t at = 0; at < picks.size(); ++at) {
     const Pick& pick = picks[at];
     auto* button = child_of<Button>(content_, pick.text);
@@ -135,9 +136,7 @@ void AskBox::ask_pick(const QString& question, const std::vector<Pick>& picks) {
     });
     const int place = static_cast<int>(at);
     grid->addWidget(button, place / columns, place % columns);
-    if (at == 0) {
-      button->setFocus(Qt::OtherFocusReason);
-    }
+    first = first == nullptr ? button : first;
   }
   auto* no = child_of<Button>(content_, tr("Leave it"));
   no->setObjectName(QStringLiteral("button-ask-no"));
