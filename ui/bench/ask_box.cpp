@@ -29,6 +29,7 @@ QVBoxLayout* AskBox::begin(const QString& question) {
     content_->deleteLater();
   }
   content_ = child_of<QWidget>(this);
+  content_->hide();  // until it is complete: what is added to a shown widget is shown, and takes the focus, only later
   outer_->addWidget(content_);
   auto* column = widgets::lay<QVBoxLayout>(content_, 10);
   auto* text = child_of<Text>(content_, question, "strong");
@@ -142,7 +143,7 @@ void AskBox::ask_pick(const QString& question, const std::vector<Pick>& picks) {
   no->setObjectName(QStringLiteral("button-ask-no"));
   connect(no, &Button::clicked, this, &AskBox::leave);
   column->addWidget(no, 0, Qt::AlignLeft);
-  content_->show();  // what is not shown yet takes no focus
+  content_->show();
   (first == nullptr ? no : first)->setFocus(Qt::OtherFocusReason);
 }
 
