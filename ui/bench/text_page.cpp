@@ -125,8 +125,8 @@ void TextPage::take_over() {
   const auto words = written_in_last_job(bench(), step().id);
   if (!words) {
     emit refused(words.error());
-  } else if (*words) {
-    set_typed(qt(**words));
+  } else if (const std::optional<std::string>& text = *words; text) {
+    set_typed(qt(*text));
   } else {
     emit refused({"no_last_job", "", {SHIMWRIGHT_TEXT("bench", "No earlier job on this gearbox type has words here: write them."), {}}});
   }
