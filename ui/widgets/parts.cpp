@@ -2,7 +2,6 @@
 
 #include <QKeyEvent>
 #include <QLineEdit>
-#include <QPointer>
 #include <QScrollArea>
 #include <QScrollBar>
 
@@ -88,24 +87,26 @@ Scroll::Scroll(QWidget* parent)
   area_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   area_->setFocusPolicy(Qt::NoFocus);
   area_->setWidget(content_);
+  // The area learns of a content that has grown only with the events to come; a person who scrolls has the last word.
+  connect(area_->verticalScrollBar(), &QScrollBar::rangeChanged, this, &Scroll::show_wanted);
+  connect(area_->verticalScrollBar(), &QScrollBar::actionTriggered, this, [this] { wanted_ = nullptr; });
 }
 
 void Scroll::show_top() {
+  wanted_ = nullptr;
   area_->verticalScrollBar()->setValue(0);
 }
 
 void Scroll::show_child(QWidget* child) {
+  wanted_ = child;
   content_->layout()->activate();
-  area_->ensureWidgetVisible(child, 0, 60);
-  // The area learns of a content that has grown only with the events to come.
-  QMetaObject::invokeMethod(
-      this,
-      [this, later = QPointer<QWidget>(child)] {
-        if (later && content_->isAncestorOf(later) && !later->isHidden()) {
-          area_->ensureWidgetVisible(later, 0, 60);
-        }
-      },
-      Qt::QueuedConnection);
+  show_wanted();
+}
+
+void Scroll::show_wanted() {
+  if (wanted_ != nullptr && !wanted_->isHidden() && content_->isAncestorOf(wanted_)) {
+    area_->ensureWidgetVisible(wanted_, 0, 60);
+  }
 }
 
 bool Scroll::overflows() const {

@@ -51,3 +51,20 @@ TEST_CASE("a step is wanted by click and by key, a stage likewise") {
   QTest::keyClick(first, Qt::Key_Return);
   CHECK(stage == "receive");
 }
+
+TEST_CASE("the step in hand is in sight, also where its stage has only now been opened") {
+  test::UiBench rig;
+  rig.go_to("large-gauge-fit");
+  bench::SheetList list(nullptr);
+  list.resize(252, 650);
+  list.show();
+  REQUIRE(QTest::qWaitForWindowActive(&list));
+  list.show_state(rig.workbench().state(), "complaint-when", "en");
+  QCoreApplication::processEvents();
+  list.show_state(rig.workbench().state(), "sign-technician", "en");
+  const auto in_sight = [&] {
+    auto* row = list.findChild<bench::SheetRow*>("step-sign-technician");
+    return row != nullptr && !row->visibleRegion().isEmpty();
+  };
+  CHECK(QTest::qWaitFor(in_sight, 2000));
+}

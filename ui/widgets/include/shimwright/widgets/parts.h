@@ -5,6 +5,7 @@
 #include <QBoxLayout>
 #include <QFrame>
 #include <QLabel>
+#include <QPointer>
 #include <QPushButton>
 #include <QString>
 
@@ -117,9 +118,12 @@ class Scroll : public QFrame {
   [[nodiscard]] bool overflows() const;
 
  private:
+  void show_wanted();
+
   QScrollArea* area_;
   QWidget* content_;
   QVBoxLayout* column_;
+  QPointer<QWidget> wanted_;  ///< to be kept in sight
 };
 
 }  // namespace shimwright::widgets
