@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "round.h"
+#include "shimwright/job/judgement.h"
 
 namespace shimwright::job {
 
@@ -64,6 +65,17 @@ const Advised* standing_advice(const JobState& state, const sheet::Step& step) {
   const bool other_shim = of_float != nullptr && (of_float->conclusion == Conclusion::change_shim ||
                                                   of_float->conclusion == Conclusion::step_shim);
   return other_shim ? of_float : found;
+}
+
+bool runs_missing(const JobState& state, const sheet::Step& step) {
+  const auto* body = std::get_if<sheet::FloatStep>(&step.body);
+  if (body == nullptr) {
+    return false;
+  }
+  const int asked = body->as_found ? 1 : state.sheets.spec->side(step.its_side()).disc_float.least_runs;
+  const auto runs = present_runs(state, step);
+  return std::any_of(runs.begin(), runs.end(),
+                     [asked](const auto& spot) { return static_cast<int>(spot.size()) < asked; });
 }
 
 bool advises(const Advised* advised, const std::string& shim) {

@@ -1,6 +1,6 @@
 #include "shimwright/print/pdf.h"
 
-#include "shimwright/print/pdf_writing.h"
+#include <utility>
 
 namespace shimwright::print {
 
@@ -9,7 +9,11 @@ Result<void> write_pdf(const record::Record& record, const std::string& path, re
   if (!fonts) {
     return tl::make_unexpected(fonts.error());
   }
-  auto writing = PdfWriting::begin(record, path, paper, *fonts);
+  return write_pdf(document_of(record, paper, *fonts), path, paper, *fonts);
+}
+
+Result<void> write_pdf(Document document, const std::string& path, record::PaperSize paper, const Fonts& fonts) {
+  auto writing = PdfWriting::begin(std::move(document), path, paper, fonts);
   if (!writing) {
     return tl::make_unexpected(writing.error());
   }

@@ -3,6 +3,7 @@
 #include <QMarginsF>
 #include <QPageLayout>
 #include <QPageSize>
+#include <utility>
 
 #include "shimwright/print/page_painter.h"
 #include "shimwright/record/layout.h"
@@ -11,30 +12,28 @@ namespace shimwright::print {
 
 namespace {
 
-std::vector<record::Page> laid_out(const record::Record& record, record::PaperSize paper, const Fonts& fonts) {
-  const FontMeasure measure(fonts);
-  return record::lay_out(record, paper, measure);
-}
-
-void set_up(QPdfWriter& writer, const record::Record& record, record::PaperSize paper) {
+void set_up(QPdfWriter& writer, const std::string& title, record::PaperSize paper) {
   writer.setPdfVersion(QPagedPaintDevice::PdfVersion_A1b);  // for keeping: fonts and colours inside, nothing active
   writer.setResolution(1200);
   writer.setPageSize(QPageSize(paper == record::PaperSize::a4 ? QPageSize::A4 : QPageSize::Letter));
   writer.setPageOrientation(QPageLayout::Portrait);
   writer.setPageMargins(QMarginsF(0, 0, 0, 0));
   writer.setCreator(QStringLiteral("Shimwright"));
-  writer.setTitle(QStringLiteral("Clutch pack job record %1").arg(QString::fromStdString(record.job.number)));
+  writer.setTitle(QString::fromStdString(title));
 }
 
 }  // namespace
 
-PdfWriting::PdfWriting(const record::Record& record, const std::string& path, record::PaperSize paper,
-                       const Fonts& fonts)
+Document document_of(const record::Record& record, record::PaperSize paper, const Fonts& fonts) {
+  return {"Clutch pack job record " + record.job.number, record::lay_out(record, paper, FontMeasure(fonts))};
+}
+
+PdfWriting::PdfWriting(Document document, const std::string& path, record::PaperSize paper, const Fonts& fonts)
     : path_(path),
       file_(QString::fromStdString(path)),
       writer_(&file_),
-      drawing_(writer_, laid_out(record, paper, fonts), fonts) {
-  set_up(writer_, record, paper);
+      drawing_(writer_, std::move(document.pages), fonts) {
+  set_up(writer_, document.title, paper);
 }
 
 PdfWriting::~PdfWriting() {
@@ -44,10 +43,10 @@ PdfWriting::~PdfWriting() {
   }
 }
 
-Result<std::unique_ptr<PdfWriting>> PdfWriting::begin(const record::Record& record, const std::string& path,
-                                                      record::PaperSize paper, const Fonts& fonts) {
+Result<std::unique_ptr<PdfWriting>> PdfWriting::begin(Document document, const std::string& path, record::PaperSize paper,
+                                                      const Fonts& fonts) {
   // NOLINTNEXTLINE(cppcoreguidelines-owning-memory): the constructor is private, the owner takes it at once.
-  auto writing = std::unique_ptr<PdfWriting>(new PdfWriting(record, path, paper, fonts));
+  auto writing = std::unique_ptr<PdfWriting>(new PdfWriting(std::move(document), path, paper, fonts));
   if (!writing->file_.open(QIODevice::WriteOnly)) {
     return writing->cannot_write();
   }

@@ -107,14 +107,12 @@ Place place_of(const Source& source, const std::string& step, int assembly) {
   if (!source.state.sheets.job) {
     return place;
   }
-  for (const sheet::Stage& stage : source.state.sheets.job->stages) {
-    for (const sheet::Step& each : stage.steps) {
-      if (each.id == step) {
-        place.title = text_of(source, each.title);
-        place.stage = text_of(source, stage.title);
-        place.once = each.again == sheet::Again::never;
-      }
-    }
+  const sheet::Stage* stage = source.state.sheets.job->stage_of(step);
+  const sheet::Step* found = source.state.sheets.job->find(step);
+  if (stage != nullptr && found != nullptr) {
+    place.title = text_of(source, found->title);
+    place.stage = text_of(source, stage->title);
+    place.once = found->again == sheet::Again::never;
   }
   return place;
 }

@@ -35,6 +35,17 @@ std::optional<std::size_t> JobSheet::position_of(std::string_view step_id) const
   return std::nullopt;
 }
 
+const Stage* JobSheet::stage_of(std::string_view step_id) const {
+  for (const Stage& stage : stages) {
+    for (const Step& step : stage.steps) {
+      if (step.id == step_id) {
+        return &stage;
+      }
+    }
+  }
+  return nullptr;
+}
+
 const Step* JobSheet::find(std::string_view step_id) const {
   for (const Stage& stage : stages) {
     for (const Step& step : stage.steps) {

@@ -20,16 +20,8 @@ JobStanding standing_of(const job::JobState& state) {
 }
 
 std::string stage_of(const sheet::JobSheet* sheet, const sheet::Step* step) {
-  if (sheet != nullptr && step != nullptr) {
-    for (const sheet::Stage& stage : sheet->stages) {
-      for (const sheet::Step& each : stage.steps) {
-        if (each.id == step->id) {
-          return stage.id;
-        }
-      }
-    }
-  }
-  return {};
+  const sheet::Stage* stage = sheet == nullptr || step == nullptr ? nullptr : sheet->stage_of(step->id);
+  return stage == nullptr ? std::string() : stage->id;
 }
 
 std::optional<std::string> pack_serial_of(const job::JobState& state) {

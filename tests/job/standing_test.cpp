@@ -70,4 +70,18 @@ TEST_CASE("What was answered before a step was asked again does not count") {
   CHECK(present_entries(bench.state, clean).size() == 1);
 }
 
+TEST_CASE("Runs are missing until each spot has as many as the spec sheet asks for, and again in a new series") {
+  Bench bench;
+  bench.answer_up_to("lower-float");
+  const sheet::Step& step = step_named(bench, "lower-float");
+  CHECK(runs_missing(bench.state, step));
+  bench.runs("lower-float", too_large);
+  CHECK(runs_missing(bench.state, step));
+  bench.runs("lower-float", too_large);
+  CHECK_FALSE(runs_missing(bench.state, step));
+  bench.take(BeginSeries{"lower-float", {}, SeriesReason::seated_again});
+  CHECK(runs_missing(bench.state, step));
+  CHECK_FALSE(runs_missing(bench.state, step_named(bench, "dust-away")));
+}
+
 }  // namespace shimwright::job::test

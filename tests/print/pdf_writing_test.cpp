@@ -14,7 +14,8 @@ using namespace shimwright::record_test;
 namespace {
 
 std::unique_ptr<print::PdfWriting> begun(const QString& path, const print::Fonts& fonts) {
-  auto writing = print::PdfWriting::begin(record_of(long_job()), path.toStdString(), record::PaperSize::a4, fonts);
+  auto writing = print::PdfWriting::begin(print::document_of(record_of(long_job()), record::PaperSize::a4, fonts),
+                                          path.toStdString(), record::PaperSize::a4, fonts);
   REQUIRE(writing);
   return std::move(*writing);
 }

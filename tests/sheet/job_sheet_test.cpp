@@ -13,6 +13,10 @@ TEST_CASE("Steps are found and counted over all stages") {
   for (std::size_t position = 0; position < steps.size(); ++position) {
     CHECK(sheet.find(steps[position]->id) == steps[position]);
     CHECK(sheet.position_of(steps[position]->id) == position);
+    const Stage* stage = sheet.stage_of(steps[position]->id);
+    REQUIRE(stage != nullptr);
+    CHECK(steps[position] >= stage->steps.data());
+    CHECK(steps[position] < stage->steps.data() + stage->steps.size());
   }
   CHECK(steps.front()->id == "lay-out");
   CHECK(steps.back()->id == "sign");
@@ -22,6 +26,7 @@ TEST_CASE("A step that is not there is not found") {
   const JobSheet sheet;
   CHECK(sheet.find("look") == nullptr);
   CHECK_FALSE(sheet.position_of("look"));
+  CHECK(sheet.stage_of("look") == nullptr);
   CHECK(sheet.steps().empty());
 }
 

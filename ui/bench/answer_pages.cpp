@@ -51,6 +51,11 @@ const job::Entry* AnswerPage::answer() const {
   return last;
 }
 
+/// What was answered before the job lay still is asked again: no button is pressed for it.
+bool AnswerPage::answer_stands() const {
+  return !std::holds_alternative<job::Unproven>(step_state());
+}
+
 QString AnswerPage::words_of(const job::EntryBody& body) const {
   QString words = answer_words(body);
   const auto* checked = std::get_if<job::Checked>(&body);
@@ -122,8 +127,9 @@ void CheckPage::refresh() {
   AnswerPage::refresh();
   const job::Entry* given = answer();
   const auto* checked = given == nullptr ? nullptr : std::get_if<job::Checked>(&given->body);
-  in_order_->setChecked(checked != nullptr && checked->in_order && !waits_for_words_);
-  not_in_order_->setChecked(waits_for_words_ || (checked != nullptr && !checked->in_order));
+  const bool stands = checked != nullptr && answer_stands();
+  in_order_->setChecked(stands && checked->in_order && !waits_for_words_);
+  not_in_order_->setChecked(waits_for_words_ || (stands && !checked->in_order));
 }
 
 bool CheckPage::take_digit(int digit) {
@@ -207,7 +213,7 @@ void ChoosePage::refresh() {
   const auto* chosen = given == nullptr ? nullptr : std::get_if<job::Chosen>(&given->body);
   const auto& choices = std::get<sheet::ChooseStep>(step().body).choices;
   for (std::size_t at = 0; at < buttons_.size(); ++at) {
-    buttons_[at]->setChecked(chosen != nullptr && chosen->choice == choices[at].id);
+    buttons_[at]->setChecked(chosen != nullptr && answer_stands() && chosen->choice == choices[at].id);
   }
 }
 

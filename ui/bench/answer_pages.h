@@ -23,6 +23,7 @@ class AnswerPage : public StepPage {
   [[nodiscard]] QVBoxLayout* column() const { return column_; }
   /// The answer given last in this round; nullptr before there is one.
   [[nodiscard]] const job::Entry* answer() const;
+  [[nodiscard]] bool answer_stands() const;
   /// What an answer of this page says.
   [[nodiscard]] virtual QString words_of(const job::EntryBody& body) const;
 

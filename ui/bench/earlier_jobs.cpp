@@ -167,7 +167,10 @@ QString details_of(const EarlierJob& earlier) {
                       QCoreApplication::translate("bench", "upper"), [](std::int64_t micrometres) {
                         return widgets::number_text(quantity::millimetre_text(quantity::micrometres(micrometres), 2));
                       });
-    parts.append(QCoreApplication::translate("bench", "final float %1 mm").arg(floats));
+    const bool final = earlier.standing == store::JobStanding::closed;  // an open job may still measure again
+    parts.append((final ? QCoreApplication::translate("bench", "final float %1 mm")
+                        : QCoreApplication::translate("bench", "float %1 mm so far"))
+                     .arg(floats));
   }
   if (earlier.teach_in_attempt > 1) {
     parts.append(QCoreApplication::translate("bench", "teach-in at attempt %1").arg(earlier.teach_in_attempt));

@@ -16,14 +16,6 @@ namespace shimwright::bench {
 using widgets::child_of;
 using widgets::qt;
 
-namespace {
-
-bool runs_missing(const std::vector<std::vector<const job::FloatRun*>>& runs, int least) {
-  return std::any_of(runs.begin(), runs.end(), [least](const auto& spot) { return static_cast<int>(spot.size()) < least; });
-}
-
-}  // namespace
-
 FloatPage::FloatPage(Workbench& bench, const sheet::Step& step, QWidget* parent) : StepPage(bench, step, parent) {
   build();
   connect(entry_, &FloatEntry::completed, this, [this] { keep_run(); });
@@ -74,9 +66,8 @@ bool FloatPage::measuring() const {
   if (state().closed || method_forbids() || job::passed(step_state())) {
     return false;
   }
-  const Runs runs = job::present_runs(state(), step());
   return !judgement_ || judgement_->advised.conclusion == job::Conclusion::measure_again ||
-         (!as_found() && runs_missing(runs, float_spec().least_runs));
+         job::runs_missing(state(), step());
 }
 
 void FloatPage::refresh() {

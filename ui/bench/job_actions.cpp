@@ -7,10 +7,10 @@
 #include "job_words.h"
 #include "pack_panel.h"
 #include "shimwright/bench/job_page.h"
+#include "shimwright/job/stage_hours.h"
 #include "shimwright/widgets/child.h"
 #include "shimwright/widgets/keypad.h"
 #include "shimwright/widgets/say.h"
-#include "stage_hours.h"
 
 namespace shimwright::bench {
 
@@ -125,7 +125,7 @@ void JobPage::show_actions() {
   const bool own = !text.large.isEmpty();
   if (!own) {
     text.large = title_->text();
-    const sheet::Stage* stage = stage_of(bench_->state(), step_id_);
+    const sheet::Stage* stage = bench_->state().sheets.job->stage_of(step_id_);
     text.small = stage == nullptr ? QString() : qt(stage->title.in(window_language()));
   }
   if (!own) {
@@ -215,7 +215,7 @@ void JobPage::ask_more() {
 
 void JobPage::show_hours() {
   QString text;
-  for (const StageTime& each : stage_hours(bench_->state())) {
+  for (const job::StageTime& each : job::stage_hours(bench_->state())) {
     for (const sheet::Stage& stage : bench_->state().sheets.job->stages) {
       if (stage.id == each.stage) {
         text += tr("%1: %2 h %3 min").arg(qt(stage.title.in(window_language()))).arg(each.minutes / 60).arg(each.minutes % 60) +

@@ -40,8 +40,13 @@ JobPage::JobPage(Workbench& bench, Surroundings surroundings, QWidget* parent)
   build_middle(row);
   panel_ = child_of<PackPanel>(this);
   row->addWidget(panel_);
-  keypad_ = child_of<widgets::Keypad>(this);
-  row->addWidget(keypad_, 0, Qt::AlignBottom);
+  keypad_ = child_of<QFrame>(this);
+  widgets::set_part(keypad_, "bar-right");
+  keypad_->setMinimumWidth(panel_->minimumWidth());
+  auto* keys = widgets::lay<QVBoxLayout>(keypad_);
+  keys->addStretch(1);
+  keys->addWidget(child_of<widgets::Keypad>(keypad_));
+  row->addWidget(keypad_);
   keypad_->hide();
   foot_ = child_of<FootBar>(this);
   column->addWidget(foot_);
@@ -113,7 +118,7 @@ void JobPage::connect_parts() {
   auto* wedge = child_of<Wedge>(static_cast<QWidget*>(this), surroundings_.after);
   connect(wedge, &Wedge::burst, this, [this](const std::string& text) {
     if (page_ != nullptr && !ask_->asking() && !page_->take_burst(text)) {
-      say_refusal({"not_wanted", "", {SHIMWRIGHT_TEXT("job", "“{0}” came in, but this step asks for no value."), {text}}});
+      say_refusal({"not_wanted", "", {SHIMWRIGHT_TEXT("bench", "“{0}” came in, but this step asks for no value."), {text}}});
     }
   });
   connect(wedge, &Wedge::digit, this, [this](int digit) {

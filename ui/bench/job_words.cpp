@@ -156,17 +156,6 @@ const sheet::Step* entrance_of(const job::JobState& state, const std::string& st
   return first;
 }
 
-const sheet::Stage* stage_of(const job::JobState& state, const std::string& step_id) {
-  for (const sheet::Stage& stage : state.sheets.job->stages) {
-    for (const sheet::Step& step : stage.steps) {
-      if (step.id == step_id) {
-        return &stage;
-      }
-    }
-  }
-  return nullptr;
-}
-
 std::vector<PanelNumber> panel_numbers(const job::JobState& state) {
   return {shim_number(state, job::Side::lower, bench_text("large bearing")),
           shim_number(state, job::Side::upper, bench_text("small bearing")),

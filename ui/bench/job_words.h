@@ -31,7 +31,6 @@ struct StageProgress {
 [[nodiscard]] const sheet::Step* step_before(const job::JobState& state, const std::string& step_id);
 /// Where a stage is entered: its first step that is not passed, else its first; nothing for a stage that is not asked.
 [[nodiscard]] const sheet::Step* entrance_of(const job::JobState& state, const std::string& stage_id);
-[[nodiscard]] const sheet::Stage* stage_of(const job::JobState& state, const std::string& step_id);
 
 /// One of the four numbers above the drawing: `1.65 ?`, `0.93`.
 struct PanelNumber {

@@ -11,23 +11,19 @@ namespace shimwright::bench {
 using widgets::child_of;
 
 PeakPage::PeakPage(Workbench& bench, const sheet::Step& step, QWidget* parent)
-    : StepPage(bench, step, parent),
-      fields_(child_of<ReadingFields>(this, bench, std::vector<const sheet::Channel*>{&channel()})),
-      left_out_(child_of<KeptLine>(this)),
+    : FieldsPage(bench, step, {&std::get<sheet::PeakStep>(step.body).channel}, parent),
       back_off_(child_of<widgets::Box>(this, tr("Back off and inspect"), QString(), "card")),
       attempts_(child_of<widgets::Box>(this, tr("Attempts"), QString(), "card")) {
   auto* column = widgets::lay<QVBoxLayout>(this, 14);
-  column->addWidget(left_out_);
+  column->addWidget(left_out());
   auto* row = widgets::lay_in<QHBoxLayout>(column, 26);
-  row->addWidget(fields_, 0, Qt::AlignTop);
+  row->addWidget(fields(), 0, Qt::AlignTop);
   auto* right = widgets::lay_in<QVBoxLayout>(row, 14);
   row->setStretch(1, 1);
   right->addWidget(back_off_);
   right->addWidget(attempts_);
   right->addStretch(1);
   back_off_->setObjectName(QStringLiteral("back-off"));
-  connect(fields_, &ReadingFields::edited, this, &StepPage::look_changed);
-  connect(fields_, &ReadingFields::completed, this, &PeakPage::take);
   refresh();
 }
 
@@ -56,8 +52,7 @@ bool PeakPage::too_many(const job::PeakRead& peak) const {
 }
 
 void PeakPage::refresh() {
-  fields_->refresh();
-  left_out_->show_words(widgets::Mark::deviation, left_out_words(bench(), step_state()));
+  FieldsPage::refresh();
   show_back_off();
   show_attempts();
 }
@@ -115,7 +110,7 @@ widgets::StripText PeakPage::strip() const {
 }
 
 std::vector<FootAction> PeakPage::actions() {
-  if (job::passed(step_state()) && fields_->blank()) {
+  if (finished()) {
     return {};
   }
   const std::size_t next = attempts().size() + 1;
@@ -123,39 +118,8 @@ std::vector<FootAction> PeakPage::actions() {
   return {{"take", text, [this] { take(); }, true}};
 }
 
-void PeakPage::take() {
-  if (fields_->blank()) {
-    fields_->ask_for_number();
-    return;
-  }
-  if (!keep()) {
-    return;
-  }
-  if (job::passed(step_state())) {
-    emit leaves();
-  } else {
-    fields_->take_focus();
-  }
-}
-
-bool PeakPage::keep() {
-  if (fields_->blank()) {
-    return true;
-  }
-  if (!fields_->readable()) {
-    return false;
-  }
-  const auto entries = bench().send(job::EnterPeak{step().id, fields_->typed().front()});
-  if (!entries) {
-    if (!fields_->show_refusal(entries.error())) {
-      emit refused(entries.error());
-    }
-    return false;
-  }
-  fields_->clear();
-  refresh();
-  emit look_changed();
-  return true;
+job::Command PeakPage::command() const {
+  return job::EnterPeak{step().id, fields()->typed().front()};
 }
 
 StepPage* make_peak_page(Workbench& bench, const sheet::Step& step, QWidget* parent) {

@@ -27,20 +27,15 @@ std::vector<const sheet::Channel*> pointers_to(const std::vector<sheet::Channel>
 }  // namespace
 
 ReadingPage::ReadingPage(Workbench& bench, const sheet::Step& step, QWidget* parent)
-    : StepPage(bench, step, parent),
-      fields_(child_of<ReadingFields>(this, bench, pointers_to(channels_of(step)))),
-      left_out_(child_of<KeptLine>(this)) {
+    : FieldsPage(bench, step, pointers_to(channels_of(step)), parent) {
   auto* column = widgets::lay<QVBoxLayout>(this, 14);
-  column->addWidget(left_out_);
-  column->addWidget(fields_);
-  connect(fields_, &ReadingFields::edited, this, &StepPage::look_changed);
-  connect(fields_, &ReadingFields::completed, this, &ReadingPage::take);
+  column->addWidget(left_out());
+  column->addWidget(fields());
   refresh();
 }
 
 void ReadingPage::refresh() {
-  fields_->refresh();
-  left_out_->show_words(widgets::Mark::deviation, left_out_words(bench(), step_state()));
+  FieldsPage::refresh();
   for (const sheet::Channel& channel : channels_of(step())) {
     show_reading(channel);
   }
@@ -63,7 +58,7 @@ void ReadingPage::show_reading(const sheet::Channel& channel) {
       }
     }
   }
-  fields_->show_kept(channel.id, mark, words, bad);
+  fields()->show_kept(channel.id, mark, words, bad);
 }
 
 widgets::StripText ReadingPage::strip() const {
@@ -82,46 +77,15 @@ widgets::StripText ReadingPage::strip() const {
 }
 
 std::vector<FootAction> ReadingPage::actions() {
-  if (job::passed(step_state()) && fields_->blank()) {
+  if (finished()) {
     return {};
   }
   const QString text = channels_of(step()).size() == 1 ? tr("Keep the reading") : tr("Keep the readings");
   return {{"take", text, [this] { take(); }, true}};
 }
 
-void ReadingPage::take() {
-  if (fields_->blank()) {
-    fields_->ask_for_number();
-    return;
-  }
-  if (!keep()) {
-    return;
-  }
-  if (job::passed(step_state())) {
-    emit leaves();
-  } else {
-    fields_->take_focus();
-  }
-}
-
-bool ReadingPage::keep() {
-  if (fields_->blank()) {
-    return true;
-  }
-  if (!fields_->readable()) {
-    return false;
-  }
-  const auto entries = bench().send(job::EnterReadings{step().id, fields_->typed()});
-  if (!entries) {
-    if (!fields_->show_refusal(entries.error())) {
-      emit refused(entries.error());
-    }
-    return false;
-  }
-  fields_->clear();
-  refresh();
-  emit look_changed();
-  return true;
+job::Command ReadingPage::command() const {
+  return job::EnterReadings{step().id, fields()->typed()};
 }
 
 StepPage* make_reading_page(Workbench& bench, const sheet::Step& step, QWidget* parent) {

@@ -109,7 +109,7 @@ SheetList::SheetList(QWidget* parent) : QFrame(parent), scroll_(widgets::child_o
 }
 
 void SheetList::show_state(const job::JobState& state, const std::string& step_id, const std::string& language) {
-  const sheet::Stage* stage = stage_of(state, step_id);
+  const sheet::Stage* stage = state.sheets.job->stage_of(step_id);
   const std::string stage_id = stage == nullptr ? std::string() : stage->id;
   const std::string job = state.opened ? state.opened->number : std::string();
   if (stages_.empty() || stage_id != stage_id_ || job != job_) {

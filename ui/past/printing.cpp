@@ -72,7 +72,7 @@ record::PaperSize paper_in(const QPrinter& printer, record::PaperSize otherwise)
 
 Result<PageSteps> steps_to_file(const record::Record& record, const std::string& path, record::PaperSize paper,
                                 const print::Fonts& fonts) {
-  auto begun = print::PdfWriting::begin(record, path, paper, fonts);
+  auto begun = print::PdfWriting::begin(print::document_of(record, paper, fonts), path, paper, fonts);
   if (!begun) {
     return tl::make_unexpected(begun.error());
   }

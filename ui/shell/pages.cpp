@@ -2,6 +2,7 @@
 
 #include <QCoreApplication>
 #include <QFileDialog>
+#include <QLocale>
 #include <utility>
 
 #include "shimwright/bench/home_page.h"
@@ -10,6 +11,7 @@
 #include "shimwright/bench/surroundings.h"
 #include "shimwright/past/past_jobs.h"
 #include "shimwright/past/record_view.h"
+#include "shimwright/past/record_ways.h"
 #include "shimwright/widgets/child.h"
 #include "shimwright/widgets/say.h"
 #include "shimwright/workshop/workshop_page.h"
@@ -110,6 +112,7 @@ PluggedPage plug_record(const PageHouse& house) {
 PluggedPage plug_workshop(const PageHouse& house) {
   workshop::WorkshopWays ways = workshop::usual_workshop_ways();
   ways.clock = house.clock;
+  ways.paper = past::paper_of(QLocale::system());
   auto* page = widgets::child_of<workshop::WorkshopPage>(house.parent, house.bench->store(), std::move(ways));
   QObject::connect(page, &workshop::WorkshopPage::backed_up, page,
                    [links = house.links](qint64 at_ms, const QString& file) {

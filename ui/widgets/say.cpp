@@ -10,7 +10,7 @@ namespace {
 
 /// The layers' names are the contexts their sentences are translated in.
 QString translated(const std::string& pattern) {
-  for (const char* context : {"job", "shell", "shim", "sheet", "vehicle", "quantity", "store", "print", "record", "json", "cli"}) {
+  for (const char* context : {"job", "shell", "shim", "sheet", "vehicle", "quantity", "store", "print", "record", "json", "cli", "bench"}) {
     QString found = QCoreApplication::translate(context, pattern.c_str());
     if (found != QString::fromStdString(pattern)) {
       return found;

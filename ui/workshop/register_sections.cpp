@@ -79,7 +79,8 @@ void add_tray(widgets::Scroll& page, const store::Tray& tray) {
   page.column()->addWidget(table);
 }
 
-void add_job_sheet(widgets::Scroll& page, const store::SheetIssue& issue) {
+void add_job_sheet(widgets::Scroll& page, const store::SheetIssue& issue,
+                   const std::function<void(const sheet::JobSheet&)>& save_blank) {
   const auto sheet = sheet::read_job_sheet(issue.json);
   if (!sheet) {
     add_heading(page, qt(issue.name));
@@ -101,6 +102,10 @@ void add_job_sheet(widgets::Scroll& page, const store::SheetIssue& issue) {
     table->add_row({qt(stage.title.in_english()), QString::number(stage.steps.size()), QString::number(holds)});
   }
   page.column()->addWidget(table);
+  auto* save = child_of<widgets::Button>(page.content(), RegisterWords::tr("Save as a blank sheet of paper"));
+  save->setObjectName(QStringLiteral("button-blank-%1").arg(qt(sheet->name)));
+  page.column()->addWidget(save, 0, Qt::AlignLeft);
+  QObject::connect(save, &widgets::Button::clicked, save, [save_blank, content = *sheet] { save_blank(content); });
 }
 
 }  // namespace
@@ -201,14 +206,15 @@ void fill_trays(widgets::Scroll& page, store::Registers& registers) {
   end_page(page);
 }
 
-void fill_job_sheets(widgets::Scroll& page, store::Registers& registers) {
+void fill_job_sheets(widgets::Scroll& page, store::Registers& registers,
+                     const std::function<void(const sheet::JobSheet&)>& save_blank) {
   clear(page);
   const auto sheets = registers.job_sheets();
   if (!sheets) {
     add_refusal(page, sheets.error());
   } else {
     for (const store::SheetIssue& each : *sheets) {
-      add_job_sheet(page, each);
+      add_job_sheet(page, each, save_blank);
     }
   }
   end_page(page);

@@ -1,6 +1,9 @@
 #pragma once
 
+#include <functional>
+
 #include "shimwright/job/entry.h"
+#include "shimwright/sheet/job_sheet.h"
 #include "shimwright/store/registers.h"
 #include "shimwright/widgets/parts.h"
 
@@ -18,6 +21,8 @@ void end_page(widgets::Scroll& page);
 void fill_people(widgets::Scroll& page, store::Registers& registers);
 void fill_instruments(widgets::Scroll& page, store::Registers& registers, const job::Moment& now);
 void fill_trays(widgets::Scroll& page, store::Registers& registers);
-void fill_job_sheets(widgets::Scroll& page, store::Registers& registers);
+/// `save_blank` is called for the sheet a person wants on paper, blank.
+void fill_job_sheets(widgets::Scroll& page, store::Registers& registers,
+                     const std::function<void(const sheet::JobSheet&)>& save_blank);
 
 }  // namespace shimwright::workshop

@@ -6,12 +6,14 @@
 #include <QStackedWidget>
 #include <utility>
 
+#include "blank_sheet.h"
 #include "data_section.h"
 #include "register_sections.h"
 #include "section_button.h"
 #include "shimwright/store/registers.h"
 #include "shimwright/widgets/child.h"
 #include "shimwright/widgets/parts.h"
+#include "shimwright/widgets/say.h"
 #include "shimwright/widgets/style.h"
 #include "spec_sections.h"
 
@@ -36,7 +38,7 @@ WorkshopPage::WorkshopPage(store::Store& store, WorkshopWays ways, QWidget* pare
   row->addWidget(pages_, 1);
   add_section(tr("Spec sheets"), QStringLiteral("spec-sheets"), [this](Scroll& page) { show_spec_sheets(page); });
   add_section(tr("Job sheets"), QStringLiteral("job-sheets"),
-              [this](Scroll& page) { fill_job_sheets(page, store_->registers()); });
+              [this](Scroll& page) { show_job_sheets(page); });
   add_section(tr("Shim trays"), QStringLiteral("trays"),
               [this](Scroll& page) { fill_trays(page, store_->registers()); });
   add_section(tr("Instruments"), QStringLiteral("instruments"),
@@ -92,6 +94,26 @@ void WorkshopPage::set_last_backup(std::int64_t at_ms, const QString& file) {
 
 void WorkshopPage::show_spec_sheets(Scroll& page) {
   fill_spec_sheets(page, store_->registers(), [this, &page](const std::string& hash) { show_spec_sheet(page, hash); });
+}
+
+void WorkshopPage::show_job_sheets(Scroll& page) {
+  fill_job_sheets(page, store_->registers(), [this, &page](const sheet::JobSheet& sheet) {
+    const QString file = ways_.choose_file ? ways_.choose_file(widgets::qt(sheet.name) + QStringLiteral(".pdf")) : QString();
+    if (file.isEmpty()) {
+      return;
+    }
+    const auto saved = save_blank_sheet(*store_, sheet, widgets::plain(file), ways_.paper);
+    auto* told = page.content()->findChild<widgets::Text*>(QStringLiteral("blank-sheet-told"));
+    if (told == nullptr) {
+      told = child_of<widgets::Text>(page.content(), QString());
+      told->setObjectName(QStringLiteral("blank-sheet-told"));
+      page.column()->insertWidget(page.column()->count() - 1, told);
+    }
+    told->setText(saved ? tr("Written: %1").arg(file) : widgets::say(saved.error()));
+    widgets::set_part(told, saved ? "strong" : "error");
+    told->show();
+    page.show_child(told);
+  });
 }
 
 void WorkshopPage::show_spec_sheet(Scroll& page, const std::string& hash) {

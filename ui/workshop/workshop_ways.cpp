@@ -16,6 +16,11 @@ WorkshopWays usual_workshop_ways() {
           [] {
             const QDateTime now = QDateTime::currentDateTime();
             return job::Moment{now.toMSecsSinceEpoch(), now.offsetFromUtc() / 60, false};
+          },
+          [](const QString& suggestion) {
+            return QFileDialog::getSaveFileName(
+                nullptr, QCoreApplication::translate("workshop", "Save the blank sheet as PDF"), suggestion,
+                QCoreApplication::translate("workshop", "PDF (*.pdf)"));
           }};
 }
 

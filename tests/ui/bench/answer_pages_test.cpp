@@ -102,3 +102,17 @@ TEST_CASE("the page of a signature says who signs, and a technician cannot check
   driver.take();
   CHECK(driver.state() == "accepted");
 }
+
+TEST_CASE("an answer that may have moved since is told, and no button stands pressed for it") {
+  test::UiBench rig("04-parked-at-the-wrong-moment");
+  rig.go_to("pack-lowered");
+  REQUIRE(rig.workbench().send(job::Park{"pack ring", {}}));
+  REQUIRE(rig.workbench().send(job::TakeUp{}));
+  const job::JobState& state = rig.workbench().state();
+  REQUIRE(std::holds_alternative<job::Unproven>(state.step("large-shim-laid")));
+  QWidget window;
+  auto* page = bench::make_step_page(rig.workbench(), *state.sheets.job->find("large-shim-laid"), &window);
+  CHECK_FALSE(page->findChild<QAbstractButton*>("button-in-order")->isChecked());
+  auto* seen = bench::make_step_page(rig.workbench(), *state.sheets.job->find("levers-in-place"), &window);
+  CHECK(seen->findChild<QAbstractButton*>("button-in-order")->isChecked());
+}

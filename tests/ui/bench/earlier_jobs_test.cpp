@@ -40,6 +40,11 @@ TEST_CASE("what a finished job left in the vehicle is read from its entries") {
   CHECK(details.startsWith("shims large "));
   CHECK(details.contains("final float lower 0."));
   CHECK(details.contains(", upper 0."));
+
+  bench::EarlierJob open = job;
+  open.standing = store::JobStanding::open;
+  CHECK_FALSE(bench::details_of(open).contains("final"));
+  CHECK(bench::details_of(open).contains("float lower 0."));
 }
 
 TEST_CASE("a vehicle nobody knows has no earlier jobs, and one known often has only the latest read") {

@@ -22,7 +22,7 @@ TEST_CASE("stages tell how far they are, without the steps that are not asked") 
   test::UiBench bench;
   bench.go_to("large-gauge-fit");
   const job::JobState& state = bench.workbench().state();
-  const sheet::Stage* stage = bench::stage_of(state, "large-gauge-fit");
+  const sheet::Stage* stage = state.sheets.job->stage_of("large-gauge-fit");
   REQUIRE(stage != nullptr);
   const auto progress = bench::progress_of(state, *stage);
   CHECK(progress.asked == 4);  // the depth step is not asked for this gearbox

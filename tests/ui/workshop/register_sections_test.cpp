@@ -51,7 +51,7 @@ TEST_CASE("a tray shows each shim as measured, and how many there are") {
 
 TEST_CASE("a job sheet shows its stages and that its values are for demonstration") {
   RegisterBench bench;
-  workshop::fill_job_sheets(bench.page, bench.registers);
+  workshop::fill_job_sheets(bench.page, bench.registers, [](const sheet::JobSheet&) {});
   const QString shown = shown_in(bench.page);
   CHECK(shown.contains("issue 1"));
   CHECK(shown.contains("dry-pack-renewal"));

@@ -3,6 +3,7 @@
 #include <string>
 
 #include "shimwright/quantity/error.h"
+#include "shimwright/print/pdf_writing.h"
 #include "shimwright/record/page.h"
 #include "shimwright/record/record.h"
 
@@ -13,5 +14,8 @@ namespace shimwright::print {
 /// Refused: `font_missing`, `cannot_write` (the place is the path).
 [[nodiscard]] Result<void> write_pdf(const record::Record& record, const std::string& path,
                                      record::PaperSize paper = record::PaperSize::a4);
+/// The same for pages of another kind. Code: `cannot_write`.
+[[nodiscard]] Result<void> write_pdf(Document document, const std::string& path, record::PaperSize paper,
+                                     const Fonts& fonts);
 
 }  // namespace shimwright::print

@@ -15,13 +15,20 @@
 
 namespace shimwright::print {
 
-/// Writes a record as a PDF page by page, as write_pdf() does in one go. The file appears under its name with finish();
+/// What is laid out on paper and how it is called.
+struct Document {
+  std::string title;
+  std::vector<record::Page> pages;
+};
+[[nodiscard]] Document document_of(const record::Record& record, record::PaperSize paper, const Fonts& fonts);
+
+/// Writes a document as a PDF page by page, as write_pdf() does in one go. The file appears under its name with finish();
 /// given up before, it leaves nothing behind, and an older file of that name as it was.
 class PdfWriting {
  public:
   /// The fonts must outlive it. Code: `cannot_write`.
-  [[nodiscard]] static Result<std::unique_ptr<PdfWriting>> begin(const record::Record& record, const std::string& path,
-                                                                 record::PaperSize paper, const Fonts& fonts);
+  [[nodiscard]] static Result<std::unique_ptr<PdfWriting>> begin(Document document, const std::string& path, record::PaperSize paper,
+                                                                 const Fonts& fonts);
   ~PdfWriting();
   PdfWriting(const PdfWriting&) = delete;
   PdfWriting& operator=(const PdfWriting&) = delete;
@@ -34,7 +41,7 @@ class PdfWriting {
   [[nodiscard]] Result<void> finish();
 
  private:
-  PdfWriting(const record::Record& record, const std::string& path, record::PaperSize paper, const Fonts& fonts);
+  PdfWriting(Document document, const std::string& path, record::PaperSize paper, const Fonts& fonts);
   [[nodiscard]] tl::unexpected<Error> cannot_write();
 
   std::string path_;

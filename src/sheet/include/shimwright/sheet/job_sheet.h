@@ -152,6 +152,8 @@ struct JobSheet {
   /// Position in the sheet's order, counted over all stages; nothing for an unknown id.
   [[nodiscard]] std::optional<std::size_t> position_of(std::string_view step_id) const;
   [[nodiscard]] std::vector<const Step*> steps() const;
+  /// The stage a step stands in; nullptr for an unknown id.
+  [[nodiscard]] const Stage* stage_of(std::string_view step_id) const;
 
   friend bool operator==(const JobSheet&, const JobSheet&) = default;
 };

@@ -9,10 +9,6 @@
 #include "shimwright/bench/surroundings.h"
 #include "shimwright/widgets/parts.h"
 
-namespace shimwright::widgets {
-class Keypad;
-}
-
 namespace shimwright::bench {
 
 class AskBox;
@@ -102,7 +98,7 @@ class JobPage : public QWidget {
   PackPanel* panel_;
   FootBar* foot_;
   widgets::Scroll* middle_ = nullptr;
-  widgets::Keypad* keypad_;
+  QFrame* keypad_;
   widgets::Strip* strip_ = nullptr;
   widgets::Strip* filling_strip_;
   AskBox* ask_ = nullptr;

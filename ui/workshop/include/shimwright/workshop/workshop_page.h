@@ -49,6 +49,7 @@ class WorkshopPage : public QWidget {
 
   void add_section(const QString& title, const QString& name, std::function<void(widgets::Scroll&)> fill);
   void choose(std::size_t section);
+  void show_job_sheets(widgets::Scroll& page);
   void show_spec_sheets(widgets::Scroll& page);
   void show_spec_sheet(widgets::Scroll& page, const std::string& hash);
 

@@ -5,6 +5,7 @@
 #include <QString>
 
 #include "shimwright/job/entry.h"
+#include "shimwright/record/page.h"
 
 namespace shimwright::workshop {
 
@@ -13,6 +14,9 @@ struct WorkshopWays {
   /// Lets a person say into which folder a backup goes; blank: not now.
   std::function<QString()> choose_folder;
   std::function<job::Moment()> clock;
+  /// Lets a person say where a file goes; blank: nowhere.
+  std::function<QString(const QString& suggestion)> choose_file = {};
+  record::PaperSize paper = record::PaperSize::a4;
 };
 
 /// The dialog of the toolkit and the clock of this machine.

@@ -1,10 +1,8 @@
-#include "stage_hours.h"
+#include "shimwright/job/stage_hours.h"
 
 #include <map>
 
-#include "job_words.h"
-
-namespace shimwright::bench {
+namespace shimwright::job {
 
 namespace {
 
@@ -12,14 +10,14 @@ constexpr std::int64_t longest_pause_ms = std::int64_t{2} * 60 * 60 * 1000;
 
 }  // namespace
 
-std::vector<StageTime> stage_hours(const job::JobState& state) {
+std::vector<StageTime> stage_hours(const JobState& state) {
   std::map<std::string, std::int64_t> by_stage;
   for (std::size_t at = 1; at < state.entries.size(); ++at) {
-    const job::Entry& entry = state.entries[at];
-    const job::Entry& before = state.entries[at - 1];
-    const job::StepRef* ref = job::step_of(entry.body);
-    const sheet::Stage* stage = ref == nullptr ? nullptr : stage_of(state, ref->step);
-    if (stage == nullptr || std::holds_alternative<job::Parked>(before.body)) {
+    const Entry& entry = state.entries[at];
+    const Entry& before = state.entries[at - 1];
+    const StepRef* ref = step_of(entry.body);
+    const sheet::Stage* stage = ref == nullptr ? nullptr : state.sheets.job->stage_of(ref->step);
+    if (stage == nullptr || std::holds_alternative<Parked>(before.body)) {
       continue;
     }
     const std::int64_t spent = entry.moment.at_ms - before.moment.at_ms;
@@ -36,4 +34,4 @@ std::vector<StageTime> stage_hours(const job::JobState& state) {
   return hours;
 }
 
-}  // namespace shimwright::bench
+}  // namespace shimwright::job

@@ -6,7 +6,7 @@
 
 #include "shimwright/job/state.h"
 
-namespace shimwright::bench {
+namespace shimwright::job {
 
 /// Time spent in a stage, as the entries tell it.
 struct StageTime {
@@ -16,6 +16,6 @@ struct StageTime {
 
 /// By stage, in the sheet's order, stages without time left out. The time before an entry belongs to that entry's step;
 /// while the job lay parked, and beyond two hours without an entry, nobody is taken to have worked on it.
-[[nodiscard]] std::vector<StageTime> stage_hours(const job::JobState& state);
+[[nodiscard]] std::vector<StageTime> stage_hours(const JobState& state);
 
-}  // namespace shimwright::bench
+}  // namespace shimwright::job
