@@ -106,7 +106,6 @@ TEST_CASE("the page of a signature says who signs, and a technician cannot check
 TEST_CASE("an answer that may have moved since is told, and no button stands pressed for it") {
   test::UiBench rig("04-parked-at-the-wrong-moment");
   rig.go_to("pack-lowered");
-  REQUIRE(rig.workbench().send(job::Park{"pack ring", {}}));
   REQUIRE(rig.workbench().send(job::TakeUp{}));
   const job::JobState& state = rig.workbench().state();
   REQUIRE(std::holds_alternative<job::Unproven>(state.step("large-shim-laid")));
