@@ -54,13 +54,13 @@ class Blanks {
     return {"______________________________________________________________"};
   }
   std::vector<std::string> operator()(const sheet::GaugeFitStep&) const {
-    return {SHIMWRIGHT_TEXT("record", "Shim ________ tight / snug / loose     Shim ________ tight / snug / loose"),
-            SHIMWRIGHT_TEXT("record", "Shim ________ tight / snug / loose     Shim ________ tight / snug / loose"),
+    return {SHIMWRIGHT_TEXT("record", "Shim ________ tight / snug / loose · Shim ________ tight / snug / loose"),
+            SHIMWRIGHT_TEXT("record", "Shim ________ tight / snug / loose · Shim ________ tight / snug / loose"),
             SHIMWRIGHT_TEXT("record", "Shim taken ____________ mm")};
   }
   std::vector<std::string> operator()(const sheet::DepthStep&) const {
-    return {SHIMWRIGHT_TEXT("record", "Depths ____________  ____________ mm   reference ____________ mm"),
-            SHIMWRIGHT_TEXT("record", "Stamp, with its sign ____________ mm   shim taken ____________ mm")};
+    return {SHIMWRIGHT_TEXT("record", "Depths ____________  ____________ mm · reference ____________ mm"),
+            SHIMWRIGHT_TEXT("record", "Stamp, with its sign ____________ mm · shim taken ____________ mm")};
   }
   std::vector<std::string> operator()(const sheet::FloatStep&) const {
     const std::string spot = SHIMWRIGHT_TEXT("record", "Spot {0}: rest ________ lifted ________ zero after ________");
@@ -72,7 +72,7 @@ class Blanks {
       lines.push_back(blank_of(each, language_, SHIMWRIGHT_TEXT("record", ", before")));
       lines.push_back(blank_of(each, language_, SHIMWRIGHT_TEXT("record", ", after")));
     }
-    lines.push_back(SHIMWRIGHT_TEXT("record", "Attempts ______   code and reason of an abort ____________________"));
+    lines.push_back(SHIMWRIGHT_TEXT("record", "Attempts ______ · code and reason of an abort ____________________"));
     return lines;
   }
   std::vector<std::string> operator()(const sheet::SignStep&) const {
