@@ -7,6 +7,7 @@
 #include <string>
 #include <vector>
 
+#include "shimwright/bench/surroundings.h"
 #include "shimwright/print/fonts.h"
 #include "shimwright/shell/icon.h"
 #include "shimwright/shell/languages.h"
@@ -62,6 +63,11 @@ shell::Equipment equipment_for(QApplication& application, const shimwright::prin
   equipment.choose_folder = [](QWidget* over, const QString& from) {
     return QFileDialog::getExistingDirectory(over, QString(), from);
   };
+  equipment.choose_photo = [](QWidget* over, const QString& folder) {
+    return QFileDialog::getOpenFileName(over, QString(), folder,
+                                        QCoreApplication::translate("shell", "Photos (*.jpg *.jpeg *.png)"));
+  };
+  equipment.after = shimwright::bench::real_surroundings().after;
   equipment.dress = [&application, &fonts](shimwright::widgets::Scheme scheme) {
     shimwright::widgets::dress(application, scheme, fonts);
   };

@@ -130,7 +130,7 @@ PluggedPage& MainWindow::plugged(PageName name) {
   PluggedPage page;
   for (const PageFactory& each : equipment_->pages) {
     if (each.name == name) {
-      page = each.make({bench_, settings_, equipment_->clock, links(), stack_});
+      page = each.make({bench_, settings_, equipment_, links(), stack_});
     }
   }
   if (page.widget == nullptr) {

@@ -1,7 +1,5 @@
 #include "pages.h"
 
-#include <QCoreApplication>
-#include <QFileDialog>
 #include <QLocale>
 #include <utility>
 
@@ -12,6 +10,7 @@
 #include "shimwright/past/past_jobs.h"
 #include "shimwright/past/record_view.h"
 #include "shimwright/past/record_ways.h"
+#include "shimwright/shell/equipment.h"
 #include "shimwright/widgets/child.h"
 #include "shimwright/widgets/say.h"
 #include "shimwright/workshop/workshop_page.h"
@@ -30,7 +29,7 @@ PluggedPage plug_home(const PageHouse& house) {
     page->refresh();
     page->take_focus();
   };
-  plugged.backup_done = [page, clock = house.clock](const LastBackup& backup) {
+  plugged.backup_done = [page, clock = house.equipment->clock](const LastBackup& backup) {
     page->set_last_backup(job::Moment{backup.at_ms, clock().offset_min, false});
   };
   return plugged;
@@ -58,10 +57,10 @@ PluggedPage plug_new_job(const PageHouse& house) {
 }
 
 PluggedPage plug_job(const PageHouse& house) {
-  bench::Surroundings surroundings = bench::real_surroundings();
-  surroundings.pick_photo = [settings = house.settings, parent = house.parent] {
-    return QFileDialog::getOpenFileName(parent, QString(), settings->camera_folder(),
-                                        QCoreApplication::translate("shell", "Photos (*.jpg *.jpeg *.png)"));
+  bench::Surroundings surroundings;
+  surroundings.after = house.equipment->after;
+  surroundings.pick_photo = [choose = house.equipment->choose_photo, settings = house.settings, parent = house.parent] {
+    return choose(parent, settings->camera_folder());
   };
   surroundings.camera_folder = [settings = house.settings] { return settings->camera_folder(); };
   auto* page = widgets::child_of<bench::JobPage>(house.parent, *house.bench, std::move(surroundings));
@@ -111,7 +110,7 @@ PluggedPage plug_record(const PageHouse& house) {
 
 PluggedPage plug_workshop(const PageHouse& house) {
   workshop::WorkshopWays ways = workshop::usual_workshop_ways();
-  ways.clock = house.clock;
+  ways.clock = house.equipment->clock;
   ways.paper = past::paper_of(QLocale::system());
   auto* page = widgets::child_of<workshop::WorkshopPage>(house.parent, house.bench->store(), std::move(ways));
   QObject::connect(page, &workshop::WorkshopPage::backed_up, page,

@@ -2,6 +2,7 @@
 
 #include <QEvent>
 #include <QKeyEvent>
+#include <utility>
 
 #include "shimwright/widgets/child.h"
 #include "shimwright/widgets/parts.h"
@@ -41,6 +42,7 @@ NumberField::NumberField(const QString& title, quantity::Unit unit, QWidget* par
   column->addWidget(below_);
   below_->setVisible(false);
   setFocusProxy(edit_);
+  edit_->installEventFilter(this);
   connect(edit_, &QLineEdit::textChanged, this, [this] {
     set_fault({});
     show_echo();
@@ -85,6 +87,19 @@ void NumberField::set_fault(const QString& sentence) {
 void NumberField::take_focus() {
   edit_->setFocus(Qt::OtherFocusReason);
   edit_->selectAll();
+}
+
+bool NumberField::eventFilter(QObject* watched, QEvent* event) {
+  if (event->type() == QEvent::FocusIn) {
+    newly_there_ = true;
+  } else if (event->type() == QEvent::KeyPress) {
+    newly_there_ = false;
+  } else if (event->type() == QEvent::MouseButtonRelease && std::exchange(newly_there_, false)) {
+    // A glove does not place a cursor: the first click into the field means the whole number, as Tab does.
+    edit_->selectAll();
+    return true;
+  }
+  return QWidget::eventFilter(watched, event);
 }
 
 void NumberField::show_echo() {

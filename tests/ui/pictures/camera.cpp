@@ -59,6 +59,8 @@ shell::Equipment Camera::equipment(const QString& folder) {
   equipment.places = {(folder + QStringLiteral("/own/workshop.shimwright")).toStdString(),
                       (folder + QStringLiteral("/demo/workshop.shimwright")).toStdString()};
   equipment.choose_folder = [](QWidget*, const QString&) { return QString(); };
+  equipment.choose_photo = [](QWidget*, const QString&) { return QString(); };
+  equipment.after = bench::real_surroundings().after;
   equipment.dress = [](widgets::Scheme) {};
   equipment.sound = [] {};
   equipment.pages = shell::page_table();

@@ -18,8 +18,8 @@ TEST_CASE("every place has its page") {
   links.refused = [](const Error&) {};
   links.backed_up = [](const shell::LastBackup&) {};
   QStackedWidget stack;
-  const auto clock = [] { return job::Moment{1795770000000, 0, false}; };
-  const shell::PageHouse house{&bench.workbench(), &settings, clock, links, &stack};
+  const shell::Equipment equipment = test::plain_equipment(bench.file("data"));
+  const shell::PageHouse house{&bench.workbench(), &settings, &equipment, links, &stack};
   std::set<shell::PageName> names;
   for (const shell::PageFactory& each : shell::page_table()) {
     const shell::PluggedPage page = each.make(house);

@@ -9,6 +9,7 @@
 #include <QLineEdit>
 #include <QSettings>
 
+#include "shimwright/bench/surroundings.h"
 #include "shimwright/shell/equipment.h"
 #include "shimwright/shell/settings.h"
 #include "shimwright/widgets/child.h"
@@ -71,6 +72,8 @@ inline shell::Equipment plain_equipment(const QString& folder) {
   equipment.places = {(folder + QStringLiteral("/own/workshop.shimwright")).toStdString(),
                       (folder + QStringLiteral("/demo/workshop.shimwright")).toStdString()};
   equipment.choose_folder = [folder](QWidget*, const QString&) { return folder + QStringLiteral("/chosen"); };
+  equipment.choose_photo = [](QWidget*, const QString&) { return QString(); };
+  equipment.after = bench::real_surroundings().after;
   equipment.dress = [](widgets::Scheme) {};
   equipment.sound = [] {};
   equipment.pages = {{PageName::home, &typed_page},   {PageName::new_job, &plain_page},

@@ -17,15 +17,10 @@ namespace shimwright::test {
 
 using widgets::qt;
 
-namespace {
-
-/// What the toolkit has put off until the next turn of its loop.
-void settle() {
+void settle_toolkit() {
   QCoreApplication::processEvents();
   QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
 }
-
-}  // namespace
 
 bench::Surroundings Hands::surroundings() {
   return {[this](int, std::function<void()> call) { waiting_.push_back(std::move(call)); }, [this] { return photo_; }};
@@ -37,10 +32,19 @@ void Hands::pause() {
   }
 }
 
+bench::JobPage* KeyTechnician::page() const {
+  return page_ != nullptr ? page_ : window_->findChild<bench::JobPage*>();
+}
+
+std::string KeyTechnician::step_id() const {
+  const bench::JobPage* shown = page();
+  return shown == nullptr ? std::string() : shown->step_id();
+}
+
 void KeyTechnician::key(Qt::Key pressed, Qt::KeyboardModifiers modifiers) {
   QWidget* focus = QApplication::focusWidget();
   QTest::keyClick(focus == nullptr ? window_ : focus, pressed, modifiers);
-  settle();
+  settle_toolkit();
 }
 
 void KeyTechnician::type(const std::string& text) {
@@ -68,8 +72,8 @@ void KeyTechnician::tab_to(const QString& name) {
     }
     key(Qt::Key_Tab);
   }
-  FAIL("no Tab leads to " << name.toStdString() << " at step " << page_->step_id() << ", only to "
-                       << way.mid(std::max<qsizetype>(0, way.size() - 60)).join(QLatin1Char(' ')).toStdString());
+  FAIL("no Tab leads to " << name.toStdString() << " at step " << step_id() << ", only to "
+                          << way.mid(std::max<qsizetype>(0, way.size() - 60)).join(QLatin1Char(' ')).toStdString());
 }
 
 void KeyTechnician::tab_and_press(const QString& name) {
@@ -77,10 +81,10 @@ void KeyTechnician::tab_and_press(const QString& name) {
   key(Qt::Key_Return);
 }
 
-void KeyTechnician::digit(int number) {
+void KeyTechnician::digit(int number, const QString& /*button*/) {
   key(static_cast<Qt::Key>(Qt::Key_0 + number));
   hands_->pause();
-  settle();
+  settle_toolkit();
 }
 
 void KeyTechnician::fill(const QString& name, const std::string& text) {
@@ -93,7 +97,7 @@ void KeyTechnician::fill(const QString& name, const std::string& text) {
   }
 }
 
-void KeyTechnician::scan(const std::string& text) {
+void KeyTechnician::pick_shim(const std::string& text) {
   type(text);
   key(Qt::Key_Return);
 }
@@ -105,15 +109,15 @@ void KeyTechnician::more(const QString& pick) {
 
 void KeyTechnician::answer(const std::string& text) {
   fill(QStringLiteral("field-ask"), text);
-  key(Qt::Key_Return);
-  key(Qt::Key_Return);
+  enter();
+  tab_and_press(QStringLiteral("button-ask-yes"));
 }
 
 void KeyTechnician::go_to(const std::string& step) {
-  if (page_->step_id() != step && shows(QStringLiteral("button-next"))) {
+  if (step_id() != step && shows(QStringLiteral("button-next"))) {
     main_key();
   }
-  if (page_->step_id() == step) {
+  if (step_id() == step) {
     return;
   }
   const QString row = qt("step-" + step);
@@ -126,10 +130,10 @@ void KeyTechnician::go_to(const std::string& step) {
       }
     }
   }
-  if (page_->step_id() != step) {
+  if (step_id() != step) {
     tab_and_press(row);
   }
-  REQUIRE(page_->step_id() == step);
+  REQUIRE(step_id() == step);
 }
 
 void KeyTechnician::keep(const job::Command& command, const std::string& shim_to_come, const QString& photo) {
@@ -137,7 +141,9 @@ void KeyTechnician::keep(const job::Command& command, const std::string& shim_to
   hands_->set_photo(photo);
   std::visit(
       [this](const auto& each) {
-        if constexpr (requires { { each.step } -> std::convertible_to<std::string>; }) {
+        if constexpr (requires {
+                        { each.step } -> std::convertible_to<std::string>;
+                      }) {
           go_to(each.step);
         }
         (*this)(each);
@@ -151,7 +157,7 @@ void KeyTechnician::operator()(const job::DoStep& /*command*/) {
 
 void KeyTechnician::operator()(const job::CheckStep& command) {
   if (command.in_order && command.finding.empty()) {
-    digit(1);
+    digit(1, QStringLiteral("button-in-order"));
     return;
   }
   fill(QStringLiteral("field-finding"), command.finding);
@@ -173,7 +179,7 @@ void KeyTechnician::operator()(const job::EnterPeak& command) {
   const auto* step = bench_->state().sheets.job->find(command.step);
   REQUIRE(step != nullptr);
   fill(qt("field-" + std::get<sheet::PeakStep>(step->body).channel.id), command.reading.text);
-  key(Qt::Key_Return);
+  enter();
 }
 
 void KeyTechnician::operator()(const job::FitParts& command) {
@@ -205,8 +211,18 @@ void KeyTechnician::operator()(const job::WriteText& command) {
 }
 
 void KeyTechnician::operator()(const job::TryShim& command) {
-  scan(command.shim);
-  digit(command.fit == job::Fit::tight ? 1 : command.fit == job::Fit::snug ? 2 : 3);
+  pick_shim(command.shim);
+  switch (command.fit) {
+    case job::Fit::tight:
+      digit(1, QStringLiteral("button-tight"));
+      break;
+    case job::Fit::snug:
+      digit(2, QStringLiteral("button-snug"));
+      break;
+    case job::Fit::loose:
+      digit(3, QStringLiteral("button-loose"));
+      break;
+  }
 }
 
 void KeyTechnician::operator()(const job::EnterDepths& command) {
@@ -232,11 +248,11 @@ void KeyTechnician::operator()(const job::EnterFloatRun& command) {
     tab_and_press(spot);
   }
   fill(QStringLiteral("field-rest"), command.rest);
-  key(Qt::Key_Return);
-  type(command.lifted);
-  key(Qt::Key_Return);
-  type(command.zero_after);
-  key(Qt::Key_Return);
+  enter();
+  type_number(command.lifted);
+  enter();
+  type_number(command.zero_after);
+  enter();
 }
 
 void KeyTechnician::operator()(const job::BeginSeries& command) {
@@ -249,7 +265,8 @@ void KeyTechnician::operator()(const job::Confirm& command) {
 }
 
 void KeyTechnician::operator()(const job::ChooseShim& command) {
-  for (const QString& name : {QStringLiteral("button-take"), QStringLiteral("button-take-shim"), qt("button-take-" + command.shim)}) {
+  for (const QString& name :
+       {QStringLiteral("button-take"), QStringLiteral("button-take-shim"), qt("button-take-" + command.shim)}) {
     const auto* button = window_->findChild<QPushButton*>(name);
     if (button != nullptr && button->isVisible() && button->text().contains(qt(command.shim))) {
       tab_and_press(name);
@@ -263,7 +280,7 @@ void KeyTechnician::operator()(const job::ChooseShim& command) {
     tab_and_press(QStringLiteral("button-another-shim"));
     tab_and_press(qt("button-shim-" + command.shim));
   } else {
-    scan(command.shim);
+    pick_shim(command.shim);
     tab_and_press(QStringLiteral("button-take-other"));
   }
   if (shows(QStringLiteral("field-ask"))) {
@@ -322,10 +339,10 @@ void KeyTechnician::operator()(const job::Park& command) {
     more(QStringLiteral("park"));
   }
   fill(QStringLiteral("field-waits-for"), command.waits_for);
-  key(Qt::Key_Return);
+  enter();
   type(command.due);
-  key(Qt::Key_Return);
-  key(Qt::Key_Return);
+  enter();
+  tab_and_press(QStringLiteral("button-ask-yes"));
 }
 
 void KeyTechnician::operator()(const job::TakeUp& /*command*/) {

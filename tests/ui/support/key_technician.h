@@ -12,6 +12,11 @@
 #include "shimwright/bench/surroundings.h"
 #include "shimwright/job/command.h"
 
+/// What the toolkit has put off until the next turn of its loop.
+namespace shimwright::test {
+void settle_toolkit();
+}
+
 /// A technician who has only keys: each command of a script becomes the keys a person would press for it on the job
 /// screen. Nothing is called on the screen itself.
 namespace shimwright::test {
@@ -33,6 +38,12 @@ class KeyTechnician {
  public:
   KeyTechnician(QWidget& window, bench::JobPage& page, bench::Workbench& bench, Hands& hands)
       : window_(&window), page_(&page), bench_(&bench), hands_(&hands) {}
+  /// In a window that makes its job screen only when it comes to it.
+  KeyTechnician(QWidget& window, bench::Workbench& bench, Hands& hands)
+      : window_(&window), bench_(&bench), hands_(&hands) {}
+  KeyTechnician(const KeyTechnician&) = delete;
+  KeyTechnician& operator=(const KeyTechnician&) = delete;
+  virtual ~KeyTechnician() = default;
 
   /// Presses the keys; fails the test where a key cannot be reached. `shim_to_come` is what the script takes after the
   /// pack came off; `photo` the file a script's photo names.
@@ -41,8 +52,11 @@ class KeyTechnician {
   void key(Qt::Key key, Qt::KeyboardModifiers modifiers = Qt::NoModifier);
   void type(const std::string& text);
   /// Tab until the widget of that name has the focus.
-  void tab_to(const QString& name);
-  void tab_and_press(const QString& name);
+  virtual void fill(const QString& name, const std::string& text);
+  virtual void tab_to(const QString& name);
+  virtual void tab_and_press(const QString& name);
+  /// Who is at the bench: the row of persons is called up.
+  virtual void call_persons() { key(Qt::Key_F9); }
   [[nodiscard]] bool shows(const QString& name) const;
 
   void operator()(const job::OpenJob&) {}
@@ -71,17 +85,27 @@ class KeyTechnician {
   void operator()(const job::HandOver& command);
   void operator()(const job::BeginAssembly& command);
 
+ protected:
+  virtual void main_key() { key(Qt::Key_Return, Qt::ControlModifier); }
+  virtual void enter() { key(Qt::Key_Return); }
+  /// `button`: what the number stands for on the page.
+  virtual void digit(int number, const QString& button);
+  /// Into the field that has the focus.
+  virtual void type_number(const std::string& text) { type(text); }
+  virtual void pick_shim(const std::string& text);
+
+  [[nodiscard]] QWidget& window() const { return *window_; }
+  /// Of the job screen; blank before there is one.
+  [[nodiscard]] std::string step_id() const;
+  [[nodiscard]] bench::JobPage* page() const;
+
  private:
   void go_to(const std::string& step);
-  void main_key() { key(Qt::Key_Return, Qt::ControlModifier); }
-  void digit(int number);
-  void fill(const QString& name, const std::string& text);
   void more(const QString& pick);
   void answer(const std::string& text);
-  void scan(const std::string& text);
 
   QWidget* window_;
-  bench::JobPage* page_;
+  bench::JobPage* page_ = nullptr;
   bench::Workbench* bench_;
   Hands* hands_;
   std::string shim_to_come_;

@@ -15,8 +15,8 @@ struct ByKeys {
   std::function<void()> after_parking;                       ///< find the job again
 };
 
-/// Goes through a demonstration script by keys from its second command on; the job is open and shown. Commands the script
-/// expects to be refused are left out. Every command must have been kept, else the test fails and names it.
+/// Goes through a demonstration script by keys from its second command on; the job is open and shown. Commands the
+/// script expects to be refused are left out. Every command must have been kept, else the test fails and names it.
 void do_script_by_keys(UiBench& rig, KeyTechnician& technician, const cli::Script& script, const ByKeys& by);
 
 /// A script of data/demo, its names put into the ids of that workshop; photos keep their file.

@@ -27,7 +27,9 @@ cli::Script script_of(const std::string& name) {
 bool is_for(const job::Command& command, const std::string& step) {
   return std::visit(
       [&](const auto& each) {
-        if constexpr (requires { { each.step } -> std::convertible_to<std::string>; }) {
+        if constexpr (requires {
+                        { each.step } -> std::convertible_to<std::string>;
+                      }) {
           return each.step == step;
         } else {
           return false;

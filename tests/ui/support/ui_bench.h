@@ -8,8 +8,8 @@
 #include "shimwright/bench/workbench.h"
 #include "shimwright/store/store.h"
 
-/// What tests of screens stand on: a workshop in a folder of its own with the shipped sheets and the people, instruments
-/// and trays of a demonstration script, and a clock that stands until it is moved.
+/// What tests of screens stand on: a workshop in a folder of its own with the shipped sheets and the people,
+/// instruments and trays of a demonstration script, and a clock that stands until it is moved.
 namespace shimwright::test {
 
 class UiBench {

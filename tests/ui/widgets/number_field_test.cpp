@@ -12,7 +12,8 @@ namespace {
 struct Fields {
   QWidget window;
   widgets::NumberField* first = widgets::child_of<widgets::NumberField>(&window, "Depth", quantity::Unit::millimetre);
-  widgets::NumberField* second = widgets::child_of<widgets::NumberField>(&window, "Reference", quantity::Unit::millimetre);
+  widgets::NumberField* second =
+      widgets::child_of<widgets::NumberField>(&window, "Reference", quantity::Unit::millimetre);
   int finished = 0;
 
   Fields() {
@@ -84,4 +85,17 @@ TEST_CASE("arrow keys and wheel change no number") {
                     Qt::NoButton, Qt::NoModifier, Qt::NoScrollPhase, false);
   QApplication::sendEvent(fields.first->edit(), &wheel);
   CHECK(fields.first->text() == "5.16");
+}
+
+TEST_CASE("a click into a field takes the whole number, the next one places the cursor") {
+  Fields fields;
+  fields.second->set_text("2.93");
+  QTest::mouseClick(fields.second->edit(), Qt::LeftButton);
+  CHECK(fields.second->edit()->selectedText() == "2.93");
+  QTest::mouseClick(fields.second->edit(), Qt::LeftButton);
+  CHECK_FALSE(fields.second->edit()->hasSelectedText());
+  fields.first->set_text("5.16");
+  fields.first->take_focus();
+  QTest::mouseClick(fields.first->edit(), Qt::LeftButton);
+  CHECK(fields.first->edit()->selectedText() == "5.16");
 }

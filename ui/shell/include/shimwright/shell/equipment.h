@@ -18,6 +18,10 @@ struct Equipment {
   StorePlaces places;
   /// Asks a person for a folder, beginning there; blank where none was chosen.
   std::function<QString(QWidget* over, const QString& from)> choose_folder;
+  /// Asks a person for a picture, beginning in that folder; blank where none was chosen.
+  std::function<QString(QWidget* over, const QString& folder)> choose_photo;
+  /// Calls back after so many milliseconds.
+  std::function<void(int milliseconds, std::function<void()> call)> after;
   std::function<void(widgets::Scheme scheme)> dress;
   std::function<void()> sound;
   std::vector<PageFactory> pages;

@@ -13,6 +13,8 @@
 /// How the window and its pages speak to each other. The window knows no page by its class.
 namespace shimwright::shell {
 
+struct Equipment;
+
 enum class PageName { home, new_job, job, past_jobs, record, workshop };
 
 /// What the top bar says of the job in hand.
@@ -42,7 +44,7 @@ struct PageLinks {
 struct PageHouse {
   bench::Workbench* bench;
   const Settings* settings;
-  std::function<job::Moment()> clock;
+  const Equipment* equipment;
   PageLinks links;
   QWidget* parent;
 };

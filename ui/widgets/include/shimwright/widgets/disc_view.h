@@ -13,7 +13,7 @@ struct DiscSpot {
   int number = 1;
   double angle_deg = 0;  ///< 0 is up, clockwise
   Mark mark = Mark::none;
-  bool next = false;     ///< to be measured now: ringed in blue
+  bool next = false;  ///< to be measured now: ringed in blue
 };
 
 /// The disc from above with its marked spots; the arrow points where it stands highest.

@@ -46,12 +46,16 @@ class NumberField : public QWidget {
   void edited();   ///< the text changed, by hand or by set_text()
   void entered();  ///< Enter, and the text can be read or may be blank
 
+ protected:
+  bool eventFilter(QObject* watched, QEvent* event) override;
+
  private:
   void show_echo();
   void read_it();
 
   quantity::Unit unit_;
   bool may_be_blank_ = false;
+  bool newly_there_ = false;  ///< the focus came, and neither key nor click since
   QString hint_text_;
   QString fault_;
   QLabel* title_;

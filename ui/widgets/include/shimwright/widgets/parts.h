@@ -31,6 +31,7 @@ class Button : public QPushButton {
   void set_keys(const QString& keys);
   /// A second, smaller line: `will not enter · key 1`.
   void set_second_line(const QString& text);
+  [[nodiscard]] Kind kind() const { return kind_; }
   [[nodiscard]] QSize sizeHint() const override;
   [[nodiscard]] QSize minimumSizeHint() const override { return sizeHint(); }
 
