@@ -232,7 +232,7 @@ run_demo() {
   # A folder of its own each time: the demonstration never writes over a store.
   mkdir -p "$home" && folder=$(mktemp -d "$home/$(date +%Y-%m-%d)-XXXXXX") || return 1
   if has_display && [[ -x build/release/bin/shimwright ]]; then
-    replay_demo "$folder" && build/release/bin/shimwright --store "$folder/workshop.shimwright"
+    replay_demo "$folder" && build/release/bin/shimwright --demo
   else
     replay_demo "$folder"
   fi

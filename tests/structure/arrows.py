@@ -42,7 +42,10 @@ def allowed_for(layer):
 
 
 def layer_of(name):
-    """`src/shim/fit.cpp` and `tests/shim/fit_test.cpp` are of `shim`; nothing for what is of no layer."""
+    """`src/shim/fit.cpp` and `tests/shim/fit_test.cpp` are of `shim`; nothing for what is of no layer. What measures
+    speed, in `tests/bench`, is of none: not of the layer `ui/bench`, whose tests lie in `tests/ui/bench`."""
+    if name.startswith("tests/bench/"):
+        return None
     return next((part for part in name.split("/")[1:3] if part in ARROWS), None)
 
 

@@ -22,6 +22,7 @@ class Arrows(TreeTest):
                 "src/shim/include/shimwright/shim/fit.h": "",
                 "src/store/open.cpp": '#include <QSqlDatabase>\n#include <sqlite3.h>\n#include "shimwright/job/job.h"\n',
                 "tests/shim/fit_test.cpp": '#include "shimwright/shim/fit.h"\n',
+                "tests/bench/window_bench.cpp": '#include "shimwright/shell/program.h"\n',
                 "ui/shell/main.cpp": '#include "shimwright/bench/page.h"\n#include <QApplication>\n',
             }
         )

@@ -47,7 +47,7 @@ PhotoPage::PhotoPage(Workbench& bench, const sheet::Step& step, QWidget* parent)
       count_(child_of<widgets::Text>(this, QString(), "strong")),
       caption_(child_of<widgets::WordField>(this, tr("What the next photo shows (may be blank)"))),
       unsent_(child_of<UnsentBox>(this, tr("The words belong to the next photo: choose it, or clear them."))),
-      one_more_(child_of<Button>(this, QString())),
+      one_more_(child_of<Button>(this, tr("Choose one more picture file"))),
       kept_place_(child_of<QWidget>(this)),
       camera_place_(child_of<QWidget>(this)),
       kept_column_(widgets::lay<QVBoxLayout>(kept_place_)),
@@ -76,8 +76,7 @@ void PhotoPage::set_camera_folder(const QString& folder) {
 
 void PhotoPage::refresh() {
   left_out_->show_words(widgets::Mark::deviation, left_out_words(bench(), step_state()));
-  one_more_->set_action_text(job::passed(step_state()) ? tr("Choose one more picture file")
-                                                       : tr("Choose a picture file"));
+  one_more_->setVisible(job::passed(step_state()));  // until then it is the main button below
   show_kept();
   show_camera();
 }

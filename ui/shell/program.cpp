@@ -1,6 +1,7 @@
 #include "shimwright/shell/program.h"
 
 #include <QFileInfo>
+#include <QPointer>
 #include <algorithm>
 #include <utility>
 
@@ -11,6 +12,8 @@
 namespace shimwright::shell {
 
 namespace {
+
+constexpr int before_backup_ms = 5000;
 
 bool is_there(const std::string& path) {
   return QFileInfo::exists(widgets::qt(path));
@@ -31,6 +34,10 @@ Program::Program(Settings& settings, Equipment equipment) : settings_(&settings)
 Program::~Program() = default;
 
 void Program::start(const StartWords& words) {
+  if (words.demo) {
+    try_demo();
+    return;
+  }
   const std::string path = words.store.empty()
                                ? store_to_open(equipment_.places, widgets::plain(settings_->last_store()))
                                : cli::absolute(words.store);
@@ -83,7 +90,12 @@ void Program::take(std::unique_ptr<store::Store> store) {
       main_.get(), &MainWindow::store_wanted, this, [this](const QString& path) { switch_to(widgets::plain(path)); },
       Qt::QueuedConnection);
   main_->show();
-  main_->start_backups();
+  // Not while the window comes up: a person waits for that, and for no backup.
+  equipment_.after(before_backup_ms, [window = QPointer<MainWindow>(main_.get())] {
+    if (window) {
+      window->start_backups();
+    }
+  });
   if (start_) {
     start_->hide();
   }

@@ -1,6 +1,7 @@
 #include "shimwright/shell/program.h"
 
 #include <QFile>
+#include <QRegularExpression>
 #include <QSignalSpy>
 #include <QTemporaryDir>
 #include <catch2/catch.hpp>
@@ -69,6 +70,21 @@ TEST_CASE("the first start tries the demonstration, which stays apart from the o
   REQUIRE(QTest::qWaitFor([&] { return it.program->start_window() != nullptr; }));
   CHECK(it.program->main_window() == nullptr);
   CHECK(it.start_window().isVisible());
+}
+
+TEST_CASE("the demonstration can be asked for, the first time and again") {
+  Start it;
+  it.equipment.pages = shell::page_table();
+  shell::StartWords words;
+  words.demo = true;
+  for (int time = 0; time < 2; ++time) {
+    it.start(words);
+    REQUIRE(it.program->main_window() != nullptr);
+    CHECK(named(*it.program->main_window(), "mark-demo-workshop")->isVisible());
+    const auto take_up = it.program->main_window()->findChildren<QPushButton*>(QRegularExpression("button-take-up-.*"));
+    CHECK_FALSE(take_up.isEmpty());
+  }
+  CHECK_FALSE(QFile::exists(QString::fromStdString(it.equipment.places.own)));
 }
 
 TEST_CASE("a locked store says who holds it and can be looked at") {

@@ -1,5 +1,5 @@
-// Every screen of the real window on the smallest screen: what can be pressed or typed into is large enough, has a name,
-// is reached by Tab and shows when it has the focus.
+// Every screen of the real window on the smallest screen: what can be pressed or typed into is large enough, has a
+// name, is reached by Tab and shows when it has the focus.
 #include <QAbstractButton>
 #include <QAccessible>
 #include <QComboBox>
@@ -97,7 +97,8 @@ std::set<const QWidget*> walk_by_tab(QWidget& window) {
     const QImage focused = here == nullptr ? QImage() : here->grab().toImage();
     QTest::keyClick(here == nullptr ? &window : here.data(), Qt::Key_Tab);
     QCoreApplication::processEvents();
-    const bool rests = qobject_cast<bench::StepPage*>(here.data()) != nullptr;  // a scanner's Enter presses nothing there
+    const bool rests =
+        qobject_cast<bench::StepPage*>(here.data()) != nullptr;  // a scanner's Enter presses nothing there
     if (here != nullptr && !rests && here->isVisible() && here != window.focusWidget() && !seen.count(here)) {
       INFO("has the focus: " << name_of(here));
       CHECK(focused != here->grab().toImage());
@@ -197,9 +198,9 @@ TEST_CASE("walk over the steps of a job") {
   it.open();
   REQUIRE(it.window->go(shell::PageName::job, job));
   look_over(*it.window, "as it is taken up");
-  look_over_steps(it, {"vehicle-number", "complaint-when", "complaint-gears", "received-photos", "battery-off", "odometer",
-                       "press-peak", "new-pack", "large-gauge-fit", "lower-float", "upper-float", "teach-in-lower",
-                       "sign-technician"});
+  look_over_steps(it, {"vehicle-number", "complaint-when", "complaint-gears", "received-photos", "battery-off",
+                       "odometer", "press-peak", "new-pack", "large-gauge-fit", "lower-float", "upper-float",
+                       "teach-in-lower", "sign-technician"});
   test::press(*it.window, "button-more");
   look_over(*it.window, "more");
   test::press(*it.window, "button-park");

@@ -202,7 +202,11 @@ void KeyTechnician::operator()(const job::AddPhoto& command) {
     return;
   }
   fill(QStringLiteral("field-caption"), command.caption);
-  tab_and_press(QStringLiteral("button-choose-picture"));
+  if (shows(QStringLiteral("button-choose-picture"))) {
+    tab_and_press(QStringLiteral("button-choose-picture"));
+  } else {
+    main_key();
+  }
 }
 
 void KeyTechnician::operator()(const job::WriteText& command) {

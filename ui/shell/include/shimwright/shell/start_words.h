@@ -13,9 +13,10 @@ struct StartWords {
   bool look = false;
   bool help = false;
   bool version = false;
+  bool demo = false;  ///< the demonstration workshop
 };
 
-/// Codes: those of cli::read_arguments.
+/// Codes: those of cli::read_arguments; `demo_and_store`.
 [[nodiscard]] Result<StartWords> read_start_words(const std::vector<std::string>& words);
 
 [[nodiscard]] std::string start_help();

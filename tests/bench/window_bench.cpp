@@ -1,0 +1,204 @@
+#include <algorithm>
+#include <chrono>
+#include <cstdlib>
+#include <functional>
+#include <iostream>
+#include <memory>
+#include <vector>
+
+#include <QAbstractButton>
+#include <QApplication>
+#include <QProcess>
+#include <QRegularExpression>
+#include <QSettings>
+#include <QTemporaryDir>
+#include <QTest>
+
+#include <fmt/format.h>
+
+#include "shimwright/bench/job_page.h"
+#include "shimwright/bench/surroundings.h"
+#include "shimwright/print/fonts.h"
+#include "shimwright/shell/program.h"
+#include "shimwright/shell/stores.h"
+#include "shimwright/widgets/style.h"
+#include "workshop.h"
+
+namespace {
+
+using namespace shimwright;
+using Clock = std::chrono::steady_clock;
+
+constexpr double frame_ms = 1000.0 / 60;
+
+double milliseconds(const std::function<void()>& call) {
+  const auto start = Clock::now();
+  call();
+  return std::chrono::duration<double, std::milli>(Clock::now() - start).count();
+}
+
+double median(std::vector<double> times) {
+  std::sort(times.begin(), times.end());
+  return times[times.size() / 2];
+}
+
+[[noreturn]] void give_up(const std::string& sentence) {
+  std::cerr << sentence << '\n';
+  std::exit(2);
+}
+
+/// Ends the process once the window has been painted: what is measured is what a person waits for.
+class LeaveWhenPainted : public QObject {
+ public:
+  bool eventFilter(QObject* watched, QEvent* event) override {
+    const auto* widget = qobject_cast<QWidget*>(watched);
+    painted_ = painted_ || (event->type() == QEvent::Paint && widget != nullptr && widget->isWindow());
+    if (painted_ && event->type() == QEvent::UpdateRequest) {
+      return false;
+    }
+    if (painted_ && event->type() != QEvent::Paint) {
+      std::_Exit(0);
+    }
+    return false;
+  }
+
+ private:
+  bool painted_ = false;
+};
+
+shell::Equipment equipment(const print::Fonts& fonts) {
+  shell::Equipment equipment;
+  equipment.clock = [] { return cli::moment_now(); };
+  equipment.places = {"/nowhere/own.shimwright", "/nowhere/demo.shimwright"};
+  equipment.choose_folder = [](QWidget*, const QString&) { return QString(); };
+  equipment.choose_photo = equipment.choose_folder;
+  equipment.after = bench::real_surroundings().after;
+  equipment.dress = [&fonts](widgets::Scheme scheme) { widgets::dress(*qApp, scheme, fonts); };
+  equipment.sound = [] {};
+  equipment.pages = shell::page_table();
+  return equipment;
+}
+
+/// The program over a store, with settings of its own.
+struct Ours {
+  explicit Ours(const std::string& store)
+      : fonts(loaded()), settings(std::make_unique<QSettings>(folder.filePath("s.ini"), QSettings::IniFormat)) {
+    widgets::dress(*qApp, settings.scheme(), fonts);
+    program = std::make_unique<shell::Program>(settings, equipment(fonts));
+    shell::StartWords words;
+    words.store = store;
+    program->start(words);
+    if (program->main_window() == nullptr) {
+      give_up("the store did not open: " + store);
+    }
+  }
+  static print::Fonts loaded() {
+    auto fonts = print::load_fonts();
+    if (!fonts) {
+      give_up(fonts.error().in_english());
+    }
+    return std::move(*fonts);
+  }
+
+  QTemporaryDir folder;
+  print::Fonts fonts;
+  shell::Settings settings;
+  std::unique_ptr<shell::Program> program;
+};
+
+int show_empty() {
+  QWidget window;
+  window.resize(1366, 768);
+  window.show();
+  return QApplication::exec();
+}
+
+int show_ours(const std::string& store) {
+  const Ours ours(store);
+  return QApplication::exec();
+}
+
+/// From the wish for another step to all of it on the screen.
+int change_steps(const std::string& store, int repeats) {
+  const Ours ours(store);
+  shell::MainWindow* window = ours.program->main_window();
+  const auto take_up = window->findChildren<QAbstractButton*>(QRegularExpression("button-take-up-.*"));
+  if (take_up.isEmpty()) {
+    give_up("the store holds no job in work");
+  }
+  take_up.front()->click();
+  auto* page = window->findChild<bench::JobPage*>();
+  std::vector<double> times;
+  const std::vector<const char*> steps{"odometer", "large-gauge-fit", "lower-float", "press-peak", "received-photos"};
+  for (int repeat = 0; repeat < repeats * static_cast<int>(steps.size()); ++repeat) {
+    const char* step = steps[static_cast<std::size_t>(repeat) % steps.size()];
+    times.push_back(milliseconds([&] {
+      page->show_step(step);
+      QCoreApplication::processEvents();
+      window->repaint();
+      QCoreApplication::processEvents();
+    }));
+  }
+  std::sort(times.begin(), times.end());
+  std::cout << fmt::format("{:24} {:10.1f} ms median, {:.1f} ms worst: {:.1f} and {:.1f} frames of 60 a second\n",
+                           "a step change", median(times), times.back(), median(times) / frame_ms,
+                           times.back() / frame_ms);
+  return 0;
+}
+
+double time_of(const QStringList& words) {
+  return milliseconds([&] {
+    QProcess child;
+    child.setProcessChannelMode(QProcess::ForwardedChannels);
+    child.start(QCoreApplication::applicationFilePath(), words);
+    if (!child.waitForFinished(60000) || child.exitCode() != 0) {
+      give_up("the measured window did not come up");
+    }
+  });
+}
+
+/// Both in turn, so that they meet the machine in the same mood.
+void measure_first_window(const QString& store, int repeats) {
+  std::vector<double> ours;
+  std::vector<double> empty;
+  for (int repeat = 0; repeat <= repeats; ++repeat) {
+    const double empty_time = time_of({"--empty"});
+    const double our_time = time_of({"--ours", store});
+    if (repeat > 0) {  // the first reads the libraries from the disk
+      empty.push_back(empty_time);
+      ours.push_back(our_time);
+    }
+  }
+  std::cout << fmt::format("{:24} {:10.1f} ms, an empty one {:.1f} ms: {:.2f} times\n", "first window", median(ours),
+                           median(empty), median(ours) / median(empty));
+}
+
+}  // namespace
+
+/// `window_bench [repeats [store]]`: from the start of the program to its painted window, beside an empty window of the
+/// toolkit in a process of its own; and what a change of step takes. Without a store on a demonstration workshop of a
+/// few jobs. Median times.
+int main(int argument_count, char** arguments) {
+  QApplication application(argument_count, arguments);
+  const QStringList words = QCoreApplication::arguments();
+  LeaveWhenPainted leave;
+  if (words.value(1) == "--empty" || words.value(1) == "--ours") {
+    application.installEventFilter(&leave);
+    return words.value(1) == "--empty" ? show_empty() : show_ours(words.value(2).toStdString());
+  }
+  if (words.value(1) == "--steps") {
+    return change_steps(words.value(2).toStdString(), words.value(3).toInt());
+  }
+  const int repeats = argument_count > 1 ? std::max(1, words.at(1).toInt()) : 20;
+  const QTemporaryDir folder;
+  QString store = words.value(2);
+  if (store.isEmpty()) {
+    store = folder.filePath("workshop.shimwright");
+    if (auto made = shell::make_demo_workshop(store.toStdString(), cli::moment_now()); !made) {
+      give_up(made.error().in_english());
+    }
+  }
+  measure_first_window(store, repeats);
+  static_cast<void>(time_of({"--steps", store, QString::number(repeats)}));
+  return 0;
+}
