@@ -86,7 +86,7 @@ void RecordView::build() {
 
 QWidget* RecordView::bar() {
   auto* bar = widgets::child_of<QWidget>(this);
-  auto* row = widgets::lay<QHBoxLayout>(bar, 8);
+  auto* row = widgets::lay<QHBoxLayout>(bar, 6);
   row->setContentsMargins(16, 8, 16, 6);
   const auto button = [&](const QString& text, const char* name, widgets::Button::Kind kind) {
     auto* made = widgets::child_of<widgets::Button>(bar, text, kind);

@@ -1,6 +1,7 @@
 #include "shimwright/shell/main_window.h"
 
 #include <QCloseEvent>
+#include <QScreen>
 #include <QShortcut>
 #include <algorithm>
 #include <utility>
@@ -19,7 +20,7 @@ MainWindow::MainWindow(bench::Workbench& bench, Settings& settings, const Equipm
   add_keys();
   choose_first_person();
   tell_looks_only();
-  resize(1366, 768);
+  resize(QSize(1366, 768).boundedTo(screen()->availableSize()));
   restoreGeometry(settings.geometry());
   bring(PageName::home, {});
 }

@@ -217,3 +217,35 @@ TEST_CASE("walk over a step that asks for depths") {
   REQUIRE(it.window->go(shell::PageName::job, job));
   look_over_steps(it, {"small-temperature", "small-depth"});
 }
+
+TEST_CASE("no screen needs more room than the smallest one has at twice the size") {
+  constexpr QSize smallest_at_twice(683, 384);
+  WalkBench it;
+  const std::string job = it.bench.go_to("lower-float", 6);
+  it.open();
+  const auto fits = [&](const std::string& screen) {
+    settle();
+    it.window->resize(smallest_at_twice);
+    settle();
+    INFO("screen: " << screen << ", needs " << it.window->minimumSizeHint().width() << " x "
+                    << it.window->minimumSizeHint().height());
+    CHECK(it.window->size() == smallest_at_twice);
+  };
+  for (const auto& [page, name] :
+       {std::pair{shell::PageName::home, "home"}, {shell::PageName::new_job, "new job"},
+        {shell::PageName::past_jobs, "past jobs"}, {shell::PageName::workshop, "workshop"}}) {
+    REQUIRE(it.window->go(page));
+    fits(name);
+  }
+  REQUIRE(it.window->go(shell::PageName::record, job));
+  fits("record");
+  REQUIRE(it.window->go(shell::PageName::job, job));
+  auto* page = it.window->findChild<bench::JobPage*>();
+  REQUIRE(page != nullptr);
+  for (const char* step : {"vehicle-number", "complaint-when", "complaint-gears", "received-photos", "battery-off",
+                           "odometer", "press-peak", "new-pack", "large-gauge-fit", "lower-float", "upper-float",
+                           "teach-in-lower", "sign-technician"}) {
+    page->show_step(step);
+    fits(step);
+  }
+}

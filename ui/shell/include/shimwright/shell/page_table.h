@@ -42,11 +42,11 @@ struct PageLinks {
 
 /// What a page is built from. All but the links outlive it.
 struct PageHouse {
-  bench::Workbench* bench;
-  const Settings* settings;
-  const Equipment* equipment;
+  bench::Workbench* bench = nullptr;
+  const Settings* settings = nullptr;
+  const Equipment* equipment = nullptr;
   PageLinks links;
-  QWidget* parent;
+  QWidget* parent = nullptr;
 };
 
 /// A page, and what the window may ask of it; what it does not answer is left empty.
