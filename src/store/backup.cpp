@@ -37,10 +37,7 @@ Result<Value> store_id(Connection& connection) {
 
 /// Ours, and nothing in it that the store does not have.
 Result<bool> is_older_backup(Connection& store, const QString& out) {
-  if (auto checked = check_file(out); !checked) {
-    return false;
-  }
-  auto backup = Connection::open(out, Access::look);
+  auto backup = connect_checked(out, Access::look);
   auto id = store_id(store);
   auto backup_id = backup ? store_id(**backup) : Result<Value>(Value());
   if (!id || !backup || !backup_id || *id != *backup_id || *id == Value()) {
@@ -151,10 +148,7 @@ Result<BackupReport> back_up(const std::string& store_path, const std::string& o
     return passed_on(checked);
   }
   const QString place = QString::fromStdString(store_path);
-  if (auto checked = check_file(place); !checked) {
-    return passed_on(checked);
-  }
-  auto store = Connection::open(place, Access::look);
+  auto store = connect_checked(place, Access::look);
   if (!store) {
     return passed_on(store);
   }
