@@ -39,6 +39,11 @@ qint64 size_by_header(const QByteArray& header) {
   return (page_size == 1 ? qint64{65536} : qint64{page_size}) * qint64{pages};
 }
 
+/// Of a change that a power cut broke off before the store had its log: SQLite takes that change back.
+bool has_unfinished_change(const QString& path) {
+  return QFileInfo(path + QStringLiteral("-journal")).size() > 0;
+}
+
 bool has_unsaved_log(const QString& path) {
   return QFileInfo(path + QStringLiteral("-wal")).size() > 0;
 }
@@ -74,7 +79,7 @@ Result<void> check_file(const Connection& connection) {
       file == nullptr || file->pMethods == nullptr || file->pMethods->xFileSize(file, &size) != SQLITE_OK) {
     return unreadable();
   }
-  if (size == 0) {
+  if (size == 0 || has_unfinished_change(connection.path())) {
     return {};
   }
   QByteArray header(static_cast<int>(qMin<qint64>(size, header_size)), '\0');
