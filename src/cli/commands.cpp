@@ -39,6 +39,11 @@ const std::vector<CommandEntry>& commands() {
       {"backup", "backup OUT --store FILE",
        "Copies the store to OUT, photos beside it, checks the copy and only then gives it its name.", false,
        run_backup},
+      {"erase", "erase VIN --store FILE",
+       "Erases plate, customer reference and complaint of every job of a vehicle, for good. The jobs and their numbers "
+       "stay.\n"
+       "Backups made before keep these texts until they are made anew or thrown away.",
+       false, run_erase},
       {"make-demo", "make-demo --jobs N --store FILE [--seed S]",
        "Fills a new store with N invented jobs. The same seed gives the same jobs.", false, run_make_demo},
   };

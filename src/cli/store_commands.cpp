@@ -6,6 +6,7 @@
 #include "commands.h"
 #include "shimwright/store/backup.h"
 #include "shimwright/store/check.h"
+#include "shimwright/vehicle/vehicle_number.h"
 #include "workshop.h"
 
 namespace shimwright::cli {
@@ -78,6 +79,29 @@ Exit run_check(const std::vector<std::string>& words) {
                             {"erased_texts", report->erased_texts},
                             {"findings", report->findings.size()}}));
   return report->in_order() ? Exit::done : Exit::off;
+}
+
+Exit run_erase(const std::vector<std::string>& words) {
+  auto arguments = read_arguments(words, {1, 1, {"store"}, {"store"}, {}});
+  if (!arguments) {
+    return refused(arguments.error());
+  }
+  auto there = open_to_look(arguments->options.at("store"));
+  if (!there) {
+    return refused(there.error());
+  }
+  there->reset();
+  auto store = open_to_write(arguments->options.at("store"), "shimwright-cli");
+  if (!store) {
+    return refused(store.error());
+  }
+  const std::string vehicle = vehicle::folded_key(arguments->positional.front());
+  auto erased = (*store)->erase_vehicle_texts(vehicle, {"", moment_now()});
+  if (!erased) {
+    return erased.error().code == "unknown_vehicle" ? refused(erased.error()) : failed(erased.error());
+  }
+  say(one_line(ordered_json{{"vehicle", vehicle}, {"erased", *erased}}));
+  return Exit::done;
 }
 
 Exit run_backup(const std::vector<std::string>& words) {

@@ -35,19 +35,33 @@ Result<Value> store_id(Connection& connection) {
   return connection.value("SELECT id FROM store");
 }
 
+/// What could not be read is no backup of ours, except where it is the disk that did not read.
+Result<bool> no_unless_the_disk(const Error& error) {
+  if (error.code == "disk_full" || error.code == "disk_fault" || error.code == "cannot_open") {
+    return tl::make_unexpected(error);
+  }
+  return false;
+}
+
 /// Ours, and nothing in it that the store does not have.
 Result<bool> is_older_backup(Connection& store, const QString& out) {
-  if (auto checked = check_file(out); !checked) {
-    return false;
+  auto backup = connect_checked(out, Access::look);
+  if (!backup) {
+    return no_unless_the_disk(backup.error());
   }
-  auto backup = Connection::open(out, Access::look);
+  auto backup_id = store_id(**backup);
+  if (!backup_id) {
+    return no_unless_the_disk(backup_id.error());
+  }
   auto id = store_id(store);
-  auto backup_id = backup ? store_id(**backup) : Result<Value>(Value());
-  if (!id || !backup || !backup_id || *id != *backup_id || *id == Value()) {
+  if (!id) {
+    return passed_on(id);
+  }
+  if (*id != *backup_id || *id == Value()) {
     return false;
   }
   auto end = end_of_heads(**backup);
-  return end ? heads_hold(store, *end) : Result<bool>(false);
+  return end ? heads_hold(store, *end) : no_unless_the_disk(end.error());
 }
 
 Result<void> check_place(Connection& store, const std::string& out) {
@@ -151,10 +165,7 @@ Result<BackupReport> back_up(const std::string& store_path, const std::string& o
     return passed_on(checked);
   }
   const QString place = QString::fromStdString(store_path);
-  if (auto checked = check_file(place); !checked) {
-    return passed_on(checked);
-  }
-  auto store = Connection::open(place, Access::look);
+  auto store = connect_checked(place, Access::look);
   if (!store) {
     return passed_on(store);
   }

@@ -1,10 +1,8 @@
 #include "copy.h"
 
-#include <cstdio>
 #include <optional>
 
 #include <QFile>
-#include <QFileInfo>
 
 #include "disk.h"
 
@@ -49,15 +47,6 @@ Result<void> check_copy(const QString& path, const CopyCheck& check) {
     return wrong_copy(*found);
   }
   return check ? check(**copy) : Result<void>();
-}
-
-Result<void> rename_over(const QString& from, const QString& to) {
-  if (std::rename(QFile::encodeName(from).constData(), QFile::encodeName(to).constData()) != 0) {
-    return refuse(
-        "disk_fault", to.toStdString(),
-        SHIMWRIGHT_TEXT("store", "The copy could not take its name; look whether the folder may be written to."));
-  }
-  return sync_folder(QFileInfo(to).absolutePath());
 }
 
 }  // namespace

@@ -2,41 +2,97 @@
 
 #include <algorithm>
 #include <array>
+#include <cerrno>
+#include <cstdio>
 #include <string_view>
 
-#include <QDir>
 #include <QFile>
 #include <QFileInfo>
 #include <QStorageInfo>
 
 #include <fcntl.h>
+#include <sys/stat.h>
 #include <unistd.h>
 
 namespace shimwright::store {
 
 namespace {
 
+constexpr const char* unfinished = ".part";
+
+QByteArray name_of(const QString& path) {
+  return QFile::encodeName(path);
+}
+
 tl::unexpected<Error> cannot_make(const QString& path) {
+  if (is_out_of_space(errno)) {
+    return disk_is_full();
+  }
   return refuse(
       "cannot_open", path.toStdString(),
       SHIMWRIGHT_TEXT("store", "This could not be made; look whether the folder is there and may be written to."));
 }
 
+tl::unexpected<Error> not_on_disk(const QString& path) {
+  if (is_out_of_space(errno)) {
+    return disk_is_full();
+  }
+  return refuse("disk_fault", path.toStdString(),
+                SHIMWRIGHT_TEXT("store", "This could not be brought to the disk; look after the disk and try again."));
+}
+
 Result<void> sync_path(const QString& path, int flags) {
-  const int file = ::open(QFile::encodeName(path).constData(), flags | O_CLOEXEC);
+  const int file = ::open(name_of(path).constData(), flags | O_CLOEXEC);
   const bool synced = file >= 0 && ::fsync(file) == 0;
+  const int fault = errno;
   if (file >= 0) {
     ::close(file);
   }
-  if (!synced) {
-    return refuse(
-        "disk_fault", path.toStdString(),
-        SHIMWRIGHT_TEXT("store", "This could not be brought to the disk; look after the disk and try again."));
+  errno = fault;
+  return synced ? Result<void>() : not_on_disk(path);
+}
+
+bool write_all(int file, const QByteArray& content) {
+  for (qsizetype done = 0; done < content.size();) {
+    const ssize_t count = ::write(file, content.constData() + done, size_t(content.size() - done));
+    if (count < 0 && errno != EINTR) {
+      return false;
+    }
+    done += qMax<qsizetype>(count, 0);
   }
-  return {};
+  return true;
+}
+
+/// Gives 0 or the fault's number: closing and taking away would write over it.
+int write_and_sync(const QByteArray& name, const QByteArray& content) {
+  const int file = ::open(name.constData(), O_WRONLY | O_CREAT | O_TRUNC | O_CLOEXEC, S_IRUSR | S_IWUSR);
+  if (file < 0) {
+    return errno;
+  }
+  const int fault = write_all(file, content) && ::fsync(file) == 0 ? 0 : errno;
+  ::close(file);
+  return fault;
+}
+
+Result<void> make_one_folder(const QString& path) {
+  // Another program may have made it in between.
+  if (::mkdir(name_of(path).constData(), S_IRWXU) != 0 && errno != EEXIST) {
+    return cannot_make(path);
+  }
+  return sync_folder(QFileInfo(path).absolutePath());
 }
 
 }  // namespace
+
+bool is_out_of_space(int error_number) {
+  return error_number == ENOSPC || error_number == EDQUOT;
+}
+
+tl::unexpected<Error> disk_is_full() {
+  return refuse(
+      "disk_full", "",
+      SHIMWRIGHT_TEXT("store", "The disk is full, so this was not saved; free some space and enter it again."));
+}
 
 Result<void> sync_file(const QString& path) {
   return sync_path(path, O_RDONLY);
@@ -46,25 +102,46 @@ Result<void> sync_folder(const QString& path) {
   return sync_path(path, O_RDONLY | O_DIRECTORY);
 }
 
+Result<void> rename_over(const QString& from, const QString& to) {
+  if (std::rename(name_of(from).constData(), name_of(to).constData()) != 0) {
+    return not_on_disk(to);
+  }
+  return sync_folder(QFileInfo(to).absolutePath());
+}
+
+Result<void> write_whole_file(const QString& path, const QByteArray& content) {
+  const QString part = path + QLatin1String(unfinished);
+  const int fault = write_and_sync(name_of(part), content);
+  if (fault != 0) {
+    ::unlink(name_of(part).constData());
+    errno = fault;
+    return not_on_disk(path);
+  }
+  return rename_over(part, path);
+}
+
 Result<void> make_private_folder(const QString& path) {
   if (QFileInfo(path).isDir()) {
     return {};
   }
-  if (!QDir().mkpath(path) || !QFile::setPermissions(path, QFile::ReadOwner | QFile::WriteOwner | QFile::ExeOwner)) {
-    return cannot_make(path);
+  const QString above = QFileInfo(path).absolutePath();
+  if (above != path) {
+    if (auto made = make_private_folder(above); !made) {
+      return made;
+    }
   }
-  return {};
+  return make_one_folder(path);
 }
 
 Result<void> make_private_file(const QString& path) {
   if (QFileInfo::exists(path)) {
     return {};
   }
-  QFile file(path);
-  if (!file.open(QIODevice::WriteOnly | QIODevice::NewOnly) ||
-      !file.setPermissions(QFile::ReadOwner | QFile::WriteOwner)) {
+  const int file = ::open(name_of(path).constData(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, S_IRUSR | S_IWUSR);
+  if (file < 0) {
     return cannot_make(path);
   }
+  ::close(file);
   return {};
 }
 

@@ -7,14 +7,26 @@
 /// What has to reach the disk, and who may read it.
 namespace shimwright::store {
 
+/// Whether a call of the system that left this `errno` failed for want of room.
+[[nodiscard]] bool is_out_of_space(int error_number);
+/// Code: `disk_full`.
+[[nodiscard]] tl::unexpected<Error> disk_is_full();
+
+/// Writes a file that only its owner reads, whole or not at all: under another name, brought to the disk, renamed over
+/// what lies there, and the folder brought to the disk. Codes: `disk_full`, `disk_fault`.
+[[nodiscard]] Result<void> write_whole_file(const QString& path, const QByteArray& content);
+/// Gives a file that is on the disk another name, over what lies there. Codes: `disk_full`, `disk_fault`.
+[[nodiscard]] Result<void> rename_over(const QString& from, const QString& to);
+
 /// Brings a file's content to the disk. Code: `disk_fault`.
 [[nodiscard]] Result<void> sync_file(const QString& path);
 /// Brings the names in a folder to the disk: without it a new file may be gone after a power cut.
 [[nodiscard]] Result<void> sync_folder(const QString& path);
 
-/// Makes a folder that only its owner reads, where there is none. Code: `cannot_open`.
+/// Makes a folder that only its owner reads, where there is none, its name on the disk. Codes: `cannot_open`,
+/// `disk_full`, `disk_fault`.
 [[nodiscard]] Result<void> make_private_folder(const QString& path);
-/// Makes an empty file that only its owner reads, where there is none. Code: `cannot_open`.
+/// Makes an empty file that only its owner reads, where there is none. Codes: `cannot_open`, `disk_full`.
 [[nodiscard]] Result<void> make_private_file(const QString& path);
 
 /// Whether this is the name of a file system that lies on another machine (`nfs4`, `cifs`, …).

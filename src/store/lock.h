@@ -3,7 +3,6 @@
 #include <memory>
 #include <optional>
 
-#include <QLockFile>
 #include <QString>
 
 #include "shimwright/store/store.h"
@@ -12,9 +11,13 @@ namespace shimwright::store {
 
 /// The right to write in a store, for as long as it lives. A second program is told who has it. A lock left by a
 /// program of this machine that is gone is taken over; one left by another machine stays until a person breaks it.
+///
+/// The right is a lock of the system on the open file `<store>.lock`, so it ends with the program however that ends.
+/// The file itself says who, and stays where it is, empty, when nobody writes: what would take it away by its name
+/// could take away the next writer's.
 class WriterLock {
  public:
-  /// Code: `locked`, `cannot_open`.
+  /// Code: `locked`, `cannot_open`, `disk_full`.
   [[nodiscard]] static Result<std::unique_ptr<WriterLock>> take(const QString& store_path, const std::string& person,
                                                                 std::int64_t now_ms);
   ~WriterLock();
@@ -22,10 +25,9 @@ class WriterLock {
   WriterLock& operator=(const WriterLock&) = delete;
 
  private:
-  WriterLock(const QString& lock_path, QString note_path);
+  explicit WriterLock(int file) : file_(file) {}
 
-  QLockFile lock_;
-  QString note_path_;
+  int file_;
 };
 
 [[nodiscard]] std::optional<LockHolder> holder_of(const QString& store_path);

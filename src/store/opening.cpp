@@ -1,8 +1,9 @@
 #include "opening.h"
 
-#include <QFile>
 #include <QFileInfo>
 #include <QtEndian>
+
+#include <sqlite3.h>
 
 #include "copy.h"
 #include "shimwright/store/ids.h"
@@ -18,6 +19,11 @@ tl::unexpected<Error> not_a_store() {
                 SHIMWRIGHT_TEXT("store", "This file is not a store of this program; choose another."));
 }
 
+tl::unexpected<Error> unreadable() {
+  return refuse("cannot_open", "",
+                SHIMWRIGHT_TEXT("store", "This cannot be read; look whether it is a file and may be read by you."));
+}
+
 tl::unexpected<Error> cut_short() {
   return refuse("store_damaged", "",
                 SHIMWRIGHT_TEXT("store",
@@ -31,6 +37,11 @@ qint64 size_by_header(const QByteArray& header) {
   const auto page_size = qFromBigEndian<quint16>(bytes + 16);
   const auto pages = qFromBigEndian<quint32>(bytes + 28);
   return (page_size == 1 ? qint64{65536} : qint64{page_size}) * qint64{pages};
+}
+
+/// Of a change that a power cut broke off before the store had its log: SQLite takes that change back.
+bool has_unfinished_change(const QString& path) {
+  return QFileInfo(path + QStringLiteral("-journal")).size() > 0;
 }
 
 bool has_unsaved_log(const QString& path) {
@@ -61,24 +72,42 @@ Result<void> check_path(const std::string& path) {
   return {};
 }
 
-Result<void> check_file(const QString& path) {
-  QFile file(path);
-  if (!QFileInfo(path).isFile() || !file.open(QIODevice::ReadOnly)) {
-    return refuse("cannot_open", "",
-                  SHIMWRIGHT_TEXT("store", "This cannot be read; look whether it is a file and may be read by you."));
+Result<void> check_file(const Connection& connection) {
+  sqlite3_file* file = nullptr;
+  sqlite3_int64 size = 0;
+  if (sqlite3_file_control(connection.handle(), "main", SQLITE_FCNTL_FILE_POINTER, &file) != SQLITE_OK ||
+      file == nullptr || file->pMethods == nullptr || file->pMethods->xFileSize(file, &size) != SQLITE_OK) {
+    return unreadable();
   }
-  const QByteArray header = file.read(header_size);
-  if (header.isEmpty()) {
+  if (size == 0 || has_unfinished_change(connection.path())) {
     return {};
+  }
+  QByteArray header(static_cast<int>(qMin<qint64>(size, header_size)), '\0');
+  if (file->pMethods->xRead(file, header.data(), static_cast<int>(header.size()), 0) != SQLITE_OK) {
+    return unreadable();
   }
   if (!QByteArray("SQLite format 3\0", 16).startsWith(header.left(16))) {
     return not_a_store();
   }
   // While pages wait in the log, the file itself may be shorter than it says.
-  if (header.size() < header_size || (!has_unsaved_log(path) && file.size() < size_by_header(header))) {
+  if (header.size() < header_size || (!has_unsaved_log(connection.path()) && size < size_by_header(header))) {
     return cut_short();
   }
   return {};
+}
+
+Result<std::unique_ptr<Connection>> connect_checked(const QString& path, Access access) {
+  if (!QFileInfo(path).isFile() || !QFileInfo(path).isReadable()) {
+    return unreadable();
+  }
+  auto connection = Connection::open(path, access);
+  if (!connection) {
+    return connection;
+  }
+  if (auto checked = check_file(**connection); !checked) {
+    return passed_on(checked);
+  }
+  return connection;
 }
 
 Result<Kinship> kinship_of(Connection& connection) {

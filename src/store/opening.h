@@ -13,8 +13,12 @@ namespace shimwright::store {
 [[nodiscard]] Result<void> check_path(const std::string& path);
 
 /// Whether what lies there can be a whole SQLite file: its first bytes, and as many pages as it says. An empty file
-/// passes. Codes: `not_a_store`, `store_damaged`, `cannot_open`.
-[[nodiscard]] Result<void> check_file(const QString& path);
+/// passes. Read through the connection: to open and close a store's file beside it gives up the locks SQLite has on it.
+/// Codes: `not_a_store`, `store_damaged`, `cannot_open`.
+[[nodiscard]] Result<void> check_file(const Connection& connection);
+
+/// A connection to a file that passed check_file().
+[[nodiscard]] Result<std::unique_ptr<Connection>> connect_checked(const QString& path, Access access);
 
 enum class Kinship {
   empty,  ///< nothing in it yet

@@ -3,7 +3,6 @@
 #include <QCryptographicHash>
 #include <QFile>
 #include <QFileInfo>
-#include <QSaveFile>
 
 #include "disk.h"
 #include "shimwright/store/store.h"
@@ -35,7 +34,12 @@ Result<QByteArray> content_of(const QString& path) {
     return refuse("photo_too_large", path.toStdString(),
                   SHIMWRIGHT_TEXT("store", "This photo is larger than 20 MB; take it at a lower resolution."));
   }
-  return file.readAll();
+  const QByteArray content = file.readAll();
+  if (content.size() != file.size()) {
+    return refuse("photo_unreadable", path.toStdString(),
+                  SHIMWRIGHT_TEXT("store", "This photo cannot be read; choose it again."));
+  }
+  return content;
 }
 
 }  // namespace
@@ -63,16 +67,7 @@ Result<void> write_photo(const QString& path, const QByteArray& content) {
   if (auto made = make_private_folder(folder); !made) {
     return made;
   }
-  QSaveFile file(path);
-  if (!file.open(QIODevice::WriteOnly) || !file.setPermissions(QFile::ReadOwner | QFile::WriteOwner) ||
-      file.write(content) != content.size() || !file.commit()) {
-    return refuse("disk_fault", path.toStdString(),
-                  SHIMWRIGHT_TEXT("store", "The photo could not be written; look whether the disk is full."));
-  }
-  if (auto synced = sync_file(path); !synced) {
-    return synced;
-  }
-  return sync_folder(folder);
+  return write_whole_file(path, content);
 }
 
 Result<KeptPhoto> Store::keep_photo(const std::string& file) {

@@ -22,7 +22,71 @@ Result<void> erase_within(Connection& connection, const std::string& id, const B
   return add_change(connection, "private_text", id, nlohmann::json{{"erased", true}}, by);
 }
 
+/// What was erased still stands in the log until that is emptied, and it is not while somebody reads there.
+Result<void> empty_log(Connection& connection) {
+  auto emptied = connection.rows("PRAGMA wal_checkpoint(TRUNCATE)");
+  if (!emptied) {
+    return passed_on(emptied);
+  }
+  if (!emptied->empty() && number_in(emptied->front(), 0) != 0) {
+    return refuse("erased_in_use", "",
+                  SHIMWRIGHT_TEXT("store",
+                                  "This is erased, but its bytes stay in the log while another program reads the "
+                                  "store; close that and erase once more."));
+  }
+  return {};
+}
+
+Result<std::vector<std::string>> texts_of_vehicle(Connection& connection, const std::string& vehicle_key) {
+  auto known = connection.value("SELECT 1 FROM job WHERE vehicle = ?", {vehicle_key});
+  if (!known) {
+    return passed_on(known);
+  }
+  if (*known == Value()) {
+    return refuse("unknown_vehicle", vehicle_key,
+                  SHIMWRIGHT_TEXT("store", "There is no job of this vehicle in the store; look at its number again."));
+  }
+  auto rows = connection.rows(
+      "SELECT private_text.id FROM job JOIN private_text ON private_text.id IN (job.plate, job.customer_reference, "
+      "job.complaint) WHERE job.vehicle = ? AND private_text.text IS NOT NULL ORDER BY private_text.id",
+      {vehicle_key});
+  if (!rows) {
+    return passed_on(rows);
+  }
+  std::vector<std::string> ids;
+  for (const Row& row : *rows) {
+    ids.push_back(text_in(row, 0));
+  }
+  return ids;
+}
+
 }  // namespace
+
+Result<std::int64_t> Store::erase_vehicle_texts(const std::string& vehicle_key, const By& by) {
+  if (auto may = may_write(); !may) {
+    return passed_on(may);
+  }
+  auto transaction = Transaction::begin(*connection_);
+  if (!transaction) {
+    return passed_on(transaction);
+  }
+  auto ids = texts_of_vehicle(*connection_, vehicle_key);
+  if (!ids) {
+    return passed_on(ids);
+  }
+  for (const std::string& id : *ids) {
+    if (auto erased = erase_within(*connection_, id, by); !erased) {
+      return passed_on(erased);
+    }
+  }
+  if (auto committed = transaction->commit(); !committed) {
+    return passed_on(committed);
+  }
+  if (auto emptied = empty_log(*connection_); !emptied) {
+    return passed_on(emptied);
+  }
+  return static_cast<std::int64_t>(ids->size());
+}
 
 Result<void> Store::erase_private_text(const std::string& id, const By& by) {
   if (auto may = may_write(); !may) {
@@ -38,8 +102,7 @@ Result<void> Store::erase_private_text(const std::string& id, const By& by) {
   if (auto committed = transaction->commit(); !committed) {
     return committed;
   }
-  // Its bytes still stand in the log until that is emptied.
-  return connection_->run_script("PRAGMA wal_checkpoint(TRUNCATE)");
+  return empty_log(*connection_);
 }
 
 }  // namespace shimwright::store

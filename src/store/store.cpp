@@ -45,10 +45,7 @@ Result<Opened> open_for_looking(const QString& path, std::optional<Message> why)
   if (!QFileInfo::exists(path)) {
     return no_store();
   }
-  if (auto checked = check_file(path); !checked) {
-    return passed_on(checked);
-  }
-  auto connection = Connection::open(path, Access::look);
+  auto connection = connect_checked(path, Access::look);
   if (!connection) {
     return passed_on(connection);
   }
@@ -87,14 +84,11 @@ Result<Opened> open_for_writing(const QString& path, const Opening& opening) {
   if (auto made = make_place(path); !made) {
     return passed_on(made);
   }
-  if (auto checked = check_file(path); !checked) {
-    return passed_on(checked);
-  }
   auto lock = WriterLock::take(path, opening.person, opening.now_ms);
   if (!lock) {
     return passed_on(lock);
   }
-  auto connection = Connection::open(path, Access::write);
+  auto connection = connect_checked(path, Access::write);
   if (!connection) {
     return passed_on(connection);
   }

@@ -4,7 +4,7 @@ import json
 import program
 from program import Bench, main, run
 
-COMMANDS = ("advise", "reading", "vin", "replay", "find", "record", "check", "backup", "make-demo")
+COMMANDS = ("advise", "reading", "vin", "replay", "find", "record", "check", "backup", "erase", "make-demo")
 
 
 class Commands(Bench):
@@ -71,6 +71,21 @@ class Commands(Bench):
         status, _, err = run("check", "--store", self.store)
         self.assertEqual(status, 1)
         self.assertTrue(err)
+
+    def test_erase(self):
+        self.made(2)
+        vehicle = json.loads(run("find", "1001", "--store", self.store)[1][0])["vehicle"]
+        status, out, _ = run("erase", vehicle.lower(), "--store", self.store)
+        self.assertEqual((status, json.loads(out[0])["vehicle"]), (0, vehicle))
+        erased = json.loads(out[0])["erased"]
+        self.assertGreater(erased, 0)
+        answer = json.loads(run("check", "--store", self.store)[1][0])
+        self.assertEqual((answer["in_order"], answer["erased_texts"]), (True, erased))
+        self.assertEqual(run("record", "1001", "--store", self.store, "--summary")[0], 0)
+        self.assertIn("TESTVN00NOBODY000", self.refused("erase", "TESTVN00NOBODY000", "--store", self.store))
+        self.assertFalse((self.folder / "none").exists())
+        self.refused("erase", vehicle, "--store", self.folder / "none")
+        self.assertFalse((self.folder / "none").exists())
 
     def test_record(self):
         self.made(1)

@@ -19,9 +19,12 @@ def run(*words, text=None):
 
 
 def entries_in(store):
-    """Sequence numbers in the store, read by plain SQLite."""
+    """Sequence numbers of each job in the store, read by plain SQLite."""
+    there = {}
     with sqlite3.connect(f"file:{store}?mode=ro", uri=True) as database:
-        return {row[0] for row in database.execute("SELECT seq FROM entry")}
+        for job, seq in database.execute("SELECT job, seq FROM entry"):
+            there.setdefault(job, set()).add(seq)
+    return there
 
 
 class Bench(unittest.TestCase):

@@ -1,5 +1,6 @@
 #include "disk.h"
 
+#include <QDir>
 #include <QFile>
 #include <QFileInfo>
 #include <QTemporaryDir>
@@ -37,8 +38,21 @@ TEST_CASE("what cannot be made or brought to the disk is told") {
   CHECK(code_of(make_private_folder("/proc/no/such")) == "cannot_open");
   CHECK(code_of(sync_file("/proc/no/such/a")) == "disk_fault");
   CHECK(code_of(sync_folder("/proc/no/such")) == "disk_fault");
+  CHECK(code_of(write_whole_file("/proc/no/such/a", "b")) == "disk_fault");
   const QTemporaryDir folder;
   went(sync_folder(folder.path()));
+}
+
+TEST_CASE("a file is written whole over what lay there, and nothing else is left") {
+  const QTemporaryDir folder;
+  const QString path = folder.filePath("a");
+  went(write_whole_file(path, "before"));
+  went(write_whole_file(path, "after"));
+  QFile file(path);
+  REQUIRE(file.open(QIODevice::ReadOnly));
+  CHECK(file.readAll() == "after");
+  CHECK(QFileInfo(path).permissions().testFlag(QFile::ReadGroup) == false);
+  CHECK(QDir(folder.path()).entryList(QDir::Files) == QStringList{"a"});
 }
 
 }  // namespace shimwright::store

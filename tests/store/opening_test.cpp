@@ -32,12 +32,21 @@ TEST_CASE("an empty file passes, one that is shorter than it says does not") {
   const QTemporaryDir folder;
   QFile file(folder.filePath("a.sqlite"));
   REQUIRE(file.open(QIODevice::WriteOnly));
-  went(check_file(file.fileName()));
-  const auto connection = got(Connection::open(file.fileName(), Access::write));
-  went(connection->run_script("CREATE TABLE a (b INTEGER)"));
-  went(check_file(file.fileName()));
+  {
+    const auto connection = got(connect_checked(file.fileName(), Access::write));
+    went(connection->run_script("CREATE TABLE a (b INTEGER)"));
+  }
+  static_cast<void>(got(connect_checked(file.fileName(), Access::look)));
   REQUIRE(file.resize(4096));
-  CHECK(code_of(check_file(file.fileName())) == "store_damaged");
+  CHECK(code_of(connect_checked(file.fileName(), Access::look)) == "store_damaged");
+  REQUIRE(file.resize(50));
+  CHECK(code_of(connect_checked(file.fileName(), Access::look)) == "store_damaged");
+}
+
+TEST_CASE("what is no file or may not be read is told") {
+  const QTemporaryDir folder;
+  CHECK(code_of(connect_checked(folder.path(), Access::look)) == "cannot_open");
+  CHECK(code_of(connect_checked(folder.filePath("none"), Access::look)) == "cannot_open");
 }
 
 }  // namespace shimwright::store

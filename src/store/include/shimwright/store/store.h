@@ -114,8 +114,12 @@ class Store {
   /// Where a photo lies; the file may be missing.
   [[nodiscard]] std::string photo_path(const std::string& sha256) const;
 
-  /// Takes a personal text out of the store, for good; the entries stay. Code: `unknown_text`.
+  /// Takes a personal text out of the store, for good; the entries stay. Codes: `unknown_text`, and `erased_in_use` (it
+  /// is erased, but its bytes stay in the log until whoever reads the store now is done and this is called again).
   [[nodiscard]] Result<void> erase_private_text(const std::string& id, const By& by);
+  /// The same for plate, customer reference and complaint of every job of a vehicle; gives how many there were still.
+  /// Backups made before keep them. Codes: `unknown_vehicle`, `erased_in_use`.
+  [[nodiscard]] Result<std::int64_t> erase_vehicle_texts(const std::string& vehicle_key, const By& by);
 
   /// The end of the store-wide list of chain heads.
   [[nodiscard]] Result<HeadsEnd> heads_end() const;
