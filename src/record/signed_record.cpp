@@ -108,4 +108,15 @@ Result<SignedRecord> read_signed_record(std::string_view bytes) {
   return read;
 }
 
+RecordNames names_as_frozen(const std::string& record, RecordNames today) {
+  const Json frozen = parsed(record);
+  today.workshop_name = text_in(member(frozen, "workshop"), "name");
+  today.workshop_address = text_in(member(frozen, "workshop"), "address");
+  today.persons.clear();
+  for (const Json& each : member(member(frozen, "job"), "people")) {
+    today.persons[text_in(each, "id")] = {text_in(each, "initials"), text_in(each, "name")};
+  }
+  return today;
+}
+
 }  // namespace shimwright::record

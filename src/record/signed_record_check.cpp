@@ -103,19 +103,10 @@ Result<void> check_personal(const SignedRecord& it) {
   return {};
 }
 
-/// By the clock of the place where it was signed.
-std::string date_of(const job::Moment& moment) {
-  const auto local = std::chrono::sys_time<std::chrono::milliseconds>(std::chrono::milliseconds(moment.at_ms)) +
-                     std::chrono::minutes(moment.offset_min);
-  const std::chrono::year_month_day day(std::chrono::floor<std::chrono::days>(local));
-  const auto two = [](unsigned number) { return (number < 10 ? "0" : "") + std::to_string(number); };
-  return std::to_string(static_cast<int>(day.year())) + "-" + two(static_cast<unsigned>(day.month())) + "-" +
-         two(static_cast<unsigned>(day.day()));
-}
-
 Result<void> check_key(const SealSigner& signer, const job::Moment& moment, const std::vector<KnownKey>& keys) {
-  const auto known = std::find_if(keys.begin(), keys.end(),
-                                  [&](const KnownKey& each) { return each.public_key == signer.public_key; });
+  const auto known = std::find_if(keys.begin(), keys.end(), [&](const KnownKey& each) {
+    return each.public_key == signer.public_key && (each.person.empty() || each.person == signer.person);
+  });
   if (known == keys.end()) {
     return refuse("unknown_key", signer.name,
                   SHIMWRIGHT_TEXT("record", "This is whole, but signed with a key that is not known here."));
@@ -130,6 +121,15 @@ Result<void> check_key(const SealSigner& signer, const job::Moment& moment, cons
 }
 
 }  // namespace
+
+std::string date_of(const job::Moment& moment) {
+  const auto local = std::chrono::sys_time<std::chrono::milliseconds>(std::chrono::milliseconds(moment.at_ms)) +
+                     std::chrono::minutes(moment.offset_min);
+  const std::chrono::year_month_day day(std::chrono::floor<std::chrono::days>(local));
+  const auto two = [](unsigned number) { return (number < 10 ? "0" : "") + std::to_string(number); };
+  return std::to_string(static_cast<int>(day.year())) + "-" + two(static_cast<unsigned>(day.month())) + "-" +
+         two(static_cast<unsigned>(day.day()));
+}
 
 Result<void> check_signed_record(const SignedRecord& signed_record) {
   for (const auto check : {check_frozen, check_signatures, check_entries, check_addenda, check_code, check_personal}) {

@@ -6,7 +6,7 @@
 #include <string_view>
 #include <vector>
 
-#include "shimwright/record/record_parts.h"
+#include "shimwright/record/record.h"
 #include "shimwright/record/seal.h"
 
 /// A sealed job as one file: format `shimwright.signed-record`, version 1 (docs/formats/signed-record.md). It is
@@ -42,11 +42,18 @@ struct SignedRecord {
 /// A key of the workshop.
 struct KnownKey {
   std::string public_key;
-  std::optional<std::string>
-      invalid_from;  ///< ISO date, local to the signature: what is signed from then on does not hold
+  std::optional<std::string> invalid_from;  ///< ISO date: what is signed from then on does not hold
+  std::string person = {};                  ///< id of whose it is; empty: whoever shows it
 };
 
 /// Whether every key that signed in it is known and was valid then. Code: `unknown_key`; the place is the signer.
 [[nodiscard]] Result<void> check_keys(const SignedRecord& signed_record, const std::vector<KnownKey>& keys);
+
+/// The ISO date by the clock of the place.
+[[nodiscard]] std::string date_of(const job::Moment& moment);
+
+/// Names as a frozen record has them, so that a job made anew from its entries says the same whatever the registers say
+/// today. Personal texts are those of today.
+[[nodiscard]] RecordNames names_as_frozen(const std::string& record, RecordNames today);
 
 }  // namespace shimwright::record
