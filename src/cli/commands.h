@@ -28,5 +28,9 @@ struct CommandEntry {
 [[nodiscard]] Exit run_check(const std::vector<std::string>& words);
 [[nodiscard]] Exit run_backup(const std::vector<std::string>& words);
 [[nodiscard]] Exit run_make_demo(const std::vector<std::string>& words);
+[[nodiscard]] Exit run_pin(const std::vector<std::string>& words);
+[[nodiscard]] Exit run_sign(const std::vector<std::string>& words);
+[[nodiscard]] Exit run_addendum(const std::vector<std::string>& words);
+[[nodiscard]] Exit run_verify(const std::vector<std::string>& words);
 
 }  // namespace shimwright::cli
