@@ -104,22 +104,6 @@ std::map<std::string, Provoke> of_the_job() {
       {"not_open", [] { return refused(Bench(shipped_sheets()), DoStep{"dust-away"}); }},
       {"closed", closed},
       {"sealed", sealed},
-      {"not_decided",
-       [] {
-         return at("sign-checker", SealJob{std::string(64, 'a'), {}});
-       }},
-      {"bad_digest",
-       [] {
-         return when_closed(SealJob{"abc", {}});
-       }},
-      {"other_signers",
-       [] {
-         return when_closed(SealJob{std::string(64, 'a'), {"somebody"}});
-       }},
-      {"not_sealed",
-       [] {
-         return refused(Bench(), AddAddendum{"why", "what"});
-       }},
       {"parked",
        [] {
          return after(Park{"rings", ""}, DoStep{"battery-off"});
@@ -163,6 +147,27 @@ std::map<std::string, Provoke> of_the_job() {
          return refused(Bench(), Withdraw{1, "no"});
        }},
       {"built_on", built_on},
+  };
+}
+
+std::map<std::string, Provoke> of_the_seal() {
+  return {
+      {"not_decided",
+       [] {
+         return at("sign-checker", SealJob{std::string(64, 'a'), {}});
+       }},
+      {"bad_digest",
+       [] {
+         return when_closed(SealJob{"abc", {}});
+       }},
+      {"other_signers",
+       [] {
+         return when_closed(SealJob{std::string(64, 'a'), {"somebody"}});
+       }},
+      {"not_sealed",
+       [] {
+         return refused(Bench(), AddAddendum{"why", "what"});
+       }},
   };
 }
 
@@ -229,6 +234,7 @@ std::map<std::string, Provoke> of_answers() {
 
 std::map<std::string, Provoke> all() {
   auto table = of_the_job();
+  table.merge(of_the_seal());
   table.merge(of_answers());
   return table;
 }
