@@ -2,6 +2,7 @@
 
 #include "connection.h"
 #include "register_history.h"
+#include "schema.h"
 
 namespace shimwright::store {
 
@@ -116,6 +117,13 @@ bool looks_like_a_date(const std::string& text) {
 }  // namespace
 
 Result<std::vector<PersonsKey>> signing_keys(const Store& store) {
+  auto seals = has_seals(store.connection());
+  if (!seals) {
+    return passed_on(seals);
+  }
+  if (!*seals) {
+    return std::vector<PersonsKey>();
+  }
   auto rows = store.connection().rows(
       "SELECT public_key, person, made_at_ms, box IS NOT NULL, invalid_from FROM signing_key ORDER BY person, "
       "made_at_ms, public_key");
