@@ -130,6 +130,8 @@ class Store {
   [[nodiscard]] Connection& connection() const;
 
  private:
+  friend Result<std::unique_ptr<Store>> open_on(const std::string& file_system, const std::string& path,
+                                                const Opening& opening);
   Store(std::unique_ptr<WriterLock> lock, std::unique_ptr<Connection> connection, std::optional<Message> why);
 
   [[nodiscard]] Result<void> may_write() const;
