@@ -2,6 +2,7 @@
 import json
 import subprocess
 import sys
+import tempfile
 
 from program import DEMO, Bench, entries_in, main, run
 
@@ -9,14 +10,27 @@ NOT_RUN = 77
 SIZE = "12m"
 
 
-def may_mount(folder):
-    """Why not, where it may not be mounted; else nothing."""
+def mounted(folder):
+    """Why it could not be mounted; nothing where it was."""
     try:
         done = subprocess.run(["mount", "-t", "tmpfs", "-o", f"size={SIZE}", "tmpfs", str(folder)], capture_output=True,
                               text=True, check=False)
     except OSError as error:
         return str(error)
-    return done.stderr.strip() if done.returncode else ""
+    return done.stderr.strip() or "refused" if done.returncode else ""
+
+
+def unmount(folder):
+    subprocess.run(["umount", str(folder)], check=True)
+
+
+def why_not():
+    """Tried once before the tests: what keeps from mounting keeps from all of them."""
+    with tempfile.TemporaryDirectory() as folder:
+        why = mounted(folder)
+        if not why:
+            unmount(folder)
+        return why
 
 
 class FullDisk(Bench):
@@ -24,11 +38,8 @@ class FullDisk(Bench):
         super().setUp()
         self.disk = self.folder / "disk"
         self.disk.mkdir()
-        why = may_mount(self.disk)
-        if why:
-            print(f"Not run: a file system of {SIZE} could not be mounted ({why}).")
-            sys.exit(NOT_RUN)
-        self.addCleanup(subprocess.run, ["umount", str(self.disk)], check=True)
+        self.assertEqual(mounted(self.disk), "")
+        self.addCleanup(unmount, self.disk)
         self.store = self.disk / "workshop.shimwright"
         self.filler = self.disk / "filler"
 
@@ -83,4 +94,7 @@ class FullDisk(Bench):
         self.assertEqual(run("backup", backup, "--store", self.folder / "w.shimwright")[0], 0)
 
 
+if WHY_NOT := why_not():
+    print(f"Not run: a file system of {SIZE} could not be mounted ({WHY_NOT}).")
+    sys.exit(NOT_RUN)
 main()
