@@ -46,6 +46,21 @@ const std::vector<CommandEntry>& commands() {
        false, run_erase},
       {"make-demo", "make-demo --jobs N --store FILE [--seed S]",
        "Fills a new store with N invented jobs. The same seed gives the same jobs.", false, run_make_demo},
+      {"pin", "pin --store FILE --person NAME [--forgotten | --key]",
+       "Reads a PIN from standard input and gives the person a key under it; prints the public keys of the person as "
+       "PEM.\n"
+       "With --forgotten a new key takes the place of one nobody opens any more; with --key nothing is set.",
+       false, run_pin},
+      {"sign", "sign JOB --store FILE --person NAME [--folder DIR]",
+       "Seals a job that is at its end. Reads the PIN of the technician and, where the job was checked, of the checker\n"
+       "from standard input, one to a line. Prints digest and seal; with --folder the signed file is written there.",
+       false, run_sign},
+      {"addendum", "addendum JOB --store FILE --person NAME --reason TEXT --text TEXT [--folder DIR]",
+       "Adds to a sealed job, signed with the PIN read from standard input.", false, run_addendum},
+      {"verify", "verify FILE [--key PEM | --store FILE], or: verify --store FILE --job JOB",
+       "Prints one line: whole and ours, whole but by an unknown key, or changed and where. Exit 0 for the first, else "
+       "1.",
+       false, run_verify},
   };
   return all;
 }

@@ -29,5 +29,9 @@ struct CommandEntry {
 [[nodiscard]] Exit run_backup(const std::vector<std::string>& words);
 [[nodiscard]] Exit run_erase(const std::vector<std::string>& words);
 [[nodiscard]] Exit run_make_demo(const std::vector<std::string>& words);
+[[nodiscard]] Exit run_pin(const std::vector<std::string>& words);
+[[nodiscard]] Exit run_sign(const std::vector<std::string>& words);
+[[nodiscard]] Exit run_addendum(const std::vector<std::string>& words);
+[[nodiscard]] Exit run_verify(const std::vector<std::string>& words);
 
 }  // namespace shimwright::cli

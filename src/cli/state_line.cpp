@@ -8,10 +8,10 @@ namespace shimwright::cli {
 
 namespace {
 
-using nlohmann::json;
+using Json = nlohmann::json;
 
-json advice_of(const job::Advised& advised) {
-  json advice{{"conclusion", std::string(job::name_of(advised.conclusion))}, {"reason", advised.reason.in_english()}};
+Json advice_of(const job::Advised& advised) {
+  Json advice{{"conclusion", std::string(job::name_of(advised.conclusion))}, {"reason", advised.reason.in_english()}};
   if (advised.shim) {
     advice["shim"] = *advised.shim;
   }
@@ -21,8 +21,8 @@ json advice_of(const job::Advised& advised) {
   return advice;
 }
 
-json questions_of(const job::StepState& state) {
-  json questions = json::array();
+Json questions_of(const job::StepState& state) {
+  Json questions = Json::array();
   if (const auto* held = std::get_if<job::Held>(&state)) {
     for (const job::Question& each : held->questions) {
       questions.push_back({{"code", each.code}, {"text", each.message.in_english()}});
@@ -31,7 +31,7 @@ json questions_of(const job::StepState& state) {
   return questions;
 }
 
-void add_step(json& line, const job::Entry& entry, const job::JobState& state) {
+void add_step(Json& line, const job::Entry& entry, const job::JobState& state) {
   const job::StepRef* at = job::step_of(entry.body);
   if (at == nullptr) {
     return;
@@ -39,20 +39,20 @@ void add_step(json& line, const job::Entry& entry, const job::JobState& state) {
   const job::StepState& step_state = state.step(at->step);
   line["step"] = at->step;
   line["state"] = std::string(job::name_of(step_state));
-  if (const json questions = questions_of(step_state); !questions.empty()) {
+  if (const Json questions = questions_of(step_state); !questions.empty()) {
     line["questions"] = questions;
   }
 }
 
-std::string brought_out(const json& line) {
-  return line.dump(-1, ' ', false, json::error_handler_t::replace);
+std::string brought_out(const Json& line) {
+  return line.dump(-1, ' ', false, Json::error_handler_t::replace);
 }
 
 }  // namespace
 
 std::string accepted_line(std::size_t command, const std::vector<job::Entry>& entries, const job::JobState& state) {
-  json line{{"command", command}, {"accepted", true}, {"assembly", state.assembly}};
-  json seqs = json::array();
+  Json line{{"command", command}, {"accepted", true}, {"assembly", state.assembly}};
+  Json seqs = Json::array();
   for (const job::Entry& entry : entries) {
     seqs.push_back(entry.seq);
     add_step(line, entry, state);
@@ -64,19 +64,19 @@ std::string accepted_line(std::size_t command, const std::vector<job::Entry>& en
     }
   }
   line["entries"] = std::move(seqs);
-  json shims = json::object();
+  Json shims = Json::object();
   for (const auto& [side, shim] : state.shims) {
     shims[std::string(sheet::name_of(side))] = shim;
   }
   line["shims"] = std::move(shims);
   const sheet::Step* next = state.next_step();
-  line["next"] = next == nullptr ? json() : json(next->id);
+  line["next"] = next == nullptr ? Json() : Json(next->id);
   line["job_state"] = state.closed ? "closed" : state.parked ? "parked" : "open";
   return brought_out(line);
 }
 
 std::string refused_line(std::size_t command, const Error& error) {
-  return brought_out(json{{"command", command},
+  return brought_out(Json{{"command", command},
                           {"accepted", false},
                           {"code", error.code},
                           {"place", error.place},

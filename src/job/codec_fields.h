@@ -279,4 +279,14 @@ void fields(auto& each, Same<AssemblyBegun> auto& it) {
   each("reason", it.reason);
 }
 
+void fields(auto& each, Same<Sealed> auto& it) {
+  each("digest", it.digest);
+  each("signers", it.signers);
+}
+
+void fields(auto& each, Same<AddendumAdded> auto& it) {
+  each("reason", it.reason);
+  each("text", it.text);
+}
+
 }  // namespace shimwright::job::version_1

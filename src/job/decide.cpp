@@ -14,6 +14,19 @@ bool while_parked(const Command& command) {
          std::holds_alternative<HandOver>(command);
 }
 
+/// What a job that is at its end still takes: its seal, then addenda.
+Result<void> end_takes(const JobState& state, const Command& command) {
+  if (state.sealed && !std::holds_alternative<AddAddendum>(command)) {
+    return refuse("sealed", "",
+                  SHIMWRIGHT_TEXT("job", "This job is sealed: it takes addenda only, each signed by who writes it."));
+  }
+  if (!state.sealed && state.closed && !std::holds_alternative<SealJob>(command)) {
+    return refuse("closed", "",
+                  SHIMWRIGHT_TEXT("job", "This job is signed and closed: nothing in it changes any more."));
+  }
+  return {};
+}
+
 Result<void> job_takes_commands(const JobState& state, const Command& command, const Context& context) {
   if (is_blank(context.person)) {
     return refuse("no_person", "", SHIMWRIGHT_TEXT("job", "Nobody is at the bench: say who works first."));
@@ -26,9 +39,8 @@ Result<void> job_takes_commands(const JobState& state, const Command& command, c
   if (!opens && !state.opened) {
     return refuse("not_open", "", SHIMWRIGHT_TEXT("job", "There is no job yet: open one first."));
   }
-  if (state.closed) {
-    return refuse("closed", "",
-                  SHIMWRIGHT_TEXT("job", "This job is signed and closed: nothing in it changes any more."));
+  if (auto takes = end_takes(state, command); !takes) {
+    return takes;
   }
   if (state.parked && !while_parked(command)) {
     return refuse("parked", "", SHIMWRIGHT_TEXT("job", "This job is parked, waiting for {0}: take it up first."),
@@ -45,7 +57,8 @@ const Entry* entry_numbered(const JobState& state, std::int64_t seq) {
 
 bool only_accompanies(const EntryBody& body) {
   return std::holds_alternative<Noted>(body) || std::holds_alternative<PhotoTaken>(body) ||
-         std::holds_alternative<Signed>(body);
+         std::holds_alternative<Signed>(body) || std::holds_alternative<Sealed>(body) ||
+         std::holds_alternative<AddendumAdded>(body);
 }
 
 /// What may come between the two signatures: the first was not given for it, or does not stand on it.

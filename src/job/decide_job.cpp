@@ -273,7 +273,8 @@ namespace {
 bool may_be_withdrawn(const EntryBody& body) {
   return !(std::holds_alternative<Opened>(body) || std::holds_alternative<Advised>(body) ||
            std::holds_alternative<Withdrawn>(body) || std::holds_alternative<Parked>(body) ||
-           std::holds_alternative<TakenUp>(body) || std::holds_alternative<HandedOver>(body));
+           std::holds_alternative<TakenUp>(body) || std::holds_alternative<HandedOver>(body) ||
+           std::holds_alternative<Sealed>(body) || std::holds_alternative<AddendumAdded>(body));
 }
 
 bool built_on(const JobState& state, const Entry& entry) {

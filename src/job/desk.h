@@ -82,6 +82,8 @@ struct JudgedReading {
 [[nodiscard]] Bodies decide_on(const Desk& desk, const TakeUp& command);
 [[nodiscard]] Bodies decide_on(const Desk& desk, const HandOver& command);
 [[nodiscard]] Bodies decide_on(const Desk& desk, const BeginAssembly& command);
+[[nodiscard]] Bodies decide_on(const Desk& desk, const SealJob& command);
+[[nodiscard]] Bodies decide_on(const Desk& desk, const AddAddendum& command);
 
 template <class Body>
 Result<const sheet::Step*> step_of_kind(const Desk& desk, const std::string& step_id) {

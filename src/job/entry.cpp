@@ -18,11 +18,11 @@ constexpr std::array<std::string_view, 6> verdict_names = {"none",      "within"
 constexpr std::array<std::string_view, 4> chosen_by_names = {"trials", "depth", "float_reading", "person"};
 constexpr std::array<std::string_view, 2> series_reason_names = {"measure_again", "seated_again"};
 
-constexpr std::array<std::string_view, 26> kind_names = {
-    "opened",      "done",        "checked",        "chosen",      "read",          "peak_read",    "parts_fitted",
-    "photo_taken", "written",     "shim_tried",     "depths_read", "float_run",     "series_begun", "confirmed",
-    "advised",     "shim_chosen", "teach_in_tried", "signed",      "deviated",      "not_required", "withdrawn",
-    "noted",       "parked",      "taken_up",       "handed_over", "assembly_begun"};
+constexpr std::array<std::string_view, 28> kind_names = {
+    "opened",      "done",        "checked",        "chosen",      "read",           "peak_read",    "parts_fitted",
+    "photo_taken", "written",     "shim_tried",     "depths_read", "float_run",      "series_begun", "confirmed",
+    "advised",     "shim_chosen", "teach_in_tried", "signed",      "deviated",       "not_required", "withdrawn",
+    "noted",       "parked",      "taken_up",       "handed_over", "assembly_begun", "sealed",       "addendum_added"};
 static_assert(std::variant_size_v<EntryBody> == kind_names.size());
 
 template <std::size_t size, class Word>

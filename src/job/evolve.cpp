@@ -149,6 +149,9 @@ class Applier {
   void operator()(const Parked& parked) const { state_.parked = parked; }
   void operator()(const HandedOver& handed) const { state_.at_bench = handed.to; }
 
+  void operator()(const Sealed&) const { state_.sealed = state_.sealed ? state_.sealed : entry_.seq; }
+  void operator()(const AddendumAdded&) const {}
+
   void operator()(const TakenUp& taken) const {
     state_.parked.reset();
     for (const std::string& step_id : taken.unproven) {

@@ -96,6 +96,10 @@ class Teller {
   void operator()(const job::AssemblyBegun& begun) const {
     tell(SHIMWRIGHT_TEXT("record", "Assembly {0} begun: {1}"), {std::to_string(begun.assembly), begun.reason});
   }
+  void operator()(const job::Sealed&) const { tell(SHIMWRIGHT_TEXT("record", "Sealed")); }
+  void operator()(const job::AddendumAdded& addendum) const {
+    tell(SHIMWRIGHT_TEXT("record", "Addendum: {0}"), {addendum.text});
+  }
 
  private:
   void tell(std::string_view pattern, std::vector<std::string> arguments = {}) const {

@@ -110,6 +110,12 @@ class Blanking {
     }
   }
   void operator()(job::HandedOver& body) const { body.to = name_in(*names_, body.to); }
+  void operator()(job::Sealed& body) const {
+    body.digest.clear();
+    for (std::string& signer : body.signers) {
+      signer = name_in(*names_, signer);
+    }
+  }
   template <class Body>
   void operator()(Body& /*body*/) const {}
 

@@ -1,5 +1,6 @@
 #include <utility>
 
+#include "append.h"
 #include "chain_heads.h"
 #include "connection.h"
 #include "job_row.h"
@@ -145,6 +146,8 @@ Result<void> sheets_are_there(Connection& connection, const job::JobState& after
   return {};
 }
 
+}  // namespace
+
 Result<void> append_within(Connection& connection, const std::string& job, const std::vector<job::Entry>& entries,
                            const std::vector<job::PrivateText>& texts, const job::JobState& after) {
   auto tail = tail_of(connection, job);
@@ -168,8 +171,6 @@ Result<void> append_within(Connection& connection, const std::string& job, const
   }
   return add_head(connection, job, new_tail->seq, new_tail->hash);
 }
-
-}  // namespace
 
 Result<void> Store::append(const std::string& job, const std::vector<job::Entry>& entries,
                            const std::vector<job::PrivateText>& texts, const job::JobState& after) {

@@ -52,6 +52,9 @@ Result<void> check_job(Connection& connection, const std::string& id, const Last
   if (auto checked = check_derived(connection, *job, report); !checked) {
     return checked;
   }
+  if (auto checked = check_seal(connection, *job, report); !checked) {
+    return checked;
+  }
   return check_private_texts(connection, *job, report);
 }
 

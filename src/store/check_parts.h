@@ -43,6 +43,8 @@ void check_job_chain(const CheckedJob& job, const LastHeads& heads, CheckReport&
 [[nodiscard]] Result<void> check_listed_jobs(Connection& connection, CheckReport& report);
 [[nodiscard]] Result<void> check_sheets(Connection& connection, CheckReport& report);
 [[nodiscard]] Result<void> check_private_texts(Connection& connection, const CheckedJob& job, CheckReport& report);
+/// The seal of a job, where it has one: its signatures, and the end of the list of chain heads it names.
+[[nodiscard]] Result<void> check_seal(Connection& connection, const CheckedJob& job, CheckReport& report);
 /// Photos on disk; `store_path` says where they lie.
 void check_photos(const QString& store_path, const CheckedJob& job, CheckReport& report);
 

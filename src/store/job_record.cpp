@@ -4,12 +4,14 @@
 #include <utility>
 
 #include "load.h"
+#include "record_names.h"
+#include "seal_rows.h"
 #include "shimwright/job/evolve.h"
+#include "shimwright/record/record_json.h"
+#include "shimwright/record/seal_code.h"
 #include "shimwright/store/registers.h"
 
 namespace shimwright::store {
-
-namespace {
 
 Result<record::RecordNames> record_names(Store& store, const LoadedJob& job) {
   record::RecordNames names;
@@ -36,6 +38,30 @@ Result<record::RecordNames> record_names(Store& store, const LoadedJob& job) {
   return names;
 }
 
+namespace {
+
+/// Made anew from the sealed entries under the names of that day, and shown only where it is what was frozen.
+Result<record::Record> sealed_record(const job::Sheets& sheets, const LoadedJob& job, const record::RecordNames& names,
+                                     const record::SignedRecord& sealed) {
+  const auto count = static_cast<std::ptrdiff_t>(sealed.statement.entries);
+  const std::vector<job::Entry> entries(job.entries.begin(), job.entries.begin() + count);
+  record::Record record =
+      record::make_record(job::fold(sheets, entries), record::names_as_frozen(sealed.record, names));
+  if (record::sealed_part(record) != sealed.record) {
+    return refuse("sealed_differs", job.id,
+                  SHIMWRIGHT_TEXT("store",
+                                  "This record cannot be shown as it was sealed: it was changed, or sealed by another "
+                                  "version of the program; see what “verify” says."));
+  }
+  record.seal = record::SealMark{record::seal_groups(record::digest_of(sealed.statement)), sealed.code,
+                                 sealed.statement.moment, true};
+  for (const record::SignedAddendum& each : sealed.addenda) {
+    const record::AddendumStatement& said = each.statement;
+    record.addenda.push_back({said.signer.initials, said.signer.name, said.moment, said.reason, said.text});
+  }
+  return record;
+}
+
 }  // namespace
 
 Result<record::Record> record_of(Store& store, const std::string& job) {
@@ -50,6 +76,17 @@ Result<record::Record> record_of(Store& store, const std::string& job) {
   auto names = record_names(store, *loaded);
   if (!names) {
     return passed_on(names);
+  }
+  auto sealed = seal_rows(store.connection(), job);
+  if (!sealed && sealed.error().code != "not_sealed") {
+    return passed_on(sealed);
+  }
+  if (sealed) {
+    const bool all_there = sealed->statement.entries < static_cast<std::int64_t>(loaded->entries.size());
+    return all_there
+               ? sealed_record(*sheets, *loaded, *names, *sealed)
+               : refuse("seal_damaged", job,
+                        SHIMWRIGHT_TEXT("store", "Entries of this sealed job are gone: run the check of the store."));
   }
   return record::make_record(job::fold(std::move(*sheets), loaded->entries), *names);
 }

@@ -197,6 +197,12 @@ inline Makers late_kinds() {
       [] {
         return EntryBody(AssemblyBegun{small(), several(side), text()});
       },
+      [] {
+        return EntryBody(Sealed{text(), several(text)});
+      },
+      [] {
+        return EntryBody(AddendumAdded{text(), text()});
+      },
   };
 }
 

@@ -9,6 +9,7 @@
 #include <catch2/catch.hpp>
 
 #include "bench.h"
+#include "shimwright/job/to_decide.h"
 
 /// Every refusal of the job layer, by its code: provoked, worded, and listed in docs/refusals.md.
 namespace shimwright::job::test {
@@ -64,6 +65,16 @@ Error closed() {
   bench.answer_up_to("sign-checker").answer("sign-checker");
   return refused(bench, TakeUp{});
 }
+Error when_closed(const Command& command) {
+  Bench bench;
+  bench.answer_up_to("sign-checker").answer("sign-checker");
+  return refused(bench, command);
+}
+Error sealed() {
+  Bench bench;
+  bench.answer_up_to("sign-checker").answer("sign-checker");
+  return refused(bench.take(SealJob{std::string(64, 'a'), signers_of(bench.state)}), TakeUp{});
+}
 Error same_person() {
   Bench bench;
   bench.answer_up_to("sign-checker");
@@ -92,6 +103,7 @@ std::map<std::string, Provoke> of_the_job() {
       {"already_open", [] { return refused(Bench(), open_command()); }},
       {"not_open", [] { return refused(Bench(shipped_sheets()), DoStep{"dust-away"}); }},
       {"closed", closed},
+      {"sealed", sealed},
       {"parked",
        [] {
          return after(Park{"rings", ""}, DoStep{"battery-off"});
@@ -135,6 +147,27 @@ std::map<std::string, Provoke> of_the_job() {
          return refused(Bench(), Withdraw{1, "no"});
        }},
       {"built_on", built_on},
+  };
+}
+
+std::map<std::string, Provoke> of_the_seal() {
+  return {
+      {"not_decided",
+       [] {
+         return at("sign-checker", SealJob{std::string(64, 'a'), {}});
+       }},
+      {"bad_digest",
+       [] {
+         return when_closed(SealJob{"abc", {}});
+       }},
+      {"other_signers",
+       [] {
+         return when_closed(SealJob{std::string(64, 'a'), {"somebody"}});
+       }},
+      {"not_sealed",
+       [] {
+         return refused(Bench(), AddAddendum{"why", "what"});
+       }},
   };
 }
 
@@ -201,6 +234,7 @@ std::map<std::string, Provoke> of_answers() {
 
 std::map<std::string, Provoke> all() {
   auto table = of_the_job();
+  table.merge(of_the_seal());
   table.merge(of_answers());
   return table;
 }

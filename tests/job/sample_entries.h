@@ -135,6 +135,8 @@ inline std::vector<EntryBody> sample_bodies() {
       TakenUp{{"lay-bearings", "press-pack"}},
       HandedOver{"01930000-0000-7000-8000-000000000032", "Float is left to do"},
       AssemblyBegun{2, {Side::lower, Side::upper}, "Float too large"},
+      Sealed{std::string(64, 'c'), {"01930000-0000-7000-8000-000000000031"}},
+      AddendumAdded{"Found on the road test", "The oil was topped up by 0.1 l"},
   };
 }
 

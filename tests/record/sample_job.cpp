@@ -1,5 +1,7 @@
 #include "sample_job.h"
 
+#include "shimwright/record/hash.h"
+
 #include <cstdlib>
 #include <fstream>
 #include <iterator>
@@ -185,9 +187,9 @@ job::Opened opened() {
   job::Opened body;
   body.number = "2041";
   body.vehicle_key = "TESTVN009TA030417";
-  body.plate = job::PrivateReference{"text-plate", std::string(64, 'a')};
-  body.customer_reference = job::PrivateReference{"text-reference", std::string(64, 'b')};
-  body.complaint = job::PrivateReference{"text-complaint", std::string(64, 'c')};
+  body.plate = job::PrivateReference{"text-plate", record::private_digest("aa", "DEMO 417")};
+  body.customer_reference = job::PrivateReference{"text-reference", record::private_digest("bb", "C-0382")};
+  body.complaint = job::PrivateReference{"text-complaint", record::private_digest("cc", "shudders pulling away, worse when hot")};
   body.odometer = typed("121400", Unit::kilometre);
   body.gearbox = "D7";
   body.gearbox_serial = "7-004417";

@@ -151,9 +151,19 @@ struct BeginAssembly {
   std::string reason;
 };
 
+/// Freeze the record: who signs has proved it with a PIN before this is asked.
+struct SealJob {
+  std::string digest;                ///< SHA-256 of what was signed, hexadecimal
+  std::vector<std::string> signers;  ///< persons, the technician first
+};
+struct AddAddendum {
+  std::string reason;
+  std::string text;
+};
+
 using Command =
     std::variant<OpenJob, DoStep, CheckStep, ChooseAnswer, EnterReadings, EnterPeak, FitParts, AddPhoto, WriteText,
                  TryShim, EnterDepths, EnterFloatRun, BeginSeries, Confirm, ChooseShim, TryTeachIn, Sign, Deviate,
-                 SayNotRequired, Withdraw, Note, Park, TakeUp, HandOver, BeginAssembly>;
+                 SayNotRequired, Withdraw, Note, Park, TakeUp, HandOver, BeginAssembly, SealJob, AddAddendum>;
 
 }  // namespace shimwright::job

@@ -349,10 +349,24 @@ struct AssemblyBegun {
   friend bool operator==(const AssemblyBegun&, const AssemblyBegun&) = default;
 };
 
+/// The record as it stood was frozen and signed; from here on the job takes addenda only.
+struct Sealed {
+  std::string digest;                ///< SHA-256 of the signed statement, hexadecimal
+  std::vector<std::string> signers;  ///< persons, the technician first
+  friend bool operator==(const Sealed&, const Sealed&) = default;
+};
+
+/// A signed addition to a sealed record.
+struct AddendumAdded {
+  std::string reason;
+  std::string text;
+  friend bool operator==(const AddendumAdded&, const AddendumAdded&) = default;
+};
+
 using EntryBody =
     std::variant<Opened, Done, Checked, Chosen, Read, PeakRead, PartsFitted, PhotoTaken, Written, ShimTried, DepthsRead,
                  FloatRun, SeriesBegun, Confirmed, Advised, ShimChosen, TeachInTried, Signed, Deviated, NotRequired,
-                 Withdrawn, Noted, Parked, TakenUp, HandedOver, AssemblyBegun>;
+                 Withdrawn, Noted, Parked, TakenUp, HandedOver, AssemblyBegun, Sealed, AddendumAdded>;
 
 struct Entry {
   std::int64_t seq = 0;  ///< 1, 2, 3 … in its job

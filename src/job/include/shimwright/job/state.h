@@ -77,6 +77,7 @@ struct JobState {
   std::map<Side, std::string> shims;  ///< chosen for the present assembly
   std::optional<Parked> parked;
   std::optional<std::string> at_bench;  ///< person the job was last handed to
+  std::optional<std::int64_t> sealed;   ///< seq of the entry that sealed it
   bool closed = false;                  ///< the sheet's last step is signed, or left out with a reason
 
   [[nodiscard]] std::int64_t next_seq() const { return static_cast<std::int64_t>(entries.size()) + 1; }

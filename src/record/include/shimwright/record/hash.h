@@ -51,9 +51,9 @@ struct StoredEntry {
 /// A name for what happened in a job that is equal for two replays of the same commands, whatever ids they were given
 /// and whenever they ran: SHA-256 over length-led parts, first `shimwright.fold.1`, then for each entry seq, the name
 /// of its person, kind, kind_version and body, where in the body ids and digests of personal texts and ids of
-/// instruments are empty and the person a job is handed to is the name. Moments and the job's own id are left out;
-/// sheets and specs stay, for they are the same in both. `person_names` gives what is stable for each person id
-/// (initials); a person not in it counts as an empty name.
+/// instruments and the digest of a seal are empty and the person a job is handed to is the name. Moments and the job's
+/// own id are left out; sheets and specs stay, for they are the same in both. `person_names` gives what is stable for
+/// each person id (initials); a person not in it counts as an empty name.
 [[nodiscard]] std::string fold_hash(const std::vector<job::Entry>& entries,
                                     const std::map<std::string, std::string>& person_names);
 

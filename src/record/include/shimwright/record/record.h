@@ -53,6 +53,9 @@ struct Record {
   std::vector<std::int64_t> clock_went_back;  ///< entries before which the clock was set back; order is by entry
   std::int64_t entries = 0;                   ///< how many entries the record was made from
 
+  std::optional<SealMark> seal;       ///< unset: a draft
+  std::vector<AddendumLine> addenda;  ///< after the sealed part, which they do not change
+
   /// Whether sheet or spec sheet hold demonstration values: said on every page.
   [[nodiscard]] bool demonstration() const { return job.sheet.demonstration || job.spec.demonstration; }
 };

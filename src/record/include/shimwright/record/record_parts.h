@@ -331,4 +331,20 @@ struct WorkValueLine {
   std::string source;
 };
 
+/// What the print shows of a seal. It is no part of what is sealed.
+struct SealMark {
+  std::string groups;  ///< `7K2M-…`
+  std::string code;    ///< payload of the code
+  job::Moment moment;
+  bool reprint = true;  ///< false only for the print made when it was sealed
+};
+
+struct AddendumLine {
+  std::string initials;
+  std::string name;
+  job::Moment moment;
+  std::string reason;
+  std::string text;
+};
+
 }  // namespace shimwright::record

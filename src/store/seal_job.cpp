@@ -1,0 +1,295 @@
+#include <algorithm>
+#include <utility>
+
+#include <QDir>
+#include <QFile>
+#include <QSaveFile>
+
+#include "append.h"
+#include "chain_heads.h"
+#include "disk.h"
+#include "load.h"
+#include "record_names.h"
+#include "seal_rows.h"
+#include "shimwright/job/decide.h"
+#include "shimwright/job/evolve.h"
+#include "shimwright/job/to_decide.h"
+#include "shimwright/record/record_json.h"
+#include "shimwright/record/seal_code.h"
+#include "shimwright/store/registers.h"
+#include "shimwright/store/seal.h"
+
+namespace shimwright::store {
+
+namespace {
+
+struct JobInStore {
+  LoadedJob loaded;
+  job::JobState state;
+  record::RecordNames names;
+};
+
+Result<JobInStore> job_in(Store& store, const std::string& id) {
+  auto loaded = store.load(id);
+  if (!loaded) {
+    return passed_on(loaded);
+  }
+  auto sheets = read_sheets(loaded->sheet_json, loaded->spec_json);
+  if (!sheets) {
+    return passed_on(sheets);
+  }
+  auto names = record_names(store, *loaded);
+  if (!names) {
+    return passed_on(names);
+  }
+  job::JobState state = job::fold(std::move(*sheets), loaded->entries);
+  return JobInStore{std::move(*loaded), std::move(state), std::move(*names)};
+}
+
+record::SealSigner signer_of(const JobInStore& job, const std::string& person, const std::string& role,
+                             const record::SecretKey& key) {
+  const auto known = job.names.persons.find(person);
+  const record::PersonName name = known == job.names.persons.end() ? record::PersonName{} : known->second;
+  return {person, name.name, name.initials, role, key.public_key()};
+}
+
+Result<std::vector<record::SecretKey>> unlock_all(Store& store, const std::vector<SealPin>& pins, const By& by,
+                                                  const SigningRules& rules) {
+  std::vector<record::SecretKey> keys;
+  for (const SealPin& each : pins) {
+    auto key = unlock(store, each.person, each.pin, by.moment, rules);
+    if (!key) {
+      return passed_on(key);
+    }
+    keys.push_back(std::move(*key));
+  }
+  return keys;
+}
+
+/// What is asked of the job logic before a PIN is: a stand-in for the digest, which is there only when it is signed.
+Result<void> may_be_sealed(const JobInStore& job, const std::vector<SealPin>& pins, const By& by) {
+  std::vector<std::string> signers;
+  for (const SealPin& each : pins) {
+    signers.push_back(each.person);
+  }
+  const job::Context context{by.moment, by.person, {}, {}, {}, {}};
+  auto decided = job::decide(job.state, job::SealJob{std::string(64, '0'), signers}, context);
+  return decided ? Result<void>() : passed_on(decided);
+}
+
+record::SealStatement statement_of(const JobInStore& job, const std::string& frozen, const HeadsEnd& heads,
+                                   const By& by) {
+  record::SealStatement statement;
+  statement.job = job.loaded.id;
+  statement.number = job.state.opened ? job.state.opened->number : std::string();
+  statement.moment = by.moment;
+  statement.entries = static_cast<std::int64_t>(job.loaded.stored.size());
+  statement.last_hash = job.loaded.stored.back().hash;
+  statement.record_sha256 = record::sha256_hex(frozen);
+  statement.heads_position = heads.position;
+  statement.heads_hash = heads.list_hash;
+  return statement;
+}
+
+/// The entry, in the chain as it follows from what was signed.
+Result<void> append_entry(Connection& connection, const JobInStore& job, const record::StoredEntry& stored) {
+  auto entry = record::decoded(stored);
+  if (!entry) {
+    return passed_on(entry);
+  }
+  return append_within(connection, job.loaded.id, {*entry}, {}, job::evolve(job.state, *entry));
+}
+
+Result<std::string> seal_within(Store& store, const JobInStore& job, const std::vector<record::SecretKey>& keys,
+                                const By& by) {
+  Connection& connection = store.connection();
+  auto heads = end_of_heads(connection);
+  if (!heads) {
+    return passed_on(heads);
+  }
+  const record::Record record = record::make_record(job.state, job.names);
+  const std::string frozen = record::sealed_part(record);
+  record::SealStatement statement = statement_of(job, frozen, *heads, by);
+  const std::vector<std::string> signers = job::signers_of(job.state);
+  for (std::size_t at = 0; at < keys.size(); ++at) {
+    statement.signers.push_back(signer_of(job, signers.at(at), at == 0 ? "technician" : "checker", keys[at]));
+  }
+  const std::string bytes = record::bytes_of(statement);
+  std::vector<std::string> signatures;
+  for (const record::SecretKey& key : keys) {
+    signatures.push_back(key.sign(bytes));
+  }
+  const std::string digest = record::digest_of(statement);
+  if (auto appended = append_entry(connection, job, record::entry_of(statement)); !appended) {
+    return passed_on(appended);
+  }
+  const std::string code = record::seal_code(record::vital_values(record, digest), keys.front());
+  if (auto inserted = insert_seal(connection, statement, signatures, frozen, code); !inserted) {
+    return passed_on(inserted);
+  }
+  return digest;
+}
+
+Result<void> addendum_within(Store& store, const JobInStore& job, record::AddendumStatement statement,
+                             const record::SecretKey& key) {
+  auto sealed = seal_rows(store.connection(), job.loaded.id);
+  if (!sealed) {
+    return passed_on(sealed);
+  }
+  statement.seal = record::digest_of(sealed->statement);
+  if (auto appended = append_entry(store.connection(), job, record::entry_of(statement)); !appended) {
+    return appended;
+  }
+  const std::string signature = key.sign(record::bytes_of(statement));
+  return insert_addendum(store.connection(), {std::move(statement), signature});
+}
+
+tl::unexpected<Error> cannot_write(const QString& path) {
+  return refuse("cannot_write", path.toStdString(),
+                SHIMWRIGHT_TEXT("store", "The signed file cannot be written here: look at the folder and its space."));
+}
+
+/// A job number as it may stand in the name of a file.
+std::string for_file_name(const std::string& number) {
+  std::string name;
+  for (const char each : number) {
+    const bool plain = (each >= '0' && each <= '9') || (each >= 'A' && each <= 'Z') || (each >= 'a' && each <= 'z');
+    name += plain ? each : '-';
+  }
+  return name;
+}
+
+}  // namespace
+
+Result<std::string> seal_job(Store& store, const std::string& id, const std::vector<SealPin>& pins, const By& by,
+                             const SigningRules& rules) {
+  auto job = job_in(store, id);
+  if (!job) {
+    return passed_on(job);
+  }
+  if (auto may = may_be_sealed(*job, pins, by); !may) {
+    return passed_on(may);
+  }
+  auto keys = unlock_all(store, pins, by, rules);
+  if (!keys) {
+    return passed_on(keys);
+  }
+  auto transaction = Transaction::begin(store.connection());
+  if (!transaction) {
+    return passed_on(transaction);
+  }
+  auto digest = seal_within(store, *job, *keys, by);
+  if (!digest) {
+    return digest;
+  }
+  if (auto committed = transaction->commit(); !committed) {
+    return passed_on(committed);
+  }
+  return digest;
+}
+
+Result<void> add_addendum(Store& store, const std::string& id, const std::string& reason, const std::string& text,
+                          const record::Pin& pin, const By& by, const SigningRules& rules) {
+  auto job = job_in(store, id);
+  if (!job) {
+    return passed_on(job);
+  }
+  const job::Context context{by.moment, by.person, {}, {}, {}, {}};
+  if (auto decided = job::decide(job->state, job::AddAddendum{reason, text}, context); !decided) {
+    return passed_on(decided);
+  }
+  auto key = unlock(store, by.person, pin, by.moment, rules);
+  if (!key) {
+    return passed_on(key);
+  }
+  auto transaction = Transaction::begin(store.connection());
+  if (!transaction) {
+    return passed_on(transaction);
+  }
+  record::AddendumStatement statement{id,
+                                      {},
+                                      by.moment,
+                                      job->state.next_seq(),
+                                      job->loaded.stored.back().hash,
+                                      reason,
+                                      text,
+                                      signer_of(*job, by.person, "author", *key)};
+  if (auto added = addendum_within(store, *job, std::move(statement), *key); !added) {
+    return added;
+  }
+  return transaction->commit();
+}
+
+Result<record::SignedRecord> signed_record_of(const Store& store, const std::string& job) {
+  auto loaded = store.load(job);
+  if (!loaded) {
+    return passed_on(loaded);
+  }
+  auto sealed = seal_rows(store.connection(), job);
+  if (!sealed) {
+    return sealed;
+  }
+  sealed->entries = std::move(loaded->stored);
+  for (const auto& [id, text] : loaded->private_texts) {
+    if (text) {
+      sealed->personal[id] = {*text, loaded->private_salts.at(id)};
+    }
+  }
+  return sealed;
+}
+
+Result<void> verify_job(const Store& store, const std::string& job) {
+  auto sealed = signed_record_of(store, job);
+  if (!sealed) {
+    return passed_on(sealed);
+  }
+  if (auto whole = record::check_signed_record(*sealed); !whole) {
+    return whole;
+  }
+  auto keys = known_keys(store);
+  if (!keys) {
+    return passed_on(keys);
+  }
+  if (auto known = record::check_keys(*sealed, *keys); !known) {
+    return known;
+  }
+  auto holds = store.holds_end({sealed->statement.heads_position, sealed->statement.heads_hash});
+  if (!holds) {
+    return passed_on(holds);
+  }
+  if (!*holds) {
+    return refuse(
+        "store_changed", "chain heads",
+        SHIMWRIGHT_TEXT("store", "This job is whole, but something the store held before it is gone or changed."));
+  }
+  return {};
+}
+
+Result<std::string> write_job_file(const Store& store, const std::string& job, const std::string& folder) {
+  auto sealed = signed_record_of(store, job);
+  if (!sealed) {
+    return passed_on(sealed);
+  }
+  if (auto made = make_private_folder(QString::fromStdString(folder)); !made) {
+    return passed_on(made);
+  }
+  const std::string name = "job-" + for_file_name(sealed->statement.number) + "-" + job + ".signed.json";
+  const QString path = QDir(QString::fromStdString(folder)).absoluteFilePath(QString::fromStdString(name));
+  const std::string bytes = record::signed_record_json(*sealed);
+  QSaveFile file(path);
+  if (!file.open(QIODevice::WriteOnly) ||
+      file.write(bytes.data(), static_cast<qint64>(bytes.size())) != static_cast<qint64>(bytes.size()) ||
+      !file.commit()) {
+    return cannot_write(path);
+  }
+  if (!sync_file(path) || !sync_folder(QString::fromStdString(folder))) {
+    return cannot_write(path);
+  }
+  QFile again(path);
+  if (!again.open(QIODevice::ReadOnly) || again.readAll().toStdString() != bytes) {
+    return cannot_write(path);
+  }
+  return path.toStdString();
+}
+
+}  // namespace shimwright::store

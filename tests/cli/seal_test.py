@@ -1,0 +1,106 @@
+"""Signs a demonstration job as a person would, and verifies it with our program and without it."""
+import json
+import pathlib
+import re
+import subprocess
+import sys
+
+import program
+from program import DEMO, SOURCE, run
+
+
+class Seal(program.Bench):
+    def setUp(self):
+        super().setUp()
+        status, out, err = run("replay", DEMO[0], "--store", self.store)
+        self.assertEqual(status, 0, err)
+        self.job = json.loads(out[-1])["job"]
+        self.signers = [c["by"] for c in program.script(DEMO[0])["commands"] if c["command"] == "sign"]
+
+    def seal(self):
+        pins = ""
+        for number, initials in enumerate(self.signers):
+            status, out, err = run("pin", "--store", self.store, "--person", initials, text=f"471{number}\n")
+            self.assertEqual(status, 0, err)
+            (self.folder / f"{initials}.pem").write_text("\n".join(out) + "\n", encoding="ascii")
+            pins += f"471{number}\n"
+        status, out, err = run("sign", self.job, "--store", self.store, "--person", self.signers[0], "--folder",
+                               self.folder / "backup", text=pins)
+        self.assertEqual(status, 0, err)
+        return json.loads(out[0])
+
+    def verify(self, *words):
+        status, out, err = run("verify", *words)
+        self.assertEqual(err, [])
+        self.assertEqual(len(out), 1)
+        return status, out[0]
+
+    def test_a_sealed_job_is_whole_and_ours(self):
+        self.assertEqual(self.verify("--store", self.store, "--job", self.job)[0], 1)
+        sealed = self.seal()
+        self.assertRegex(sealed["seal"], r"^([0-9A-Z]{4}-){4}[0-9A-Z]{4}$")
+        self.assertEqual(self.verify("--store", self.store, "--job", self.job), (0, "whole and ours"))
+        self.assertEqual(self.verify(sealed["file"], "--store", self.store), (0, "whole and ours"))
+        keys = self.folder / "keys.pem"
+        keys.write_text("".join((self.folder / f"{each}.pem").read_text() for each in self.signers))
+        self.assertEqual(self.verify(sealed["file"], "--key", keys), (0, "whole and ours"))
+        status, line = self.verify(sealed["file"])
+        self.assertEqual(status, 1)
+        self.assertIn("a key that is not known here", line)
+
+    def test_addenda_are_signed_and_a_wrong_pin_adds_nothing(self):
+        sealed = self.seal()
+        words = ["addendum", self.job, "--store", self.store, "--person", self.signers[0], "--reason", "found later",
+                 "--text", "0.1 l of oil topped up", "--folder", self.folder / "backup"]
+        self.assertIn("not the PIN", self.refused(*words, text="0000\n"))
+        status, out, err = run(*words, text="4710\n")
+        self.assertEqual(status, 0, err)
+        self.assertEqual(json.loads(out[0])["file"], sealed["file"])
+        self.assertEqual(self.verify(sealed["file"], "--store", self.store), (0, "whole and ours"))
+        self.assertEqual(self.verify("--store", self.store, "--job", self.job), (0, "whole and ours"))
+
+    def test_a_changed_file_is_named_where_it_was_changed(self):
+        file = pathlib.Path(self.seal()["file"])
+        whole = file.read_bytes()
+        document = json.loads(whole)
+        document["record"]["entries"] += 1
+        file.write_text(json.dumps(document, sort_keys=True, separators=(",", ":"), ensure_ascii=False) + "\n",
+                        encoding="utf-8")
+        status, line = self.verify(file, "--store", self.store)
+        self.assertEqual((status, line[:8]), (1, "record: "))
+        file.write_bytes(whole[:-1])
+        status, line = self.verify(file, "--store", self.store)
+        self.assertEqual((status, line[:6]), (1, "file: "))
+
+    def test_the_way_of_the_document_finds_what_ours_finds(self):
+        """The lines stand in docs/formats/signed-record.md and are run as they stand there."""
+        text = (SOURCE / "docs/formats/signed-record.md").read_text(encoding="utf-8")
+        script = self.folder / "verify.py"
+        script.write_text(re.search(r"```python\n(.*?)```", text, re.DOTALL).group(1), encoding="utf-8")
+        file = pathlib.Path(self.seal()["file"])
+        pem = self.folder / f"{self.signers[0]}.pem"
+
+        def own_way():
+            return subprocess.run([sys.executable, script, file, pem], cwd=self.folder, capture_output=True,
+                                  check=False).returncode
+
+        self.assertEqual(own_way(), 0)
+        whole = file.read_text(encoding="utf-8")
+        for old, new in [('"demonstration":true', '"demonstration":false'), ('"role":"technician"', '"role":"checker"')]:
+            self.assertIn(old, whole)
+            file.write_text(whole.replace(old, new), encoding="utf-8")
+            self.assertNotEqual(own_way(), 0)
+
+    def test_signing_needs_what_is_there(self):
+        who = ["--store", self.store, "--person", self.signers[0]]
+        self.assertIn("not in the workshop", self.refused("sign", self.job, "--store", self.store, "--person", "NOBODY",
+                                                          text="1\n"))
+        self.assertIn("no PIN yet", self.refused("sign", self.job, *who, text="1234\n1234\n"))
+        self.assertIn("4 to 12 digits", self.refused("pin", *who, text="12\n"))
+        self.refused("verify")
+        self.refused("sign", self.job, "--store", self.folder / "none", "--person", "MK", text="1\n")
+        self.assertFalse((self.folder / "none").exists())
+
+
+if __name__ == "__main__":
+    program.main()
