@@ -15,6 +15,7 @@ BenchWindow::BenchWindow(const std::string& script)
   settings_.use_store(rig_.store().path());
   equipment_ = equipment();
   window_ = std::make_unique<shell::MainWindow>(rig_.workbench(), settings_, equipment_);
+  window_->resize(1366, 768);  // the smallest screen it is made for
   window_->show();
   REQUIRE(QTest::qWaitForWindowActive(window_.get()));
 }
