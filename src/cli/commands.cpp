@@ -1,5 +1,7 @@
 #include "commands.h"
 
+#include <utility>
+
 namespace shimwright::cli {
 
 namespace {
@@ -42,11 +44,10 @@ std::vector<CommandEntry> bench_commands() {
        "Copies the store to OUT, photos beside it, checks the copy and only then gives it its name.", false,
        run_backup},
       {"rescue", "rescue --store FILE [--from FOLDER] [--put-back]",
-       "Looks for the last whole backup of a damaged store in FOLDER (backups beside the store, where none is named) "
-       "and\n"
-       "tells what would be missing. With --put-back it takes the place of the damaged store, which is kept beside it; "
-       "a\n"
-       "store that is in order stays. Exit 1 where there is no whole backup.",
+       "Looks for the last whole backup of a damaged store in FOLDER (backups beside the store, where none is named)\n"
+       "and tells what would be missing. With --put-back it takes the place of the damaged store, which is kept "
+       "beside\n"
+       "it; a store that is in order stays. Exit 1 where there is no whole backup.",
        false, run_rescue},
       {"erase", "erase VIN --store FILE",
        "Erases plate, customer reference and complaint of every job of a vehicle, for good. The jobs and their numbers "
@@ -81,8 +82,8 @@ std::vector<CommandEntry> signing_commands() {
 
 std::vector<CommandEntry> all_commands() {
   std::vector<CommandEntry> all = bench_commands();
-  for (const CommandEntry& each : signing_commands()) {
-    all.push_back(each);
+  for (CommandEntry& each : signing_commands()) {
+    all.push_back(std::move(each));
   }
   return all;
 }
