@@ -1,7 +1,5 @@
 #include "commands.h"
 
-#include <utility>
-
 namespace shimwright::cli {
 
 namespace {
@@ -82,8 +80,8 @@ std::vector<CommandEntry> signing_commands() {
 
 std::vector<CommandEntry> all_commands() {
   std::vector<CommandEntry> all = bench_commands();
-  for (CommandEntry& each : signing_commands()) {
-    all.push_back(std::move(each));
+  for (const CommandEntry& each : signing_commands()) {
+    all.push_back(each);
   }
   return all;
 }
