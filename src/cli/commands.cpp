@@ -1,9 +1,13 @@
 #include "commands.h"
 
+#include <utility>
+
 namespace shimwright::cli {
 
-const std::vector<CommandEntry>& commands() {
-  static const std::vector<CommandEntry> all{
+namespace {
+
+std::vector<CommandEntry> bench_commands() {
+  return {
       {"advise", "advise [FILE]",
        "Reads one case as JSON from FILE or standard input and prints the engine's answer as JSON.\n"
        "Refused: one line that begins with the JSON pointer of the fault, exit 2.",
@@ -46,13 +50,19 @@ const std::vector<CommandEntry>& commands() {
        false, run_erase},
       {"make-demo", "make-demo --jobs N --store FILE [--seed S]",
        "Fills a new store with N invented jobs. The same seed gives the same jobs.", false, run_make_demo},
+  };
+}
+
+std::vector<CommandEntry> signing_commands() {
+  return {
       {"pin", "pin --store FILE --person NAME [--forgotten | --key]",
        "Reads a PIN from standard input and gives the person a key under it; prints the public keys of the person as "
        "PEM.\n"
        "With --forgotten a new key takes the place of one nobody opens any more; with --key nothing is set.",
        false, run_pin},
       {"sign", "sign JOB --store FILE --person NAME [--folder DIR]",
-       "Seals a job that is at its end. Reads the PIN of the technician and, where the job was checked, of the checker\n"
+       "Seals a job that is at its end. Reads the PIN of the technician and, where the job was checked, of the "
+       "checker\n"
        "from standard input, one to a line. Prints digest and seal; with --folder the signed file is written there.",
        false, run_sign},
       {"addendum", "addendum JOB --store FILE --person NAME --reason TEXT --text TEXT [--folder DIR]",
@@ -62,6 +72,20 @@ const std::vector<CommandEntry>& commands() {
        "1.",
        false, run_verify},
   };
+}
+
+std::vector<CommandEntry> all_commands() {
+  std::vector<CommandEntry> all = bench_commands();
+  for (CommandEntry& each : signing_commands()) {
+    all.push_back(std::move(each));
+  }
+  return all;
+}
+
+}  // namespace
+
+const std::vector<CommandEntry>& commands() {
+  static const std::vector<CommandEntry> all = all_commands();
   return all;
 }
 

@@ -6,7 +6,6 @@
 #include <QTemporaryDir>
 #include <catch2/catch.hpp>
 
-#include "qt/warning_guard.h"
 #include "shell_bench.h"
 #include "shimwright/store/registers.h"
 
@@ -108,8 +107,6 @@ TEST_CASE("a locked store says who holds it and can be looked at") {
     CHECK(named(*it.program->main_window(), "notice-looks-only") == nullptr);
   }
   SECTION("breaking the lock") {
-    // Both are this program here: the one that closes first takes the other's lock with it.
-    const test::ExpectedWarning gone("lock file");
     test::press(it.start_window(), "button-break-lock");
     test::press(it.start_window(), "button-break-really");
     REQUIRE(it.program->main_window() != nullptr);

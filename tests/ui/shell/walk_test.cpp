@@ -40,6 +40,7 @@ struct WalkBench {
   }
   void open() {
     window = std::make_unique<shell::MainWindow>(bench.workbench(), settings, equipment);
+    window->resize(smallest_screen);
     window->show();
     REQUIRE(QTest::qWaitForWindowActive(window.get()));
   }

@@ -84,6 +84,9 @@ class KeyTechnician {
   void operator()(const job::TakeUp& command);
   void operator()(const job::HandOver& command);
   void operator()(const job::BeginAssembly& command);
+  // A seal needs a PIN, which no command holds.
+  void operator()(const job::SealJob& /*command*/) {}
+  void operator()(const job::AddAddendum& /*command*/) {}
 
  protected:
   virtual void main_key() { key(Qt::Key_Return, Qt::ControlModifier); }

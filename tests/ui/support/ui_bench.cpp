@@ -40,10 +40,13 @@ bool is_for(const job::Command& command, const std::string& step) {
 
 }  // namespace
 
-UiBench::UiBench(const std::string& script) : now_ms_(std::make_shared<std::int64_t>(start_ms)), script_(script) {
+UiBench::UiBench(const std::string& script, const QString& place)
+    : place_(place.isEmpty() ? folder_.path() : place),
+      now_ms_(std::make_shared<std::int64_t>(start_ms)),
+      script_(script) {
   const cli::Script read = script_of(script);
-  auto store = store::Store::open(folder_.filePath("workshop.shimwright").toStdString(),
-                                  {store::Mode::read_write, "test", start_ms});
+  auto store =
+      store::Store::open(file("workshop.shimwright").toStdString(), {store::Mode::read_write, "test", start_ms});
   REQUIRE(store);
   store_ = std::move(*store);
   store::IdSource ids;

@@ -3,6 +3,7 @@
 #include <memory>
 #include <string>
 
+#include <QDir>
 #include <QTemporaryDir>
 
 #include "shimwright/bench/workbench.h"
@@ -15,13 +16,14 @@ namespace shimwright::test {
 class UiBench {
  public:
   /// `script`: a file of data/demo whose workshop it takes, `02-bearing-not-home`.
-  explicit UiBench(const std::string& script = "02-bearing-not-home");
+  /// `place`: a folder that outlives it, and may hold such a workshop already; blank: one that goes with it.
+  explicit UiBench(const std::string& script = "02-bearing-not-home", const QString& place = {});
 
   [[nodiscard]] bench::Workbench& workbench() { return *workbench_; }
   [[nodiscard]] store::Store& store() { return *store_; }
   [[nodiscard]] std::string sheet_hash() const { return sheet_hash_; }
   [[nodiscard]] std::string spec_hash() const { return spec_hash_; }
-  [[nodiscard]] QString file(const QString& name) const { return folder_.filePath(name); }
+  [[nodiscard]] QString file(const QString& name) const { return QDir(place_).filePath(name); }
   void move_clock(std::int64_t minutes) { *now_ms_ += minutes * 60000; }
 
   /// Opens a job as the script does and goes through its commands up to, not with, the first for step `until`; all of
@@ -32,6 +34,7 @@ class UiBench {
 
  private:
   QTemporaryDir folder_;
+  QString place_;
   std::unique_ptr<store::Store> store_;
   std::shared_ptr<std::int64_t> now_ms_;
   std::unique_ptr<bench::Workbench> workbench_;

@@ -10,11 +10,12 @@
 
 namespace shimwright::test {
 
-BenchWindow::BenchWindow(const std::string& script)
-    : rig_(script), settings_(std::make_unique<QSettings>(rig_.file("settings.ini"), QSettings::IniFormat)) {
+BenchWindow::BenchWindow(const std::string& script, const QString& place)
+    : rig_(script, place), settings_(std::make_unique<QSettings>(rig_.file("settings.ini"), QSettings::IniFormat)) {
   settings_.use_store(rig_.store().path());
   equipment_ = equipment();
   window_ = std::make_unique<shell::MainWindow>(rig_.workbench(), settings_, equipment_);
+  window_->resize(1366, 768);  // the smallest screen it is made for
   window_->show();
   REQUIRE(QTest::qWaitForWindowActive(window_.get()));
 }

@@ -28,7 +28,8 @@ class InLocale {
 /// two keys and the file dialog in the hands of the test.
 class BenchWindow {
  public:
-  explicit BenchWindow(const std::string& script);
+  /// `place`: as for UiBench.
+  explicit BenchWindow(const std::string& script, const QString& place = {});
 
   [[nodiscard]] shell::MainWindow& window() { return *window_; }
   [[nodiscard]] UiBench& rig() { return rig_; }
