@@ -59,16 +59,21 @@ std::vector<CommandEntry> bench_commands() {
 
 std::vector<CommandEntry> signing_commands() {
   return {
-      {"pin", "pin --store FILE --person NAME [--forgotten | --key]",
+      {"pin", "pin --store FILE --person NAME [--change | --forgotten | --key | --end KEY --from DAY]",
        "Reads a PIN from standard input and gives the person a key under it; prints the public keys of the person as "
        "PEM.\n"
-       "With --forgotten a new key takes the place of one nobody opens any more; with --key nothing is set.",
+       "With --change the old PIN and the new one are read, one to a line. With --forgotten a new key takes the place\n"
+       "of one nobody opens any more. With --end what KEY (64 hexadecimal digits, or a PEM file) signs from DAY on\n"
+       "(as 2026-11-24) does not hold. With --key nothing is set.",
        false, run_pin},
-      {"sign", "sign JOB --store FILE --person NAME [--folder DIR]",
+      {"sign", "sign JOB --store FILE --person NAME [--folder DIR] [--pdf OUT]",
        "Seals a job that is at its end. Reads the PIN of the technician and, where the job was checked, of the "
        "checker\n"
-       "from standard input, one to a line. Prints digest and seal; with --folder the signed file is written there.",
-       false, run_sign},
+       "from standard input, one to a line. Prints digest and seal; with --folder the signed file is written there,\n"
+       "with --pdf the record is printed; later prints are reprints. Exit 1 where it is sealed and a file could not "
+       "be\n"
+       "written.",
+       true, run_sign},
       {"addendum", "addendum JOB --store FILE --person NAME --reason TEXT --text TEXT [--folder DIR]",
        "Adds to a sealed job, signed with the PIN read from standard input.", false, run_addendum},
       {"verify", "verify FILE [--key PEM | --store FILE], or: verify --store FILE --job JOB",

@@ -126,6 +126,9 @@ Exit run_replay(const std::vector<std::string>& words) {
                     {"unexpected", result->unexpected}};
   if (const auto out = arguments->options.find("record"); out != arguments->options.end() && !result->job.empty()) {
     auto record = store::record_of(**store, result->job);
+    if (record && record->seal) {
+      record->seal->reprint = false;  // sealed in this very go
+    }
     auto written =
         record ? print::write_pdf(*record, absolute(out->second), *paper) : tl::make_unexpected(record.error());
     if (!written) {

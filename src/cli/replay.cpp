@@ -6,6 +6,7 @@
 #include <optional>
 #include <utility>
 
+#include "replay_seal.h"
 #include "shimwright/record/hash.h"
 #include "shimwright/store/job_in_hand.h"
 #include "state_line.h"
@@ -127,6 +128,18 @@ void name_peak_channel(job::Command& command, const job::JobState& state) {
   }
 }
 
+using Entries = Result<std::vector<job::Entry>>;
+
+Entries carried_out(store::Store& store, store::JobInHand& hand, job::Command& command, const KnownHere& known,
+                    const store::By& by) {
+  if (needs_pin(command)) {
+    return sign_with_pins(store, hand, command, known, by);
+  }
+  name_peak_channel(command, hand.state());
+  auto context = hand.context(by, vehicle_key_of(command));
+  return context ? hand.execute(command, *context) : tl::make_unexpected(context.error());
+}
+
 }  // namespace
 
 Result<ReplayResult> replay(store::Store& store, const Script& script, const KnownHere& known, store::IdSource& ids,
@@ -141,14 +154,8 @@ Result<ReplayResult> replay(store::Store& store, const Script& script, const Kno
     const ScriptCommand& scripted = script.commands[at];
     const job::Moment moment = moment_of(scripted, hand->state());
     auto command = naming.named(scripted, hand->state(), moment.at_ms);
-    Result<std::vector<job::Entry>> entries = std::vector<job::Entry>{};
-    if (!command) {
-      entries = tl::make_unexpected(command.error());
-    } else {
-      name_peak_channel(*command, hand->state());
-      auto context = hand->context({id_of(known.people, scripted.by), moment}, vehicle_key_of(*command));
-      entries = context ? hand->execute(*command, *context) : tl::make_unexpected(context.error());
-    }
+    auto entries = command ? carried_out(store, *hand, *command, known, {id_of(known.people, scripted.by), moment})
+                           : tl::make_unexpected(command.error());
     if (!entries && of_the_store(entries.error())) {
       return tl::make_unexpected(entries.error());
     }
@@ -156,6 +163,7 @@ Result<ReplayResult> replay(store::Store& store, const Script& script, const Kno
     say_line(entries ? accepted_line(at, *entries, hand->state()) : refused_line(at, entries.error()));
   }
   result.job = hand->state().opened ? hand->id() : std::string();
+  result.sealed = hand->state().sealed.has_value();
   result.entries = static_cast<std::int64_t>(hand->state().entries.size());
   result.fold_hash = record::fold_hash(hand->state().entries, initials_by_id(known));
   return result;

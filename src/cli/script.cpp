@@ -5,6 +5,7 @@
 
 #include "shimwright/json/object_reader.h"
 #include "shimwright/quantity/typed_number.h"
+#include "shimwright/record/signing_key.h"
 
 namespace shimwright::cli {
 
@@ -33,7 +34,7 @@ Result<std::vector<Item>> read_list(const ObjectReader& reader, std::string_view
 }
 
 Result<ScriptPerson> read_person(const json::Value& value, const std::string& place) {
-  auto reader = ObjectReader::open(value, place, {"initials", "name"});
+  auto reader = ObjectReader::open(value, place, {"initials", "name"}, {"pin"});
   if (!reader) {
     return tl::make_unexpected(reader.error());
   }
@@ -42,7 +43,16 @@ Result<ScriptPerson> read_person(const json::Value& value, const std::string& pl
   if (!initials || !name) {
     return tl::make_unexpected(initials ? name.error() : initials.error());
   }
-  return ScriptPerson{*initials, *name};
+  auto pin = reader->has("pin") ? reader->string("pin") : Result<std::string>(std::string());
+  if (!pin) {
+    return tl::make_unexpected(pin.error());
+  }
+  std::string digits = *pin;
+  if (auto fits = record::check_pin(record::Pin::taken_from(digits)); !pin->empty() && !fits) {
+    return refuse(fits.error().code, reader->place_of("pin"), fits.error().message.text,
+                  fits.error().message.arguments);
+  }
+  return ScriptPerson{*initials, *name, *pin};
 }
 
 quantity::Unit unit_read_by(sheet::InstrumentKind kind) {

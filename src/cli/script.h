@@ -16,6 +16,7 @@ namespace shimwright::cli {
 struct ScriptPerson {
   std::string initials;
   std::string name;
+  std::string pin = {};  ///< invented, as all of a script; empty: seals nothing
 };
 
 /// The tray of a side as it was measured in the workshop.
@@ -25,7 +26,7 @@ struct ScriptTray {
 };
 
 /// One command. Where a command holds ids of instruments or persons, or a photo's hash, the script's names and file
-/// stand in their place; the personal texts of an opened job have text only.
+/// stand in their place; the personal texts of an opened job have text only; a seal has neither digest nor signers.
 struct ScriptCommand {
   std::optional<job::Moment> at;  ///< else the clock
   std::string by;                 ///< initials

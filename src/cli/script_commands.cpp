@@ -207,7 +207,7 @@ job::Command take_peak(Fields& fields) {
   return job::EnterPeak{fields.text("step"), {"", fields.text("text"), fields.text("instrument")}};
 }
 
-constexpr std::array<Form, 25> forms{{
+constexpr std::array<Form, 27> forms{{
     {"open",
      {"number", "vehicle"},
      {"chassis_reason", "plate", "customer_reference", "complaint", "odometer", "gearbox_serial", "build_date",
@@ -302,6 +302,13 @@ constexpr std::array<Form, 25> forms{{
        return job::HandOver{f.text("to"), f.text("remark")};
      }},
     {"assembly", {"reason"}, {"sides"}, take_assembly},
+    {"seal", {}, {}, [](Fields&) -> job::Command { return job::SealJob{}; }},
+    {"addendum",
+     {"reason", "text"},
+     {},
+     [](Fields& f) -> job::Command {
+       return job::AddAddendum{f.text("reason"), f.text("text")};
+     }},
 }};
 
 /// An empty name in a form stands for none; `command` is there anyhow, so it may fill the place.

@@ -71,7 +71,7 @@ std::string accepted_line(std::size_t command, const std::vector<job::Entry>& en
   line["shims"] = std::move(shims);
   const sheet::Step* next = state.next_step();
   line["next"] = next == nullptr ? Json() : Json(next->id);
-  line["job_state"] = state.closed ? "closed" : state.parked ? "parked" : "open";
+  line["job_state"] = state.sealed ? "sealed" : state.closed ? "closed" : state.parked ? "parked" : "open";
   return brought_out(line);
 }
 

@@ -18,6 +18,12 @@ tl::unexpected<Error> passed_on(const Result<Value>& result) {
   return tl::make_unexpected(result.error());
 }
 
+void give_pin(const ScriptPerson& scripted, const std::string& id, KnownHere& known) {
+  if (!scripted.pin.empty()) {
+    known.pins[id] = scripted.pin;
+  }
+}
+
 Result<void> settle_people(store::Store& store, const Script& script, store::IdSource& ids, const store::By& by,
                            KnownHere& known) {
   auto there = store.registers().persons();
@@ -28,7 +34,8 @@ Result<void> settle_people(store::Store& store, const Script& script, store::IdS
     known.people[each.initials] = each.id;
   }
   for (const ScriptPerson& each : script.people) {
-    if (known.people.count(each.initials) != 0) {
+    if (const auto person = known.people.find(each.initials); person != known.people.end()) {
+      give_pin(each, person->second, known);
       continue;
     }
     const store::Person person{ids.id(by.moment.at_ms), each.name, each.initials, std::nullopt, true};
@@ -36,6 +43,7 @@ Result<void> settle_people(store::Store& store, const Script& script, store::IdS
       return put;
     }
     known.people[each.initials] = person.id;
+    give_pin(each, person.id, known);
   }
   return {};
 }

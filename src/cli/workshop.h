@@ -19,6 +19,7 @@ namespace shimwright::cli {
 struct KnownHere {
   std::map<std::string, std::string> people;       ///< id by initials
   std::map<std::string, std::string> instruments;  ///< id by name
+  std::map<std::string, std::string> pins;         ///< by id; only of those who have one in the script
   std::string sheet_hash;
   std::string spec_hash;
 };

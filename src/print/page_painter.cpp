@@ -84,6 +84,26 @@ class Drawer {
 
   void operator()(const record::KeptPlace&) const {}  // stays free until a seal fills it
 
+  void operator()(const record::Code& code) const {
+    const double square = code.side == 0 ? 0 : code.box.width_mm / code.side;
+    const double quiet = 4 * square;
+    const record::Box& box = code.box;
+    painter_.setPen(Qt::NoPen);
+    painter_.setBrush(Qt::white);  // over the pale mark of the page
+    painter_.drawRect(dots({box.x_mm - quiet, box.y_mm - quiet, box.width_mm + 2 * quiet, box.height_mm + 2 * quiet}));
+    // One path: drawn square by square, hair lines would show between them.
+    QPainterPath path;
+    path.setFillRule(Qt::WindingFill);
+    for (int at = 0; at < static_cast<int>(code.dark.size()); ++at) {
+      if (code.dark[static_cast<std::size_t>(at)]) {
+        path.addRect(
+            dots({box.x_mm + square * (at % code.side), box.y_mm + square * (at / code.side), square, square}));
+      }
+    }
+    painter_.setBrush(Qt::black);
+    painter_.drawPath(path);
+  }
+
  private:
   static double half(const record::Shape& shape) { return shape.size_mm * dots_per_mm / 2; }
 

@@ -13,6 +13,9 @@ PageHead head_of(const Record& record) {
   head.address = record.workshop_address;
   head.title = SHIMWRIGHT_TEXT("record", "Clutch pack job record");
   head.job = say(SHIMWRIGHT_TEXT("record", "Job {0}"), {record.job.number});
+  if (record.seal && record.seal->reprint) {
+    head.job += SHIMWRIGHT_TEXT("record", " · reprint");
+  }
   head.mark = record.demonstration() ? SHIMWRIGHT_TEXT("record", "DEMONSTRATION VALUES") : "";
   return head;
 }
@@ -46,7 +49,7 @@ std::vector<Page> lay_out(const Record& record, PaperSize paper, const TextMeasu
   PageWriter writer(paper, measure, head_of(record));
   write_main_part(writer, record);
   // Signed on the first page where all that matters is on it; else at the end, so that no page stays half empty.
-  const bool on_first_page = writer.page_count() == 1 && writer.room() >= signatures_mm;
+  const bool on_first_page = writer.page_count() == 1 && writer.room() >= signatures_mm(writer, record);
   if (on_first_page) {
     write_signatures(writer, record);
   }
@@ -54,6 +57,7 @@ std::vector<Page> lay_out(const Record& record, PaperSize paper, const TextMeasu
   if (!on_first_page) {
     write_signatures(writer, record);
   }
+  write_addenda(writer, record);
   return writer.finish();
 }
 

@@ -1,5 +1,6 @@
 #include "page_writer.h"
 
+#include <algorithm>
 #include <cmath>
 #include <numbers>
 
@@ -102,8 +103,11 @@ void PageWriter::draw_head(Page& page, std::size_t number, std::size_t count) co
     const double wide = measure_.width_mm(text, role);
     page.elements.push_back(run(to_right ? x - wide : x, baseline, wide, text, role, ink));
   };
-  // A long name or address must not run into the title.
-  const double most = width() * 0.55;
+  const std::string numbered =
+      say(SHIMWRIGHT_TEXT("record", "{0} · page {1} of {2}"),
+          {joined({head_.mark, head_.job}, " · "), std::to_string(number), std::to_string(count)});
+  // A long name or address must not run into what stands on the right.
+  const double most = std::min(width() * 0.55, width() - measure_.width_mm(numbered, FontRole::small) - 9);
   const auto first_line = [&](const std::string& text, FontRole role) {
     const auto lines = wrapped(text, role, most, measure_);
     return lines.empty() ? std::string() : lines.size() == 1 ? lines.front() : lines.front() + " …";
@@ -111,10 +115,7 @@ void PageWriter::draw_head(Page& page, std::size_t number, std::size_t count) co
   put(left(), margin_ + 3.2, first_line(head_.workshop, FontRole::heading), FontRole::heading, Ink::text, false);
   put(left(), margin_ + 7.6, first_line(head_.address, FontRole::small), FontRole::small, Ink::soft, false);
   put(right(), margin_ + 4.2, head_.title, FontRole::title, Ink::text, true);
-  put(right(), margin_ + 9.2,
-      say(SHIMWRIGHT_TEXT("record", "{0} · page {1} of {2}"),
-          {joined({head_.mark, head_.job}, " · "), std::to_string(number), std::to_string(count)}),
-      FontRole::small, Ink::soft, true);
+  put(right(), margin_ + 9.2, numbered, FontRole::small, Ink::soft, true);
 }
 
 void PageWriter::draw_mark(Page& page) const {

@@ -41,6 +41,10 @@ std::string digest_of(const SealStatement& statement) {
   return sha256_hex(bytes_of(statement));
 }
 
+std::string digest_of(const AddendumStatement& statement) {
+  return sha256_hex(bytes_of(statement));
+}
+
 StoredEntry entry_of(const SealStatement& statement) {
   job::Sealed sealed{digest_of(statement), {}};
   for (const SealSigner& each : statement.signers) {

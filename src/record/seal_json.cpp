@@ -9,7 +9,7 @@ namespace {
 
 using Json = nlohmann::json;
 
-Json json_of(const SealSigner& signer) {
+Json json_of_signer(const SealSigner& signer) {
   return {{"person", signer.person},
           {"name", signer.name},
           {"initials", signer.initials},
@@ -52,7 +52,7 @@ job::Moment moment_in(const Json& object) {
 Json json_of(const SealStatement& statement) {
   Json signers = Json::array();
   for (const SealSigner& each : statement.signers) {
-    signers.push_back(json_of(each));
+    signers.push_back(json_of_signer(each));
   }
   return {{"format", "shimwright.seal"},
           {"version", 1},
@@ -92,7 +92,7 @@ Json json_of(const AddendumStatement& statement) {
           {"previous_hash", statement.previous_hash},
           {"reason", statement.reason},
           {"text", statement.text},
-          {"signer", json_of(statement.signer)}};
+          {"signer", json_of_signer(statement.signer)}};
 }
 
 AddendumStatement addendum_statement_in(const Json& object) {

@@ -17,9 +17,10 @@ void write_further_readings(PageWriter& writer, const Record& record);
 void write_parts(PageWriter& writer, const Record& record);
 void write_deviations(PageWriter& writer, const Record& record);
 void write_not_measured(PageWriter& writer, const Record& record);
-/// At the bottom of the page, this high.
-inline constexpr double signatures_mm = 36;
+/// At the bottom of the page: who signed and where the customer does; of a sealed record its seal and code.
 void write_signatures(PageWriter& writer, const Record& record);
+/// How high that is.
+[[nodiscard]] double signatures_mm(const PageWriter& writer, const Record& record);
 
 void write_float_runs(PageWriter& writer, const Record& record);
 void write_shim_details(PageWriter& writer, const Record& record);
@@ -29,6 +30,8 @@ void write_course(PageWriter& writer, const Record& record);
 void write_taken_back(PageWriter& writer, const Record& record);
 void write_work_values(PageWriter& writer, const Record& record);
 void write_photos(PageWriter& writer, const Record& record);
+/// What was added after sealing, each with its seal.
+void write_addenda(PageWriter& writer, const Record& record);
 
 /// A heading and its table, kept together; nothing where the table has no row.
 void write_table(PageWriter& writer, const std::string& title, const Table& table);

@@ -57,7 +57,8 @@ Result<record::Record> sealed_record(const job::Sheets& sheets, const LoadedJob&
                                  sealed.statement.moment, true};
   for (const record::SignedAddendum& each : sealed.addenda) {
     const record::AddendumStatement& said = each.statement;
-    record.addenda.push_back({said.signer.initials, said.signer.name, said.moment, said.reason, said.text});
+    record.addenda.push_back({said.signer.initials, said.signer.name, said.moment, said.reason, said.text,
+                              record::seal_groups(record::digest_of(said))});
   }
   return record;
 }

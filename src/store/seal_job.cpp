@@ -1,13 +1,8 @@
 #include <algorithm>
 #include <utility>
 
-#include <QDir>
-#include <QFile>
-#include <QSaveFile>
-
 #include "append.h"
 #include "chain_heads.h"
-#include "disk.h"
 #include "load.h"
 #include "record_names.h"
 #include "seal_rows.h"
@@ -144,25 +139,18 @@ Result<void> addendum_within(Store& store, const JobInStore& job, record::Addend
   return insert_addendum(store.connection(), {std::move(statement), signature});
 }
 
-tl::unexpected<Error> cannot_write(const QString& path) {
-  return refuse("cannot_write", path.toStdString(),
-                SHIMWRIGHT_TEXT("store", "The signed file cannot be written here: look at the folder and its space."));
-}
-
-/// A job number as it may stand in the name of a file.
-std::string for_file_name(const std::string& number) {
-  std::string name;
-  for (const char each : number) {
-    const bool plain = (each >= '0' && each <= '9') || (each >= 'A' && each <= 'Z') || (each >= 'a' && each <= 'z');
-    name += plain ? each : '-';
+JobFile job_file(const Store& store, const std::string& job, const std::string& folder) {
+  if (folder.empty()) {
+    return {};
   }
-  return name;
+  auto path = write_job_file(store, job, folder);
+  return path ? JobFile{*path, std::nullopt} : JobFile{{}, path.error()};
 }
 
 }  // namespace
 
-Result<std::string> seal_job(Store& store, const std::string& id, const std::vector<SealPin>& pins, const By& by,
-                             const SigningRules& rules) {
+Result<SealedJob> seal_job(Store& store, const std::string& id, const std::vector<SealPin>& pins, const By& by,
+                           const SigningRules& rules, const std::string& folder) {
   auto job = job_in(store, id);
   if (!job) {
     return passed_on(job);
@@ -180,16 +168,17 @@ Result<std::string> seal_job(Store& store, const std::string& id, const std::vec
   }
   auto digest = seal_within(store, *job, *keys, by);
   if (!digest) {
-    return digest;
+    return passed_on(digest);
   }
   if (auto committed = transaction->commit(); !committed) {
     return passed_on(committed);
   }
-  return digest;
+  return SealedJob{*digest, job_file(store, id, folder)};
 }
 
-Result<void> add_addendum(Store& store, const std::string& id, const std::string& reason, const std::string& text,
-                          const record::Pin& pin, const By& by, const SigningRules& rules) {
+Result<JobFile> add_addendum(Store& store, const std::string& id, const std::string& reason, const std::string& text,
+                             const record::Pin& pin, const By& by, const SigningRules& rules,
+                             const std::string& folder) {
   auto job = job_in(store, id);
   if (!job) {
     return passed_on(job);
@@ -215,9 +204,12 @@ Result<void> add_addendum(Store& store, const std::string& id, const std::string
                                       text,
                                       signer_of(*job, by.person, "author", *key)};
   if (auto added = addendum_within(store, *job, std::move(statement), *key); !added) {
-    return added;
+    return passed_on(added);
   }
-  return transaction->commit();
+  if (auto committed = transaction->commit(); !committed) {
+    return passed_on(committed);
+  }
+  return job_file(store, id, folder);
 }
 
 Result<record::SignedRecord> signed_record_of(const Store& store, const std::string& job) {
@@ -263,33 +255,6 @@ Result<void> verify_job(const Store& store, const std::string& job) {
         SHIMWRIGHT_TEXT("store", "This job is whole, but something the store held before it is gone or changed."));
   }
   return {};
-}
-
-Result<std::string> write_job_file(const Store& store, const std::string& job, const std::string& folder) {
-  auto sealed = signed_record_of(store, job);
-  if (!sealed) {
-    return passed_on(sealed);
-  }
-  if (auto made = make_private_folder(QString::fromStdString(folder)); !made) {
-    return passed_on(made);
-  }
-  const std::string name = "job-" + for_file_name(sealed->statement.number) + "-" + job + ".signed.json";
-  const QString path = QDir(QString::fromStdString(folder)).absoluteFilePath(QString::fromStdString(name));
-  const std::string bytes = record::signed_record_json(*sealed);
-  QSaveFile file(path);
-  if (!file.open(QIODevice::WriteOnly) ||
-      file.write(bytes.data(), static_cast<qint64>(bytes.size())) != static_cast<qint64>(bytes.size()) ||
-      !file.commit()) {
-    return cannot_write(path);
-  }
-  if (!sync_file(path) || !sync_folder(QString::fromStdString(folder))) {
-    return cannot_write(path);
-  }
-  QFile again(path);
-  if (!again.open(QIODevice::ReadOnly) || again.readAll().toStdString() != bytes) {
-    return cannot_write(path);
-  }
-  return path.toStdString();
 }
 
 }  // namespace shimwright::store

@@ -22,7 +22,7 @@ class DemoJobs(Bench):
                 self.assertEqual(run("check", "--store", store)[0], 0)
                 text = subprocess.run(["pdftotext", "-layout", pdf, "-"], capture_output=True, text=True, check=True).stdout
                 self.assertIn("DEMONSTRATION VALUES", text)
-                pages = text.count("\f")
+                pages = text.split("Addenda, after the sealed record")[0].count("\f")
                 self.assertTrue(1 <= pages <= 3, f"{pages} pages")
                 fonts = subprocess.run(["pdffonts", pdf], capture_output=True, text=True, check=True).stdout
                 for line in fonts.splitlines()[2:]:
@@ -63,6 +63,29 @@ class DemoJobs(Bench):
         status, sentences, _ = run("record", lines[-1]["job"], "--store", self.store, "--summary")
         self.assertEqual(status, 0)
         self.assertIn("1.95", sentences[0])
+
+    def test_the_second_ends_sealed_and_only_its_first_print_is_none_again(self):
+        first, again = self.folder / "first.pdf", self.folder / "again.pdf"
+        _, out, _ = run("replay", DEMO[1], "--store", self.store, "--record", first)
+        job = json.loads(out[-1])["job"]
+        self.assertEqual(json.loads(out[-2])["job_state"], "sealed")
+        self.assertEqual(run("verify", "--store", self.store, "--job", job), (0, ["whole and ours"], []))
+        self.assertEqual(run("record", job, "--store", self.store, "--pdf", again)[0], 0)
+        texts = [subprocess.run(["pdftotext", "-raw", path, "-"], capture_output=True, text=True, check=True).stdout
+                 for path in (first, again)]
+        for text in texts:
+            self.assertIn("Sealed 24 Nov 2026 16:25 +00:00 as ", text)
+            self.assertNotIn("draft", text)
+        self.assertEqual([text.count("· reprint ·") for text in texts], [0, texts[1].count("\f")])
+
+    def test_the_fifth_is_added_to_after_it_was_sealed(self):
+        pdf = self.folder / "record.pdf"
+        _, out, _ = run("replay", DEMO[4], "--store", self.store, "--record", pdf)
+        self.assertEqual(run("verify", "--store", self.store, "--job", json.loads(out[-1])["job"])[0], 0)
+        text = subprocess.run(["pdftotext", "-raw", pdf, "-"], capture_output=True, text=True, check=True).stdout
+        added = text.split("Addenda, after the sealed record")[1]
+        self.assertIn("1. Rolf Tarn, RT, 1 Dec 2026 08:10 +00:00.", added)
+        self.assertIn("customer told to go easy for 500 km", added)
 
 
 program.main()

@@ -61,6 +61,17 @@ TEST_CASE("a fault is named by its place") {
   CHECK(place_of_fault(R"({"command":"note","by":"MK","text":"t","at":"2026-13-01T00:00Z"})") == "/commands/3/at");
 }
 
+TEST_CASE("a seal and an addendum hold no digest and no PIN") {
+  const auto seal = read(R"({"command":"seal","by":"MK"})");
+  REQUIRE(seal);
+  CHECK(std::get<job::SealJob>(seal->command).signers.empty());
+  CHECK(place_of_fault(R"({"command":"seal","by":"MK","pin":"4711"})") == "/commands/3/pin");
+  const auto addendum = read(R"({"command":"addendum","by":"MK","reason":"r","text":"t"})");
+  REQUIRE(addendum);
+  CHECK(std::get<job::AddAddendum>(addendum->command).text == "t");
+  CHECK(place_of_fault(R"({"command":"addendum","by":"MK","text":"t"})") == "/commands/3/reason");
+}
+
 TEST_CASE("a time without an offset is no moment") {
   CHECK_FALSE(cli::read_moment("2026-11-24T10:58"));
   CHECK(cli::read_moment("2026-11-24T10:58Z"));

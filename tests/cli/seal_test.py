@@ -91,6 +91,43 @@ class Seal(program.Bench):
             file.write_text(whole.replace(old, new), encoding="utf-8")
             self.assertNotEqual(own_way(), 0)
 
+    def test_the_print_made_on_sealing_is_no_reprint(self):
+        for number, initials in enumerate(self.signers):
+            run("pin", "--store", self.store, "--person", initials, text=f"471{number}\n")
+        pdf = self.folder / "first.pdf"
+        status, _, err = run("sign", self.job, "--store", self.store, "--person", self.signers[0], "--pdf", pdf,
+                             text="4710\n4711\n")
+        self.assertEqual((status, err), (0, []))
+        text = subprocess.run(["pdftotext", "-raw", pdf, "-"], capture_output=True, text=True, check=True).stdout
+        self.assertIn("Sealed ", text)
+        self.assertNotIn("eprint", text)
+
+    def test_what_was_signed_stands_where_its_file_cannot_be_written(self):
+        for number, initials in enumerate(self.signers):
+            run("pin", "--store", self.store, "--person", initials, text=f"471{number}\n")
+        (self.folder / "blocked").write_text("")
+        status, out, err = run("sign", self.job, "--store", self.store, "--person", self.signers[0], "--folder",
+                               self.folder / "blocked", text="4710\n4711\n")
+        self.assertEqual((status, len(out), len(err)), (1, 1, 1))
+        self.assertNotIn("file", json.loads(out[0]))
+        self.assertEqual(self.verify("--store", self.store, "--job", self.job), (0, "whole and ours"))
+
+    def test_a_pin_is_changed_and_a_key_ended(self):
+        who = ["--store", self.store, "--person", self.signers[0]]
+        key = run("pin", *who, text="4710\n")[1]
+        self.assertIn("not the PIN", self.refused("pin", *who, "--change", text="0000\n5555\n"))
+        self.assertEqual(run("pin", *who, "--change", text="4710\n5555\n"), (0, key, []))
+        self.assertIn("not the PIN", self.refused("pin", *who, "--change", text="4710\n6666\n"))
+        pem = self.folder / "key.pem"
+        pem.write_text("\n".join(key) + "\n", encoding="ascii")
+        self.refused("pin", *who, "--end", pem)
+        self.refused("pin", *who, "--end", pem, "--from", "yesterday")
+        self.refused("pin", *who, "--end", "0" * 64, "--from", "2026-01-01")
+        self.refused("pin", *who, "--change", "--forgotten", text="1\n")
+        self.assertEqual(run("pin", *who, "--end", pem, "--from", "2020-01-01"), (0, key, []))
+        run("pin", "--store", self.store, "--person", self.signers[1], text="4711\n")
+        self.refused("sign", self.job, *who, text="5555\n4711\n")
+
     def test_signing_needs_what_is_there(self):
         who = ["--store", self.store, "--person", self.signers[0]]
         self.assertIn("not in the workshop", self.refused("sign", self.job, "--store", self.store, "--person", "NOBODY",

@@ -95,3 +95,18 @@ TEST_CASE("lines, rectangles and hatches stay in their places") {
   CHECK(marked(line, whole()) == marked(line, QRect(98, 46, 205, 8)));
   CHECK(marked(drawn(record::KeptPlace{box, record::KeptFor::seal_code}, *fonts), whole()) == 0);
 }
+
+TEST_CASE("the squares of a code are drawn where they belong, black on white, without lines between them") {
+  const auto fonts = print::load_fonts();
+  REQUIRE(fonts);
+  const record::Code code{{10, 5, 3, 3}, 3, {true, true, false, false, true, true, true, false, true}};
+  const QImage image = drawn(code, *fonts);
+  for (int at = 0; at < 9; ++at) {
+    const QColor middle = image.pixelColor(100 + 10 * (at % 3) + 5, 50 + 10 * (at / 3) + 5);
+    CHECK((middle == Qt::black) == code.dark[static_cast<std::size_t>(at)]);
+  }
+  CHECK(image.pixelColor(110, 55) == Qt::black);
+  CHECK(image.pixelColor(115, 60) == Qt::black);
+  CHECK(marked(image, whole()) == 600);
+  CHECK(marked(drawn(record::Code{{10, 5, 3, 3}, 0, {}}, *fonts), whole()) == 0);
+}

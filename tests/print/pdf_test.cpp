@@ -1,6 +1,7 @@
 #include "shimwright/print/pdf.h"
 
 #include <QDir>
+#include <QImage>
 #include <QProcess>
 #include <QRegularExpression>
 #include <QTemporaryDir>
@@ -8,6 +9,9 @@
 #include <catch2/catch.hpp>
 
 #include "sample_job.h"
+#include "sealed_sample.h"
+#include "shimwright/print/page_painter.h"
+#include "shimwright/record/layout.h"
 
 using namespace shimwright;
 using namespace shimwright::record_test;
@@ -105,4 +109,56 @@ TEST_CASE("a record replaces the older one of its name") {
   REQUIRE(print::write_pdf(record_of(finished_job()), path.toStdString()));
   CHECK(text_of(path) != before);
   CHECK(QDir(folder.path()).entryList(QDir::Files).size() == 1);
+}
+
+namespace {
+
+/// The number of the page with the code, and the code.
+std::pair<QString, record::Code> code_in(const std::vector<record::Page>& pages) {
+  for (std::size_t at = 0; at < pages.size(); ++at) {
+    for (const record::Element& element : pages[at].elements) {
+      if (const auto* code = std::get_if<record::Code>(&element)) {
+        return {QString::number(at + 1), *code};
+      }
+    }
+  }
+  return {};
+}
+
+/// How many squares differ on a page drawn with 10 pixels a millimetre.
+int squares_other_than(const record::Code& code, const QImage& page) {
+  int count = 0;
+  for (int at = 0; at < code.side * code.side; ++at) {
+    const double square = code.box.width_mm / code.side;
+    const double x = code.box.x_mm + square * (at % code.side + 0.5);
+    const double y = code.box.y_mm + square * (at / code.side + 0.5);  // NOLINT(bugprone-integer-division): a row
+    const int grey = page.pixelColor(static_cast<int>(x * 10), static_cast<int>(y * 10)).lightness();
+    count += (grey < 128) == code.dark[static_cast<std::size_t>(at)] ? 0 : 1;
+  }
+  return count;
+}
+
+}  // namespace
+
+TEST_CASE("a sealed record gives a PDF whose code is square for square that of the seal, and whose seal can be read") {
+  const record::Record record = sealed_record(true);
+  QTemporaryDir folder;
+  const QString path = folder.filePath("record.pdf");
+  REQUIRE(print::write_pdf(record, path.toStdString()));
+  const QString text = said_by("pdftotext", {"-raw", path, "-"}).simplified();
+  for (const std::string& words :
+       {record.seal->groups, record.addenda.front().groups, std::string("0.1 l of oil topped up"),
+        std::string("Technician M. Kell, MK, 24 Nov 2026 16:05 +00:00"), std::string("Reprint: printed again")}) {
+    INFO(words);
+    CHECK(text.contains(QString::fromStdString(words)));
+  }
+  CHECK_FALSE(text.contains("draft"));
+  const auto fonts = print::load_fonts();
+  REQUIRE(fonts);
+  const auto pages = record::lay_out(record, PaperSize::a4, print::FontMeasure(*fonts));
+  const auto [number, code] = code_in(pages);
+  said_by("pdftoppm",
+          {"-png", "-gray", "-r", "254", "-singlefile", "-f", number, "-l", number, path, folder.filePath("page")});
+  CHECK(code.side > 0);
+  CHECK(squares_other_than(code, QImage(folder.filePath("page.png"))) == 0);
 }

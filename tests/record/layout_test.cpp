@@ -6,6 +6,7 @@
 
 #include "paper.h"
 #include "sample_job.h"
+#include "sealed_sample.h"
 
 using namespace shimwright;
 using namespace shimwright::record_test;
@@ -32,6 +33,18 @@ TEST_CASE("the result stands on the first page before all else") {
   CHECK(text.find("Both discs free") < text.find("Shims, mm"));
   CHECK(text.find("Shims, mm") < text.find("Float, mm"));
   CHECK(text.find("Float, mm") < text.find("Other readings"));
+}
+
+TEST_CASE("a sealed record keeps the laws of layout, has one code, and says on each page that it is a reprint") {
+  for (const PaperSize paper : {PaperSize::a4, PaperSize::letter}) {
+    const auto pages = all_pages(sealed_record(true), paper);
+    CHECK(broken_laws(pages) == std::vector<std::string>{});
+    CHECK(elements_of<record::Code>(pages).size() == 1);
+    for (const auto& page : pages) {
+      CHECK(has({page}, "Job 2041 · reprint · page"));
+    }
+    CHECK_FALSE(has(all_pages(sealed_record(false), paper), "reprint"));
+  }
 }
 
 TEST_CASE("signatures come once") {

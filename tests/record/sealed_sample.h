@@ -63,4 +63,18 @@ inline record::SignedRecord sealed_sample() {
   return sealed;
 }
 
+/// Its record as it is printed.
+inline record::Record sealed_record(bool reprint = false) {
+  const record::SignedRecord sealed = sealed_sample();
+  record::Record record = record_of(finished_job());
+  record.seal = record::SealMark{record::seal_groups(record::digest_of(sealed.statement)), sealed.code,
+                                 sealed.statement.moment, reprint};
+  for (const record::SignedAddendum& each : sealed.addenda) {
+    const record::AddendumStatement& said = each.statement;
+    record.addenda.push_back({said.signer.initials, said.signer.name, said.moment, said.reason, said.text,
+                              record::seal_groups(record::digest_of(said))});
+  }
+  return record;
+}
+
 }  // namespace shimwright::record_test

@@ -23,8 +23,8 @@ std::string sealed_job(Workbench& bench, const std::string& last = "10") {
   }
   const std::string id = closed_job(bench, last);
   got(seal_job(bench.store(), id, both_pins(), by_mk(600), cheap_rules()));
-  went(add_addendum(bench.store(), id, "found later", "0.1 l of oil topped up", pin("081542"), by_rt(700),
-                    cheap_rules()));
+  got(add_addendum(bench.store(), id, "found later", "0.1 l of oil topped up", pin("081542"), by_rt(700),
+                   cheap_rules()));
   return id;
 }
 
@@ -85,7 +85,7 @@ TEST_CASE("a closed job is sealed by those who signed it, and all of it is whole
   wrong.push_back({rt, pin("000000")});
   CHECK(code_of(seal_job(bench.store(), id, wrong, by_mk(600), cheap_rules())) == "wrong_pin");
   CHECK(code_of(verify_job(bench.store(), id)) == "not_sealed");
-  const std::string digest = got(seal_job(bench.store(), id, both_pins(), by_mk(600), cheap_rules()));
+  const std::string digest = got(seal_job(bench.store(), id, both_pins(), by_mk(600), cheap_rules())).digest;
   CHECK(digest.size() == 64);
   went(verify_job(bench.store(), id));
   CHECK(all_but_photos(bench.store()));
@@ -124,7 +124,7 @@ TEST_CASE("after sealing there are addenda only, and the sealed part stays as it
       bench.store().registers().put(Workshop{"01930000-0000-7000-8000-0000000000aa", "Sold", "Elsewhere"}, by_mk(703)));
   CHECK(code_of(add_addendum(bench.store(), id, "", "what", pin("4711"), by_mk(704), cheap_rules())) ==
         "reason_missing");
-  went(add_addendum(bench.store(), id, "again", "a second one", pin("4711"), by_mk(705), cheap_rules()));
+  got(add_addendum(bench.store(), id, "again", "a second one", pin("4711"), by_mk(705), cheap_rules()));
   const auto record = got(record_of(bench.store(), id));
   CHECK(record::sealed_part(record) == before.record);
   REQUIRE(record.seal);
@@ -151,6 +151,31 @@ TEST_CASE("the job file lies in the backup folder and is whole by itself") {
   QFile blocked(bench.file("file"));
   REQUIRE(blocked.open(QIODevice::WriteOnly));
   CHECK_FALSE(write_job_file(bench.store(), id, bench.file("file").toStdString()));
+}
+
+TEST_CASE("sealing and adding write the file into the folder they are given, and say where they could not") {
+  Workbench bench;
+  give_pins(bench);
+  const std::string id = closed_job(bench, "10");
+  const std::string folder = bench.file("backup").toStdString();
+  QFile blocked(bench.file("blocked"));
+  REQUIRE(blocked.open(QIODevice::WriteOnly));
+  const auto sealed = got(seal_job(bench.store(), id, both_pins(), by_mk(600), cheap_rules(), folder));
+  CHECK_FALSE(sealed.file.fault);
+  const auto addenda_in = [&] {
+    QFile file(QString::fromStdString(sealed.file.path));
+    REQUIRE(file.open(QIODevice::ReadOnly));
+    return got(record::read_signed_record(file.readAll().toStdString())).addenda.size();
+  };
+  CHECK(addenda_in() == 0);
+  const auto unwritten = got(add_addendum(bench.store(), id, "why", "what", pin("4711"), by_mk(700), cheap_rules(),
+                                          bench.file("blocked").toStdString()));
+  REQUIRE(unwritten.fault);
+  CHECK(unwritten.path.empty());
+  CHECK(got(signed_record_of(bench.store(), id)).addenda.size() == 1);
+  CHECK(addenda_in() == 0);
+  got(add_addendum(bench.store(), id, "why", "more", pin("4711"), by_mk(701), cheap_rules(), folder));
+  CHECK(addenda_in() == 2);
 }
 
 TEST_CASE("any single changed byte in the store is found: seal, signatures, addenda, record and entries") {

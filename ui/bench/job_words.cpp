@@ -209,6 +209,12 @@ QString entry_words(const job::JobState& state, const job::Entry& entry, const s
   if (const auto* begun = std::get_if<job::AssemblyBegun>(&entry.body)) {
     return bench_text("Assembly %1 begun").arg(begun->assembly);
   }
+  if (std::holds_alternative<job::Sealed>(entry.body)) {
+    return bench_text("Sealed");
+  }
+  if (const auto* added = std::get_if<job::AddendumAdded>(&entry.body)) {
+    return bench_text("Added after sealing: %1").arg(qt(added->reason));
+  }
   return bench_text("Something taken back");
 }
 

@@ -85,6 +85,11 @@ TEST_CASE("every entry of a whole job can be said in a few words") {
   for (const job::Entry& entry : bench.workbench().state().entries) {
     CHECK_FALSE(bench::entry_words(bench.workbench().state(), entry, "en").isEmpty());
   }
+  const auto words = [&](const job::EntryBody& body) {
+    return bench::entry_words(bench.workbench().state(), {1, {}, {}, body}, "en");
+  };
+  CHECK(words(job::Sealed{std::string(64, 'a'), {}}) == "Sealed");
+  CHECK(words(job::AddendumAdded{"found later", "oil topped up"}) == "Added after sealing: found later");
 }
 
 TEST_CASE("times are those of the place where the entry was made") {

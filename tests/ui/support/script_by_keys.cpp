@@ -52,7 +52,9 @@ void do_script_by_keys(UiBench& rig, KeyTechnician& technician, const cli::Scrip
   const QDir photos(QString::fromStdString(UiBench::demo_folder()));
   for (std::size_t at = 1; at < script.commands.size(); ++at) {
     const cli::ScriptCommand& scripted = script.commands[at];
-    if (!scripted.expect_accepted || std::holds_alternative<job::OpenJob>(scripted.command)) {
+    const bool for_pins = std::holds_alternative<job::SealJob>(scripted.command) ||
+                          std::holds_alternative<job::AddAddendum>(scripted.command);
+    if (!scripted.expect_accepted || for_pins || std::holds_alternative<job::OpenJob>(scripted.command)) {
       continue;
     }
     INFO("command " << at);

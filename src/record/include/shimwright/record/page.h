@@ -86,7 +86,14 @@ struct KeptPlace {
   KeptFor what = KeptFor::seal_code;
 };
 
-using Element = std::variant<TextRun, Line, Rectangle, Shape, Hatch, KeptPlace>;
+/// Dark squares on paper left white, for a camera.
+struct Code {
+  Box box;                 ///< of the squares; what reads them needs four more of white all around
+  int side = 0;            ///< squares on a side
+  std::vector<bool> dark;  ///< row by row from the top left
+};
+
+using Element = std::variant<TextRun, Line, Rectangle, Shape, Hatch, KeptPlace, Code>;
 
 struct Page {
   double width_mm = 0;

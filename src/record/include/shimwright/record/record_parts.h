@@ -345,6 +345,7 @@ struct AddendumLine {
   job::Moment moment;
   std::string reason;
   std::string text;
+  std::string groups;  ///< of its own seal
 };
 
 }  // namespace shimwright::record

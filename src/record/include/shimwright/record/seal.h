@@ -57,6 +57,7 @@ struct AddendumStatement {
 
 /// The name of a seal: SHA-256 over its statement, hexadecimal.
 [[nodiscard]] std::string digest_of(const SealStatement& statement);
+[[nodiscard]] std::string digest_of(const AddendumStatement& statement);
 
 /// The entry that keeps a seal, or an addendum, in the chain of its job. It follows from what was signed, all of it.
 [[nodiscard]] StoredEntry entry_of(const SealStatement& statement);

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -16,16 +17,29 @@ struct SealPin {
   record::Pin pin;
 };
 
-/// Freezes the record of a job and signs it with the keys of those who signed the job: the technician, then the
-/// checker where there was one. All of it is in one transaction; gives the digest of the seal. Codes: as job::decide(),
-/// as unlock(), `other_signers` (other persons than those), `unknown_job`.
-[[nodiscard]] Result<std::string> seal_job(Store& store, const std::string& job, const std::vector<SealPin>& pins,
-                                           const By& by, const SigningRules& rules = {});
+/// The signed file of a job as write_job_file() leaves it. What was signed stands in the store whether it could be
+/// written or not.
+struct JobFile {
+  std::string path;            ///< empty where there is none
+  std::optional<Error> fault;  ///< why it could not be written
+};
 
-/// Adds to a sealed job, signed by who writes it (`by.person`). Codes: as job::decide(), as unlock(), `unknown_job`.
-[[nodiscard]] Result<void> add_addendum(Store& store, const std::string& job, const std::string& reason,
-                                        const std::string& text, const record::Pin& pin, const By& by,
-                                        const SigningRules& rules = {});
+struct SealedJob {
+  std::string digest;
+  JobFile file;
+};
+
+/// Freezes the record of a job and signs it with the keys of those who signed the job: the technician, then the
+/// checker where there was one. All of it is in one transaction; then the signed file is written into the folder, where
+/// one is given. Codes: as job::decide(), as unlock(), `other_signers` (other persons than those), `unknown_job`.
+[[nodiscard]] Result<SealedJob> seal_job(Store& store, const std::string& job, const std::vector<SealPin>& pins,
+                                         const By& by, const SigningRules& rules = {}, const std::string& folder = {});
+
+/// Adds to a sealed job, signed by who writes it (`by.person`), and writes its file anew. Codes: as job::decide(), as
+/// unlock(), `unknown_job`.
+[[nodiscard]] Result<JobFile> add_addendum(Store& store, const std::string& job, const std::string& reason,
+                                           const std::string& text, const record::Pin& pin, const By& by,
+                                           const SigningRules& rules = {}, const std::string& folder = {});
 
 /// A sealed job with all that lies in the store for it. Codes: `not_sealed`, `seal_damaged`, `unknown_job`.
 [[nodiscard]] Result<record::SignedRecord> signed_record_of(const Store& store, const std::string& job);
