@@ -12,6 +12,7 @@
 #include "page_column.h"
 #include "page_run.h"
 #include "printing.h"
+#include "seal_box.h"
 #include "shimwright/print/page_painter.h"
 #include "shimwright/record/layout.h"
 #include "shimwright/store/job_record.h"
@@ -71,6 +72,11 @@ void RecordView::build() {
   auto* column = widgets::lay<QVBoxLayout>(this);
   column->addWidget(bar());
   column->addWidget(state_line());
+  if (ways_.seal.by) {
+    seal_ = widgets::child_of<SealBox>(this, *store_, ways_.seal);
+    column->addWidget(seal_);
+    connect(seal_, &SealBox::changed, this, &RecordView::show_pages);
+  }
   area_ = widgets::child_of<QScrollArea>(this);
   area_->setObjectName(QStringLiteral("pages"));
   area_->setFrameShape(QFrame::NoFrame);
@@ -143,9 +149,17 @@ RecordView::~RecordView() {
 }
 
 void RecordView::show_job(const std::string& job) {
+  job_ = job;
+  show_pages();
+  if (seal_ != nullptr) {
+    seal_->show_job(job);
+  }
+}
+
+void RecordView::show_pages() {
   run_->stop();
   say_result({}, true);
-  auto record = store::record_of(*store_, job);
+  auto record = store::record_of(*store_, job_);
   if (record && fonts_) {
     show_record(std::move(*record));
   } else {

@@ -96,7 +96,10 @@ PluggedPage plug_past_jobs(const PageHouse& house) {
 }
 
 PluggedPage plug_record(const PageHouse& house) {
-  auto* page = widgets::child_of<past::RecordView>(house.parent, house.bench->store());
+  past::RecordWays ways = past::usual_record_ways();
+  ways.seal.by = [bench = house.bench] { return store::By{bench->person().id, bench->now()}; };
+  ways.seal.folder = [settings = house.settings] { return widgets::plain(settings->backup_folder()); };
+  auto* page = widgets::child_of<past::RecordView>(house.parent, house.bench->store(), std::move(ways));
   QObject::connect(page, &past::RecordView::back, page, house.links.back);
   PluggedPage plugged;
   plugged.widget = page;

@@ -21,6 +21,7 @@ class Button;
 namespace shimwright::past {
 
 class PageColumn;
+class SealBox;
 class PageRun;
 struct PageSteps;
 
@@ -55,6 +56,7 @@ class RecordView : public QWidget {
   };
 
   void build();
+  void show_pages();
   [[nodiscard]] QWidget* bar();
   [[nodiscard]] QWidget* state_line();
   void save();
@@ -73,6 +75,8 @@ class RecordView : public QWidget {
   Result<print::Fonts> fonts_;
   RecordWays ways_;
   std::optional<record::Record> record_;
+  std::string job_;
+  SealBox* seal_ = nullptr;
   PageRun* run_;
   PageColumn* pages_;
   QScrollArea* area_;

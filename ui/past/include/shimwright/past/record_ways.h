@@ -1,15 +1,25 @@
 #pragma once
 
 #include <functional>
+#include <string>
 
 #include <QLocale>
 #include <QString>
 
 #include "shimwright/record/page.h"
+#include "shimwright/store/signing.h"
 
 class QPrinter;
 
 namespace shimwright::past {
+
+/// Who signs, how, and where the signed file goes.
+struct SealWays {
+  std::function<store::By()> by = {};  ///< none: nothing is sealed here
+  store::SigningRules rules = {};
+  /// Where backups go; blank: nowhere.
+  std::function<std::string()> folder = [] { return std::string(); };
+};
 
 /// What the record's page takes from outside, so that a test can fix it.
 struct RecordWays {
@@ -18,6 +28,7 @@ struct RecordWays {
   /// Lets a person set the printer up; false: not now.
   std::function<bool(QPrinter& printer)> choose_printer;
   record::PaperSize paper = record::PaperSize::a4;
+  SealWays seal = {};
 };
 
 /// Letter where people there print on it, else A4.

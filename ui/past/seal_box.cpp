@@ -1,0 +1,292 @@
+#include "seal_box.h"
+
+#include <QLabel>
+#include <QLineEdit>
+#include <QVBoxLayout>
+#include <algorithm>
+#include <utility>
+
+#include "shimwright/job/to_decide.h"
+#include "shimwright/store/job_in_hand.h"
+#include "shimwright/store/registers.h"
+#include "shimwright/widgets/child.h"
+#include "shimwright/widgets/parts.h"
+#include "shimwright/widgets/say.h"
+#include "shimwright/widgets/style.h"
+
+namespace shimwright::past {
+
+using widgets::Button;
+using widgets::child_of;
+using widgets::Text;
+using widgets::WordField;
+
+namespace {
+
+constexpr int pin_width = 220;
+
+record::Pin pin_in(const WordField& field) {
+  std::string typed = field.text();
+  return record::Pin::taken_from(typed);
+}
+
+WordField* hidden_field(QWidget* parent, const QString& title, const QString& name) {
+  auto* field = child_of<WordField>(parent, title);
+  field->edit()->setEchoMode(QLineEdit::Password);
+  field->edit()->setInputMethodHints(Qt::ImhDigitsOnly | Qt::ImhSensitiveData | Qt::ImhNoPredictiveText);
+  field->edit()->setObjectName(name);
+  field->setMaximumWidth(pin_width);
+  return field;
+}
+
+}  // namespace
+
+SealBox::SealBox(store::Store& store, SealWays ways, QWidget* parent)
+    : QFrame(parent),
+      store_(&store),
+      ways_(std::move(ways)),
+      outer_(widgets::lay<QVBoxLayout>(this, 8)),
+      said_(child_of<Text>(this, QString())) {
+  widgets::set_part(this, "question");
+  outer_->setContentsMargins(18, 12, 18, 12);
+  outer_->addWidget(said_);
+  said_->setObjectName(QStringLiteral("seal-said"));
+  said_->hide();
+  hide();
+}
+
+void SealBox::show_job(const std::string& job) {
+  if (job != job_) {
+    said_->hide();
+  }
+  job_ = job;
+  begin();
+  const auto loaded = store::JobInHand::load(*store_, job);
+  if (!loaded || !loaded->state().closed) {
+    hide();  // what cannot be read the record says; a job under way is a draft
+    return;
+  }
+  build(loaded->state());
+  outer_->insertWidget(0, content_);
+  content_->show();
+  show();
+}
+
+void SealBox::begin() {
+  if (content_ != nullptr) {
+    content_->hide();
+    content_->deleteLater();
+  }
+  pins_.clear();
+  reason_ = nullptr;
+  text_ = nullptr;
+  content_ = child_of<QWidget>(this);
+  content_->hide();
+  column_ = widgets::lay<QVBoxLayout>(content_, 8);
+}
+
+void SealBox::build(const job::JobState& state) {
+  if (state.sealed) {
+    build_sealed();
+    return;
+  }
+  std::vector<QString> in_the_way;
+  for (const job::OpenPoint& point : job::to_decide(state)) {
+    if (job::keeps_from_sealing(point)) {
+      in_the_way.push_back(widgets::say(point.message));
+    }
+  }
+  if (!in_the_way.empty()) {
+    build_points(in_the_way);
+  } else if (!store_->looks_only()) {
+    build_pins(job::signers_of(state));
+  }
+}
+
+void SealBox::build_points(const std::vector<QString>& sentences) {
+  column_->addWidget(child_of<Text>(content_, tr("Not sealed yet: this has to be decided first."), "strong"));
+  for (const QString& each : sentences) {
+    column_->addWidget(child_of<Text>(content_, each));
+  }
+}
+
+std::vector<std::string> SealBox::persons_with_pin() const {
+  std::vector<std::string> persons;
+  if (const auto keys = store::signing_keys(*store_)) {
+    for (const store::PersonsKey& each : *keys) {
+      if (each.has_pin && !each.invalid_from) {
+        persons.push_back(each.person);
+      }
+    }
+  }
+  return persons;
+}
+
+std::string SealBox::name_of(const std::string& person) const {
+  if (const auto persons = store_->registers().persons()) {
+    for (const store::Person& each : *persons) {
+      if (each.id == person) {
+        return each.name;
+      }
+    }
+  }
+  return person;
+}
+
+SealBox::PinFields SealBox::pin_fields(const std::string& person, const std::string& name, bool has_pin) {
+  PinFields fields{person, nullptr, nullptr};
+  auto* row = widgets::lay_in<QHBoxLayout>(column_, 12);
+  const QString object = QStringLiteral("field-pin-%1").arg(pins_.size() + 1);
+  const QString who = widgets::qt(name);
+  fields.pin = hidden_field(
+      content_, has_pin ? tr("PIN of %1").arg(who) : tr("First PIN of %1, 4 to 12 digits").arg(who), object);
+  row->addWidget(fields.pin);
+  if (!has_pin) {
+    fields.again = hidden_field(content_, tr("The same once more"), object + QStringLiteral("-again"));
+    row->addWidget(fields.again);
+  }
+  row->addStretch(1);
+  return fields;
+}
+
+void SealBox::build_pins(const std::vector<std::string>& signers) {
+  column_->addWidget(child_of<Text>(
+      content_, tr("Seal the record: nothing in it can be changed after that, only added to, with a signature."),
+      "strong"));
+  const std::vector<std::string> with_pin = persons_with_pin();
+  for (const std::string& person : signers) {
+    const bool has_pin = std::find(with_pin.begin(), with_pin.end(), person) != with_pin.end();
+    pins_.push_back(pin_fields(person, name_of(person), has_pin));
+  }
+  auto* button = child_of<Button>(content_, tr("Sign and seal"), Button::Kind::main);
+  button->setObjectName(QStringLiteral("button-seal"));
+  column_->addWidget(button, 0, Qt::AlignLeft);
+  connect(button, &Button::clicked, this, &SealBox::seal);
+}
+
+void SealBox::build_sealed() {
+  const auto whole = store::verify_job(*store_, job_);
+  auto* text = child_of<Text>(
+      content_, whole ? tr("Sealed. Whole, and signed with keys of this workshop.") : widgets::say(whole.error()),
+      whole ? "strong" : "error");
+  text->setObjectName(QStringLiteral("seal-state"));
+  column_->addWidget(text);
+  if (store_->looks_only()) {
+    return;
+  }
+  auto* button = child_of<Button>(content_, tr("Add to it"));
+  button->setObjectName(QStringLiteral("button-addendum"));
+  column_->addWidget(button, 0, Qt::AlignLeft);
+  connect(button, &Button::clicked, this, [this, button] {
+    button->hide();
+    build_addendum();
+  });
+}
+
+void SealBox::build_addendum() {
+  const std::string person = ways_.by().person;
+  reason_ = child_of<WordField>(content_, tr("Why is something added?"));
+  reason_->edit()->setObjectName(QStringLiteral("field-addendum-reason"));
+  text_ = child_of<WordField>(content_, tr("What is added"));
+  text_->edit()->setObjectName(QStringLiteral("field-addendum-text"));
+  column_->addWidget(reason_);
+  column_->addWidget(text_);
+  const std::vector<std::string> with_pin = persons_with_pin();
+  const bool has_pin = std::find(with_pin.begin(), with_pin.end(), person) != with_pin.end();
+  pins_.push_back(pin_fields(person, name_of(person), has_pin));
+  auto* button = child_of<Button>(content_, tr("Sign the addition"), Button::Kind::main);
+  button->setObjectName(QStringLiteral("button-sign-addendum"));
+  column_->addWidget(button, 0, Qt::AlignLeft);
+  connect(button, &Button::clicked, this, &SealBox::add);
+  reason_->edit()->setFocus(Qt::OtherFocusReason);
+}
+
+bool SealBox::keep_first_pins(const store::By& by) {
+  for (PinFields& each : pins_) {
+    if (each.again == nullptr) {
+      continue;
+    }
+    if (each.pin->text() != each.again->text()) {
+      say(tr("The two PINs of %1 differ: type both again.").arg(widgets::qt(name_of(each.person))), false);
+      return false;
+    }
+    const auto kept = store::set_pin(*store_, each.person, pin_in(*each.pin), by, ways_.rules);
+    if (!kept && kept.error().code != "has_pin") {
+      say(widgets::say(kept.error()), false);
+      return false;
+    }
+  }
+  return true;
+}
+
+void SealBox::seal() {
+  const store::By by = ways_.by();
+  if (!keep_first_pins(by)) {
+    wipe();
+    return;
+  }
+  std::vector<store::SealPin> pins;
+  for (const PinFields& each : pins_) {
+    pins.push_back({each.person, pin_in(*each.pin)});
+  }
+  wipe();
+  const auto sealed = store::seal_job(*store_, job_, pins, by, ways_.rules, ways_.folder());
+  if (!sealed) {
+    say(widgets::say(sealed.error()), false);
+    return;
+  }
+  say_file(sealed->file, tr("Signed and sealed."));
+  show_job(std::string(job_));
+  emit changed();
+}
+
+void SealBox::add() {
+  const store::By by = ways_.by();
+  if (pins_.front().person != by.person) {
+    say(tr("Somebody else is at the bench now: begin the addition anew."), false);
+    return;
+  }
+  if (!keep_first_pins(by)) {
+    wipe();
+    return;
+  }
+  const record::Pin pin = pin_in(*pins_.front().pin);
+  wipe();
+  const auto added =
+      store::add_addendum(*store_, job_, reason_->text(), text_->text(), pin, by, ways_.rules, ways_.folder());
+  if (!added) {
+    say(widgets::say(added.error()), false);
+    return;
+  }
+  say_file(*added, tr("Added and signed."));
+  show_job(std::string(job_));
+  emit changed();
+}
+
+void SealBox::say(const QString& text, bool good) {
+  widgets::set_part(said_, good ? "strong" : "error");
+  said_->setText(text);
+  said_->show();
+}
+
+void SealBox::say_file(const store::JobFile& file, const QString& done) {
+  if (file.fault) {
+    say(done + QLatin1Char(' ') + tr("Its file could not be written: %1").arg(widgets::say(*file.fault)), false);
+  } else if (file.path.empty()) {
+    say(done + QLatin1Char(' ') + tr("No folder for backups is set, so no file of it was written."), true);
+  } else {
+    say(done + QLatin1Char(' ') + tr("Its file: %1").arg(widgets::qt(file.path)), true);
+  }
+}
+
+void SealBox::wipe() {
+  for (const PinFields& each : pins_) {
+    for (WordField* field : {each.pin, each.again}) {
+      if (field != nullptr) {
+        field->edit()->clear();
+      }
+    }
+  }
+}
+
+}  // namespace shimwright::past

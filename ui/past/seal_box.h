@@ -1,0 +1,72 @@
+#pragma once
+
+#include <functional>
+#include <string>
+#include <vector>
+
+#include <QFrame>
+
+#include "shimwright/past/record_ways.h"
+#include "shimwright/store/seal.h"
+#include "shimwright/store/store.h"
+
+class QVBoxLayout;
+
+namespace shimwright::widgets {
+class WordField;
+}
+
+namespace shimwright::past {
+
+/// What can be done about the seal of the job whose record is shown: what stands in its way, the PINs of those who
+/// signed, whether a sealed record is whole, and what is added to it. Hidden while the job is not at its end.
+class SealBox : public QFrame {
+  Q_OBJECT
+
+ public:
+  SealBox(store::Store& store, SealWays ways, QWidget* parent = nullptr);
+
+  void show_job(const std::string& job);
+
+ signals:
+  void changed();  ///< sealed, or added to: the record reads otherwise now
+
+ private:
+  /// Where one of those who signed types a PIN; a second time where it is the first one.
+  struct PinFields {
+    std::string person;
+    widgets::WordField* pin = nullptr;
+    widgets::WordField* again = nullptr;
+  };
+
+  void begin();
+  void build(const job::JobState& state);
+  void build_points(const std::vector<QString>& sentences);
+  void build_pins(const std::vector<std::string>& signers);
+  void build_sealed();
+  void build_addendum();
+  [[nodiscard]] PinFields pin_fields(const std::string& person, const std::string& name, bool has_pin);
+  [[nodiscard]] std::vector<std::string> persons_with_pin() const;
+  [[nodiscard]] std::string name_of(const std::string& person) const;
+
+  void seal();
+  void add();
+  /// Keeps first PINs; false: one was refused, and it is said.
+  [[nodiscard]] bool keep_first_pins(const store::By& by);
+  void say(const QString& text, bool good);
+  void say_file(const store::JobFile& file, const QString& done);
+  void wipe();
+
+  store::Store* store_;
+  SealWays ways_;
+  std::string job_;
+  QVBoxLayout* outer_;
+  QWidget* content_ = nullptr;
+  QVBoxLayout* column_ = nullptr;
+  std::vector<PinFields> pins_;
+  widgets::WordField* reason_ = nullptr;
+  widgets::WordField* text_ = nullptr;
+  QLabel* said_;
+};
+
+}  // namespace shimwright::past
