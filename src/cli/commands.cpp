@@ -1,7 +1,5 @@
 #include "commands.h"
 
-#include <utility>
-
 namespace shimwright::cli {
 
 namespace {
@@ -43,6 +41,12 @@ std::vector<CommandEntry> bench_commands() {
       {"backup", "backup OUT --store FILE",
        "Copies the store to OUT, photos beside it, checks the copy and only then gives it its name.", false,
        run_backup},
+      {"rescue", "rescue --store FILE [--from FOLDER] [--put-back]",
+       "Looks for the last whole backup of a damaged store in FOLDER (backups beside the store, where none is named)\n"
+       "and tells what would be missing. With --put-back it takes the place of the damaged store, which is kept "
+       "beside\n"
+       "it; a store that is in order stays. Exit 1 where there is no whole backup.",
+       false, run_rescue},
       {"erase", "erase VIN --store FILE",
        "Erases plate, customer reference and complaint of every job of a vehicle, for good. The jobs and their numbers "
        "stay.\n"
@@ -81,8 +85,8 @@ std::vector<CommandEntry> signing_commands() {
 
 std::vector<CommandEntry> all_commands() {
   std::vector<CommandEntry> all = bench_commands();
-  for (CommandEntry& each : signing_commands()) {
-    all.push_back(std::move(each));
+  for (const CommandEntry& each : signing_commands()) {
+    all.push_back(each);
   }
   return all;
 }

@@ -27,6 +27,7 @@ struct CommandEntry {
 [[nodiscard]] Exit run_record(const std::vector<std::string>& words);
 [[nodiscard]] Exit run_check(const std::vector<std::string>& words);
 [[nodiscard]] Exit run_backup(const std::vector<std::string>& words);
+[[nodiscard]] Exit run_rescue(const std::vector<std::string>& words);
 [[nodiscard]] Exit run_erase(const std::vector<std::string>& words);
 [[nodiscard]] Exit run_make_demo(const std::vector<std::string>& words);
 [[nodiscard]] Exit run_pin(const std::vector<std::string>& words);

@@ -42,6 +42,8 @@ void check_job_chain(const CheckedJob& job, const LastHeads& heads, CheckReport&
 /// Jobs that are in the lists and have no entry.
 [[nodiscard]] Result<void> check_listed_jobs(Connection& connection, CheckReport& report);
 [[nodiscard]] Result<void> check_sheets(Connection& connection, CheckReport& report);
+/// Persons, instruments, trays and workshop against the last line of their history.
+[[nodiscard]] Result<void> check_registers(Connection& connection, CheckReport& report);
 [[nodiscard]] Result<void> check_private_texts(Connection& connection, const CheckedJob& job, CheckReport& report);
 /// The seal of a job, where it has one: its signatures, and the end of the list of chain heads it names.
 [[nodiscard]] Result<void> check_seal(Connection& connection, const CheckedJob& job, CheckReport& report);

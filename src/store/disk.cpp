@@ -154,8 +154,12 @@ bool is_network_file_system(const QByteArray& type) {
          known.end();
 }
 
-bool lies_on_network_share(const QString& path) {
-  return is_network_file_system(QStorageInfo(path).fileSystemType());
+QByteArray file_system_of(const QString& folder) {
+  QString there = folder;
+  while (!QFileInfo::exists(there) && QFileInfo(there).absolutePath() != there) {
+    there = QFileInfo(there).absolutePath();
+  }
+  return QStorageInfo(there).fileSystemType();
 }
 
 }  // namespace shimwright::store

@@ -31,6 +31,7 @@ namespace shimwright::store {
 
 /// Whether this is the name of a file system that lies on another machine (`nfs4`, `cifs`, …).
 [[nodiscard]] bool is_network_file_system(const QByteArray& type);
-[[nodiscard]] bool lies_on_network_share(const QString& path);
+/// The name of the file system a folder lies on, or will lie on where it is still to be made.
+[[nodiscard]] QByteArray file_system_of(const QString& folder);
 
 }  // namespace shimwright::store

@@ -75,9 +75,20 @@ Result<std::int64_t> Store::job_count() const {
   return rows->empty() ? 0 : number_in(rows->front(), 0);
 }
 
-Result<std::vector<JobSummary>> Store::open_jobs() const {
-  return job_list(*connection_, "WHERE job.standing IN ('open', 'parked') ORDER BY job.last_at_ms DESC, job.id DESC",
-                  {});
+Result<std::vector<JobSummary>> Store::open_jobs(std::int64_t most) const {
+  // The inner query is answered by the index alone: rows are read of those only that are given.
+  return job_list(*connection_,
+                  "WHERE job.id IN (SELECT id FROM job WHERE standing IN ('open', 'parked')"
+                  " ORDER BY last_at_ms DESC, id DESC LIMIT ?) ORDER BY job.last_at_ms DESC, job.id DESC",
+                  {number_value(most)});
+}
+
+Result<std::int64_t> Store::open_job_count() const {
+  auto rows = connection_->rows("SELECT count(*) FROM job WHERE standing IN ('open', 'parked')", {});
+  if (!rows) {
+    return passed_on(rows);
+  }
+  return rows->empty() ? 0 : number_in(rows->front(), 0);
 }
 
 Result<std::vector<JobSummary>> Store::jobs_of_vehicle(const std::string& vehicle_key) const {

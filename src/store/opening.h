@@ -5,6 +5,7 @@
 
 #include "connection.h"
 #include "schema.h"
+#include "shimwright/store/store.h"
 
 /// The steps of opening a store, each by itself.
 namespace shimwright::store {
@@ -36,6 +37,10 @@ enum class Kinship {
 /// Takes the steps a store lacks; an older one is copied beside itself before, and the copy found whole.
 [[nodiscard]] Result<void> bring_up_to_date(Connection& connection, Kinship kinship,
                                             const std::vector<SchemaStep>& steps);
+
+/// Store::open() on a file system of this name: whether it lies on another machine is asked of the name.
+[[nodiscard]] Result<std::unique_ptr<Store>> open_on(const std::string& file_system, const std::string& path,
+                                                     const Opening& opening);
 
 /// Gives a store its id, where it has none yet.
 [[nodiscard]] Result<void> name_store(Connection& connection, std::int64_t now_ms);

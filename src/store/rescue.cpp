@@ -113,7 +113,7 @@ Result<void> put_back_photos(Connection& backup, const QString& store_path) {
 
 QString name_for_damaged(const QString& path) {
   for (int number = 1;; ++number) {
-    const QString name = path + QStringLiteral(".damaged-%1").arg(number);
+    QString name = path + QStringLiteral(".damaged-%1").arg(number);
     if (!QFileInfo::exists(name)) {
       return name;
     }

@@ -51,6 +51,14 @@ Result<int> schema_version(Connection& connection) {
   return number == nullptr ? 0 : static_cast<int>(*number);
 }
 
+Result<bool> has_seals(Connection& connection) {
+  auto version = schema_version(connection);
+  if (!version) {
+    return passed_on(version);
+  }
+  return *version >= first_version_with_seals;
+}
+
 Result<void> take_steps(Connection& connection, const std::vector<SchemaStep>& steps) {
   auto version = schema_version(connection);
   if (!version) {

@@ -1,5 +1,7 @@
 #include "seal_rows.h"
 
+#include "schema.h"
+
 namespace shimwright::store {
 
 namespace {
@@ -28,6 +30,10 @@ tl::unexpected<Error> damaged_seal(std::string place) {
                 SHIMWRIGHT_TEXT("store",
                                 "The seal of this job was changed in the store: take the signed file from the "
                                 "backup folder."));
+}
+
+tl::unexpected<Error> not_sealed(const std::string& job) {
+  return refuse("not_sealed", job, SHIMWRIGHT_TEXT("store", "This job is not sealed: seal it first."));
 }
 
 Result<void> read_addenda(Connection& connection, const std::string& job, record::SignedRecord& read) {
@@ -74,12 +80,19 @@ Result<void> insert_addendum(Connection& connection, const record::SignedAddendu
 }
 
 Result<record::SignedRecord> seal_rows(Connection& connection, const std::string& job) {
+  auto seals = has_seals(connection);
+  if (!seals) {
+    return passed_on(seals);
+  }
+  if (!*seals) {
+    return not_sealed(job);
+  }
   auto rows = connection.rows("SELECT seq, statement, record, code FROM seal WHERE job = ?", {job});
   if (!rows) {
     return passed_on(rows);
   }
   if (rows->empty()) {
-    return refuse("not_sealed", job, SHIMWRIGHT_TEXT("store", "This job is not sealed: seal it first."));
+    return not_sealed(job);
   }
   const Row& row = rows->front();
   record::SignedRecord read;

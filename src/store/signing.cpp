@@ -2,6 +2,7 @@
 
 #include "connection.h"
 #include "register_history.h"
+#include "schema.h"
 
 namespace shimwright::store {
 
@@ -116,6 +117,13 @@ bool looks_like_a_date(const std::string& text) {
 }  // namespace
 
 Result<std::vector<PersonsKey>> signing_keys(const Store& store) {
+  auto seals = has_seals(store.connection());
+  if (!seals) {
+    return passed_on(seals);
+  }
+  if (!*seals) {
+    return std::vector<PersonsKey>();
+  }
   auto rows = store.connection().rows(
       "SELECT public_key, person, made_at_ms, box IS NOT NULL, invalid_from FROM signing_key ORDER BY person, "
       "made_at_ms, public_key");
@@ -159,7 +167,8 @@ Result<void> set_pin(Store& store, const std::string& person, const record::Pin&
   if (!present) {
     return passed_on(present);
   }
-  if (*present && !(*present)->invalid_from) {
+  const std::optional<KeyRow>& known = *present;
+  if (known && !known->invalid_from) {
     return refuse(
         "has_pin", "pin",
         SHIMWRIGHT_TEXT("store", "This person has a PIN: change it with the old one, or say it is forgotten."));
@@ -202,7 +211,8 @@ Result<void> forget_pin(Store& store, const std::string& person, const record::P
   if (!present) {
     return passed_on(present);
   }
-  if (!*present) {
+  const std::optional<KeyRow>& known = *present;
+  if (!known) {
     return no_pin();
   }
   auto key = new_sealed_key(new_pin, rules);
@@ -210,7 +220,7 @@ Result<void> forget_pin(Store& store, const std::string& person, const record::P
     return passed_on(key);
   }
   Connection& connection = store.connection();
-  const std::string old = (*present)->sealed.public_key;
+  const std::string old = known->sealed.public_key;
   return in_one_go(connection, [&]() -> Result<void> {
     if (auto erased = connection.execute(
             "UPDATE signing_key SET salt = NULL, nonce = NULL, box = NULL WHERE person = ?", {person});
@@ -263,13 +273,14 @@ Result<record::SecretKey> unlock(Store& store, const std::string& person, const 
   if (!present || !attempts) {
     return present ? tl::make_unexpected(attempts.error()) : tl::make_unexpected(present.error());
   }
-  if (!*present) {
+  const std::optional<KeyRow>& known = *present;
+  if (!known) {
     return no_pin();
   }
   if (auto may = record::may_try_pin(*attempts, rules.pause, now.at_ms); !may) {
     return passed_on(may);
   }
-  auto key = record::open_key((*present)->sealed, pin);
+  auto key = record::open_key(known->sealed, pin);
   const bool wrong = !key && key.error().code == "wrong_pin";
   if (key || wrong) {
     const auto then = key ? record::PinAttempts() : record::after_wrong_pin(*attempts, rules.pause, now.at_ms);
@@ -277,7 +288,7 @@ Result<record::SecretKey> unlock(Store& store, const std::string& person, const 
       return passed_on(kept);
     }
   }
-  if (key && (*present)->invalid_from && record::date_of(now) >= *(*present)->invalid_from) {
+  if (key && known->invalid_from && record::date_of(now) >= *known->invalid_from) {
     return refuse("key_ended", "pin",
                   SHIMWRIGHT_TEXT("store", "The key of this person is no longer valid: set a new PIN, then sign."));
   }

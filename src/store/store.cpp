@@ -117,6 +117,12 @@ Store::Store(std::unique_ptr<WriterLock> lock, std::unique_ptr<Connection> conne
 Store::~Store() = default;
 
 Result<std::unique_ptr<Store>> Store::open(const std::string& path, const Opening& opening) {
+  const QByteArray file_system = file_system_of(QFileInfo(QString::fromStdString(path)).absolutePath());
+  return open_on(file_system.toStdString(), path, opening);
+}
+
+Result<std::unique_ptr<Store>> open_on(const std::string& file_system, const std::string& path,
+                                       const Opening& opening) {
   if (auto checked = check_path(path); !checked) {
     return passed_on(checked);
   }
@@ -124,7 +130,7 @@ Result<std::unique_ptr<Store>> Store::open(const std::string& path, const Openin
   Result<Opened> opened;
   if (opening.mode == Mode::look_only) {
     opened = open_for_looking(place, std::nullopt);
-  } else if (lies_on_network_share(QFileInfo(place).absolutePath())) {
+  } else if (is_network_file_system(QByteArray::fromStdString(file_system))) {
     opened = open_for_looking(place, lies_elsewhere());
   } else {
     opened = open_for_writing(place, opening);

@@ -4,7 +4,8 @@ import json
 import program
 from program import Bench, main, run
 
-COMMANDS = ("advise", "reading", "vin", "replay", "find", "record", "check", "backup", "erase", "make-demo")
+COMMANDS = ("advise", "reading", "vin", "replay", "find", "record", "check", "backup", "rescue", "erase",
+            "make-demo")
 
 
 class Commands(Bench):

@@ -1,4 +1,5 @@
 """Runs the program as a person would and reads what it says."""
+import contextlib
 import json
 import pathlib
 import sqlite3
@@ -21,7 +22,7 @@ def run(*words, text=None):
 def entries_in(store):
     """Sequence numbers of each job in the store, read by plain SQLite."""
     there = {}
-    with sqlite3.connect(f"file:{store}?mode=ro", uri=True) as database:
+    with contextlib.closing(sqlite3.connect(f"file:{store}?mode=ro", uri=True)) as database:
         for job, seq in database.execute("SELECT job, seq FROM entry"):
             there.setdefault(job, set()).add(seq)
     return there

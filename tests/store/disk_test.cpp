@@ -18,7 +18,15 @@ TEST_CASE("a file system of another machine is known by its name") {
   for (const char* type : {"ext4", "btrfs", "xfs", "tmpfs", "overlay", "fuse", ""}) {
     CHECK_FALSE(is_network_file_system(type));
   }
-  CHECK_FALSE(lies_on_network_share(QTemporaryDir().path()));
+}
+
+TEST_CASE("a folder still to be made lies on the file system of the one above it") {
+  const QTemporaryDir folder;
+  const QByteArray there = file_system_of(folder.path());
+  CHECK_FALSE(there.isEmpty());
+  CHECK_FALSE(is_network_file_system(there));
+  CHECK(file_system_of(folder.filePath("not/yet")) == there);
+  CHECK(file_system_of("/proc/no/such") == "proc");
 }
 
 TEST_CASE("what is there already is left as it is") {

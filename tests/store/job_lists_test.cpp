@@ -33,6 +33,8 @@ TEST_CASE("lists of jobs are in order and hold what they should") {
   CHECK(got(bench.store().job_count()) == 3);
   CHECK(ids(bench.store().jobs(2)) == Ids{third.id(), second.id()});
   CHECK(ids(bench.store().open_jobs()) == Ids{first.id(), third.id(), second.id()});
+  CHECK(ids(bench.store().open_jobs(2)) == Ids{first.id(), third.id()});
+  CHECK(got(bench.store().open_job_count()) == 3);
   CHECK(ids(bench.store().jobs_of_vehicle("TESTVN009TA030417")) == Ids{third.id(), first.id()});
   CHECK(ids(bench.store().jobs_of_vehicle("TESTVN")) == Ids{});
   CHECK(ids(bench.store().jobs_numbered("2026-0147")) == Ids{third.id(), first.id()});

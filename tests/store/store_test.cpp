@@ -4,6 +4,7 @@
 #include <QFileInfo>
 
 #include "connection.h"
+#include "opening.h"
 #include "schema.h"
 #include "workbench.h"
 
@@ -110,6 +111,31 @@ TEST_CASE("a newer store opens for looking and says why") {
   CHECK(got(bench.store().load(job.id())).entries.size() == 1);
   CHECK(got(bench.store().schema_version()) == 999);
   CHECK_FALSE(Store::lock_holder(bench.path()));
+}
+
+TEST_CASE("a store on a network share opens for looking and says why") {
+  Workbench bench;
+  TestJob job(bench, "10", "2026-0147");
+  job.open();
+  bench.close();
+  for (const char* kind : {"nfs4", "cifs", "fuse.sshfs"}) {
+    INFO(kind);
+    const auto shared = got(open_on(kind, bench.path(), {Mode::read_write, "Mara Kern", monday_ms}));
+    CHECK(shared->looks_only());
+    REQUIRE(shared->why_look_only());
+    CHECK(shared->why_look_only()->text.find("network share") != std::string::npos);
+    CHECK(got(shared->load(job.id())).entries == job.state().entries);
+    CHECK(code_of(shared->append(job.id(), {job.last()}, {}, job.state())) == "look_only");
+    CHECK_FALSE(Store::lock_holder(bench.path()));
+  }
+  CHECK_FALSE(got(open_on("ext4", bench.path(), {Mode::read_write, "Mara Kern", monday_ms}))->looks_only());
+}
+
+TEST_CASE("no store is made on a network share") {
+  const QTemporaryDir folder;
+  const QString path = folder.filePath("new/bench.sqlite");
+  CHECK(code_of(open_on("nfs", path.toStdString(), {Mode::read_write, "Mara Kern", monday_ms})) == "no_store");
+  CHECK_FALSE(QFileInfo::exists(folder.filePath("new")));
 }
 
 TEST_CASE("two may look while one writes") {

@@ -2,7 +2,9 @@
 
 #include <QLineEdit>
 #include <QShortcut>
+#include <QTimer>
 #include <algorithm>
+#include <utility>
 
 #include "before_start.h"
 #include "days.h"
@@ -17,7 +19,11 @@ namespace shimwright::bench {
 
 namespace {
 
-constexpr std::size_t most_cards = 50;
+constexpr std::int64_t most_cards = 50;
+constexpr int before_more_ms = 20;  // the first ones are painted by then
+/// What the smallest screen shows; a person waits for no more. The others come while nothing else is to be done.
+constexpr std::size_t cards_at_once = 4;
+constexpr std::size_t cards_in_a_turn = 2;
 constexpr int right_column_width = 350;
 constexpr int card_head_width = 150;
 
@@ -67,11 +73,20 @@ QWidget* heed_box(QWidget* parent, const Heed& heed) {
 
 }  // namespace
 
-HomePage::HomePage(Workbench& bench, QWidget* parent) : QWidget(parent), bench_(&bench) {
+HomePage::HomePage(Workbench& bench, QWidget* parent)
+    : QWidget(parent), bench_(&bench), more_(widgets::child_of<QTimer>(this)) {
   auto* row = widgets::lay<QHBoxLayout>(this, 28);
   row->setContentsMargins(28, 20, 28, 16);
   build_left(row);
   build_right(row);
+  more_->setSingleShot(true);
+  more_->setInterval(before_more_ms);
+  connect(more_, &QTimer::timeout, this, [this] {
+    show_more(cards_in_a_turn);
+    if (!more_->isActive()) {
+      show_heeds();  // what open jobs may want of the trays is known only now
+    }
+  });
   // In the shell's stack only the page that is seen answers to its keys.
   auto* keys = widgets::child_of<QShortcut>(this, QKeySequence(QStringLiteral("Ctrl+N")));
   connect(keys, &QShortcut::activated, new_job_, &QPushButton::click);
@@ -117,58 +132,81 @@ void HomePage::build_right(QBoxLayout* row) {
 void HomePage::refresh() {
   const std::string focused = job_in_focus();
   new_job_->setEnabled(!bench_->looks_only());
-  auto jobs = bench_->store().open_jobs();
+  auto jobs = bench_->store().open_jobs(most_cards);
   empty(*cards_->column());
   take_up_buttons_.clear();
   first_job_.clear();
-  if (jobs) {
-    read_states(*jobs);
-    show_cards(*jobs);
-  } else {
-    cards_->column()->addWidget(
-        widgets::child_of<widgets::Text>(cards_->content(), widgets::say(jobs.error()), "error"));
-  }
   cards_->column()->addStretch();
+  jobs_.clear();
+  shown_ = 0;
+  wanted_focus_ = focused;
+  if (jobs) {
+    jobs_ = *std::move(jobs);
+    forget_others();
+    first_job_ = jobs_.empty() ? std::string() : jobs_.front().id;
+    show_more(cards_at_once);
+  } else {
+    more_->stop();
+    add_to_cards(widgets::child_of<widgets::Text>(cards_->content(), widgets::say(jobs.error()), "error"));
+  }
   show_heeds();
   show_backup();
-  put_focus(focused);
 }
 
-void HomePage::read_states(const std::vector<store::JobSummary>& jobs) {
-  std::map<std::string, Known> read;
-  for (std::size_t at = 0; at < std::min(jobs.size(), most_cards); ++at) {
-    const store::JobSummary& summary = jobs[at];
-    const auto known = known_.find(summary.id);
-    if (known != known_.end() && known->second.seq == summary.last_seq && known->second.state) {
-      read.insert(known_.extract(known));
-    } else {
-      auto loaded = store::JobInHand::load(bench_->store(), summary.id);
-      read.insert_or_assign(
-          summary.id, Known{summary.last_seq, loaded ? Result<job::JobState>(loaded->state())
-                                                     : Result<job::JobState>(tl::make_unexpected(loaded.error()))});
+void HomePage::forget_others() {
+  std::map<std::string, Known> kept;
+  for (const store::JobSummary& each : jobs_) {
+    const auto known = known_.find(each.id);
+    if (known != known_.end()) {
+      kept.insert(known_.extract(known));
     }
   }
-  known_ = std::move(read);
+  known_ = std::move(kept);
 }
 
-void HomePage::show_cards(const std::vector<store::JobSummary>& jobs) {
-  const job::Moment now = bench_->now();
-  const std::size_t shown = std::min(jobs.size(), most_cards);
-  for (std::size_t at = 0; at < shown; ++at) {
-    const Result<job::JobState>& state = known_.at(jobs[at].id).state;
-    cards_->column()->addWidget(
-        card_of(state ? glance_at(jobs[at], *state, now) : glance_without_state(jobs[at], state.error())));
+const Result<job::JobState>& HomePage::state_of(const store::JobSummary& summary) {
+  const auto known = known_.find(summary.id);
+  if (known != known_.end() && known->second.seq == summary.last_seq && known->second.state) {
+    return known->second.state;
   }
+  auto loaded = store::JobInHand::load(bench_->store(), summary.id);
+  auto state =
+      loaded ? Result<job::JobState>(loaded->state()) : Result<job::JobState>(tl::make_unexpected(loaded.error()));
+  return known_.insert_or_assign(summary.id, Known{summary.last_seq, std::move(state)}).first->second.state;
+}
+
+void HomePage::add_to_cards(QWidget* widget) {
+  cards_->column()->insertWidget(cards_->column()->count() - 1, widget);
+}
+
+void HomePage::show_more(std::size_t count) {
+  const job::Moment now = bench_->now();
+  for (const std::size_t end = std::min(jobs_.size(), shown_ + count); shown_ < end; ++shown_) {
+    const store::JobSummary& summary = jobs_[shown_];
+    const Result<job::JobState>& state = state_of(summary);
+    add_to_cards(card_of(state ? glance_at(summary, *state, now) : glance_without_state(summary, state.error())));
+    if (summary.id == wanted_focus_) {
+      put_focus(std::exchange(wanted_focus_, {}));
+    }
+  }
+  if (shown_ < jobs_.size()) {
+    more_->start();
+    return;
+  }
+  more_->stop();
+  show_line_below();
+}
+
+void HomePage::show_line_below() {
   QString line;
-  if (jobs.empty()) {
+  if (jobs_.empty()) {
     line = tr("No job is open. Begin one with New job, or find a vehicle that was here before.");
-  } else if (shown < jobs.size()) {
-    line = tr("%1 more jobs are open: find them under Past jobs.").arg(jobs.size() - shown);
+  } else if (const auto count = bench_->store().open_job_count(); count && *count > most_cards) {
+    line = tr("%1 more jobs are open: find them under Past jobs.").arg(*count - most_cards);
   }
   if (!line.isEmpty()) {
-    cards_->column()->addWidget(widgets::child_of<widgets::Text>(cards_->content(), line, "soft"));
+    add_to_cards(widgets::child_of<widgets::Text>(cards_->content(), line, "soft"));
   }
-  first_job_ = jobs.empty() ? std::string() : jobs.front().id;
 }
 
 QWidget* HomePage::card_of(const Glance& glance) {

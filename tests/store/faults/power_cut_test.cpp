@@ -168,7 +168,7 @@ TEST_CASE("a power cut at any point leaves a whole store with every acknowledged
     INFO("seed " << seed << ", cut before event " << at << " of " << day.events.size());
     // Most ways to be half there has a store that is only just made.
     const bool thorough = all || at < 12;
-    if (thorough || at % 4 == 0 || day.entries_after.count(at) != 0) {
+    if (thorough || at % 8 == 0 || day.entries_after.count(at) != 0) {
       for (int turn = 0; turn < (thorough ? 20 : 1); ++turn) {
         cut_at(disk, day, acknowledged, chance);
       }

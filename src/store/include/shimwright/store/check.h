@@ -33,8 +33,9 @@ struct CheckReport {
 };
 
 /// Whether all is as it was written: the file itself, the chain of every job, the list of chain heads, what is derived
-/// from the entries (made anew and compared row by row), personal texts against their digests (erased ones are in
-/// order), photos against their names. A finding is no refusal; refused is only what keeps from checking at all.
+/// from the entries (made anew and compared row by row), persons, instruments, trays and workshop against the last
+/// line of their history, personal texts against their digests (erased ones are in order), photos against their names.
+/// A finding is no refusal; refused is only what keeps from checking at all.
 [[nodiscard]] Result<CheckReport> check(const Store& store);
 
 }  // namespace shimwright::store

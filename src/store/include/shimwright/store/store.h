@@ -86,7 +86,8 @@ class Store {
   [[nodiscard]] Result<std::vector<JobSummary>> jobs(std::int64_t most = 1000) const;
   [[nodiscard]] Result<std::int64_t> job_count() const;
   /// Open and parked ones, latest first.
-  [[nodiscard]] Result<std::vector<JobSummary>> open_jobs() const;
+  [[nodiscard]] Result<std::vector<JobSummary>> open_jobs(std::int64_t most = 1000) const;
+  [[nodiscard]] Result<std::int64_t> open_job_count() const;
   [[nodiscard]] Result<std::vector<JobSummary>> jobs_of_vehicle(const std::string& vehicle_key) const;
   /// By number, which two jobs may share.
   [[nodiscard]] Result<std::vector<JobSummary>> jobs_numbered(const std::string& number) const;
@@ -130,6 +131,8 @@ class Store {
   [[nodiscard]] Connection& connection() const;
 
  private:
+  friend Result<std::unique_ptr<Store>> open_on(const std::string& file_system, const std::string& path,
+                                                const Opening& opening);
   Store(std::unique_ptr<WriterLock> lock, std::unique_ptr<Connection> connection, std::optional<Message> why);
 
   [[nodiscard]] Result<void> may_write() const;

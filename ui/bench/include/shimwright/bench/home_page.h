@@ -10,6 +10,7 @@
 #include "shimwright/bench/workbench.h"
 
 class QBoxLayout;
+class QTimer;
 
 namespace shimwright::widgets {
 class Button;
@@ -51,8 +52,11 @@ class HomePage : public QWidget {
 
   void build_left(QBoxLayout* row);
   void build_right(QBoxLayout* row);
-  void read_states(const std::vector<store::JobSummary>& jobs);
-  void show_cards(const std::vector<store::JobSummary>& jobs);
+  void forget_others();
+  [[nodiscard]] const Result<job::JobState>& state_of(const store::JobSummary& summary);
+  void add_to_cards(QWidget* widget);
+  void show_more(std::size_t count);
+  void show_line_below();
   void show_heeds();
   void show_backup();
   [[nodiscard]] std::vector<Heed> heeds() const;
@@ -61,6 +65,10 @@ class HomePage : public QWidget {
   void put_focus(const std::string& job_id);
 
   Workbench* bench_;
+  QTimer* more_;
+  std::vector<store::JobSummary> jobs_;
+  std::size_t shown_ = 0;  ///< of jobs_, as cards
+  std::string wanted_focus_;
   std::map<std::string, Known> known_;
   std::optional<job::Moment> last_backup_;
   std::map<std::string, widgets::Button*> take_up_buttons_;  ///< by job
