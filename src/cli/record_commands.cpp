@@ -42,6 +42,12 @@ Result<void> write_file(const std::string& path, const std::string& bytes) {
   return {};
 }
 
+void sealed_in_this_go(record::Record& record) {
+  if (auto& seal = record.seal) {
+    seal->reprint = false;
+  }
+}
+
 }  // namespace
 
 Exit run_record(const std::vector<std::string>& words) {
@@ -126,8 +132,8 @@ Exit run_replay(const std::vector<std::string>& words) {
                     {"unexpected", result->unexpected}};
   if (const auto out = arguments->options.find("record"); out != arguments->options.end() && !result->job.empty()) {
     auto record = store::record_of(**store, result->job);
-    if (record && record->seal) {
-      record->seal->reprint = false;  // sealed in this very go
+    if (record) {
+      sealed_in_this_go(*record);
     }
     auto written =
         record ? print::write_pdf(*record, absolute(out->second), *paper) : tl::make_unexpected(record.error());

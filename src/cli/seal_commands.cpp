@@ -56,8 +56,8 @@ Result<void> first_print(store::Store& store, const std::string& job, const std:
   if (!record) {
     return tl::make_unexpected(record.error());
   }
-  if (record->seal) {
-    record->seal->reprint = false;
+  if (auto& seal = record->seal) {
+    seal->reprint = false;
   }
   return print::write_pdf(*record, absolute(path));
 }

@@ -94,10 +94,12 @@ class Drawer {
     // One path: drawn square by square, hair lines would show between them.
     QPainterPath path;
     path.setFillRule(Qt::WindingFill);
-    for (int at = 0; at < static_cast<int>(code.dark.size()); ++at) {
-      if (code.dark[static_cast<std::size_t>(at)]) {
-        path.addRect(
-            dots({box.x_mm + square * (at % code.side), box.y_mm + square * (at / code.side), square, square}));
+    std::size_t at = 0;
+    for (int row = 0; row < code.side; ++row) {
+      for (int column = 0; column < code.side; ++column) {
+        if (code.dark[at++]) {
+          path.addRect(dots({box.x_mm + square * column, box.y_mm + square * row, square, square}));
+        }
       }
     }
     painter_.setBrush(Qt::black);

@@ -62,10 +62,10 @@ std::string seal_groups(std::string_view digest) {
       count -= bits;
       elements.push_back((held >> count) & 0x1FU);
     }
-    held &= (1U << count) - 1U;
     if (elements.size() == data_symbols) {
       break;
     }
+    held &= (1U << (count % bits)) - 1U;
   }
   elements.push_back(0);
   elements.back() = remainder(elements);

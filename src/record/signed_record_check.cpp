@@ -111,11 +111,11 @@ Result<void> check_key(const SealSigner& signer, const job::Moment& moment, cons
     return refuse("unknown_key", signer.name,
                   SHIMWRIGHT_TEXT("record", "This is whole, but signed with a key that is not known here."));
   }
-  if (known->invalid_from && date_of(moment) >= *known->invalid_from) {
+  if (const auto& ended = known->invalid_from; ended && date_of(moment) >= *ended) {
     return refuse(
         "unknown_key", signer.name,
         SHIMWRIGHT_TEXT("record", "This is whole, but signed with a key that was no longer valid, from {0} on."),
-        {*known->invalid_from});
+        {*ended});
   }
   return {};
 }

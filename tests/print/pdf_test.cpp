@@ -128,12 +128,15 @@ std::pair<QString, record::Code> code_in(const std::vector<record::Page>& pages)
 /// How many squares differ on a page drawn with 10 pixels a millimetre.
 int squares_other_than(const record::Code& code, const QImage& page) {
   int count = 0;
-  for (int at = 0; at < code.side * code.side; ++at) {
-    const double square = code.box.width_mm / code.side;
-    const double x = code.box.x_mm + square * (at % code.side + 0.5);
-    const double y = code.box.y_mm + square * (at / code.side + 0.5);  // NOLINT(bugprone-integer-division): a row
-    const int grey = page.pixelColor(static_cast<int>(x * 10), static_cast<int>(y * 10)).lightness();
-    count += (grey < 128) == code.dark[static_cast<std::size_t>(at)] ? 0 : 1;
+  const double square = code.box.width_mm / code.side;
+  std::size_t at = 0;
+  for (int row = 0; row < code.side; ++row) {
+    for (int column = 0; column < code.side; ++column) {
+      const double x = code.box.x_mm + square * (column + 0.5);
+      const double y = code.box.y_mm + square * (row + 0.5);
+      const int grey = page.pixelColor(static_cast<int>(x * 10), static_cast<int>(y * 10)).lightness();
+      count += (grey < 128) == code.dark[at++] ? 0 : 1;
+    }
   }
   return count;
 }
