@@ -17,6 +17,13 @@ record::Pin pin_of(const std::string& person, const KnownHere& known) {
   return record::Pin::taken_from(typed);
 }
 
+/// A script's PINs stand in it for all to read: a costly key under them keeps nobody out.
+store::SigningRules rules_for_open_pins() {
+  store::SigningRules rules;
+  rules.cost = {1, std::uint64_t{1} * 1024 * 1024};
+  return rules;
+}
+
 /// A PIN that is there stays as it is.
 Result<void> has_a_pin(store::Store& store, const std::string& person, const KnownHere& known, const store::By& by) {
   if (known.pins.count(person) == 0) {
@@ -28,7 +35,7 @@ Result<void> has_a_pin(store::Store& store, const std::string& person, const Kno
   }
   const bool there = std::any_of(keys->begin(), keys->end(),
                                  [&](const store::PersonsKey& each) { return each.person == person && each.has_pin; });
-  return there ? Result<void>() : store::set_pin(store, person, pin_of(person, known), by);
+  return there ? Result<void>() : store::set_pin(store, person, pin_of(person, known), by, rules_for_open_pins());
 }
 
 Result<void> signed_by_all(store::Store& store, const store::JobInHand& hand, const job::Command& command,
