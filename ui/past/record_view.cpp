@@ -75,7 +75,10 @@ void RecordView::build() {
   if (ways_.seal.by) {
     seal_ = widgets::child_of<SealBox>(this, *store_, ways_.seal);
     column->addWidget(seal_);
-    connect(seal_, &SealBox::changed, this, &RecordView::show_pages);
+    connect(seal_, &SealBox::changed, this, [this] {
+      just_sealed_ = true;
+      show_pages();
+    });
   }
   area_ = widgets::child_of<QScrollArea>(this);
   area_->setObjectName(QStringLiteral("pages"));
@@ -150,6 +153,7 @@ RecordView::~RecordView() {
 
 void RecordView::show_job(const std::string& job) {
   job_ = job;
+  just_sealed_ = false;
   show_pages();
   if (seal_ != nullptr) {
     seal_->show_job(job);
@@ -160,6 +164,9 @@ void RecordView::show_pages() {
   run_->stop();
   say_result({}, true);
   auto record = store::record_of(*store_, job_);
+  if (record && record->seal && just_sealed_) {
+    record->seal->reprint = false;
+  }
   if (record && fonts_) {
     show_record(std::move(*record));
   } else {

@@ -77,6 +77,7 @@ class RecordView : public QWidget {
   std::optional<record::Record> record_;
   std::string job_;
   SealBox* seal_ = nullptr;
+  bool just_sealed_ = false;  ///< what is printed now is no reprint
   PageRun* run_;
   PageColumn* pages_;
   QScrollArea* area_;
