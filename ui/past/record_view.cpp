@@ -164,8 +164,8 @@ void RecordView::show_pages() {
   run_->stop();
   say_result({}, true);
   auto record = store::record_of(*store_, job_);
-  if (record && record->seal && just_sealed_) {
-    record->seal->reprint = false;
+  if (auto* seal = record && record->seal ? &*record->seal : nullptr; seal != nullptr && just_sealed_) {
+    seal->reprint = false;
   }
   if (record && fonts_) {
     show_record(std::move(*record));

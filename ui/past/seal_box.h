@@ -10,6 +10,7 @@
 #include "shimwright/store/seal.h"
 #include "shimwright/store/store.h"
 
+class QLabel;
 class QVBoxLayout;
 
 namespace shimwright::widgets {
