@@ -164,8 +164,10 @@ void RecordView::show_pages() {
   run_->stop();
   say_result({}, true);
   auto record = store::record_of(*store_, job_);
-  if (auto* seal = record && record->seal ? &*record->seal : nullptr; seal != nullptr && just_sealed_) {
-    seal->reprint = false;
+  if (record && just_sealed_) {
+    if (auto& seal = record->seal; seal) {
+      seal->reprint = false;
+    }
   }
   if (record && fonts_) {
     show_record(std::move(*record));
