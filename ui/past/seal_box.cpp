@@ -202,13 +202,16 @@ void SealBox::build_addendum() {
 }
 
 bool SealBox::keep_first_pins(const store::By& by) {
-  for (PinFields& each : pins_) {
-    if (each.again == nullptr) {
-      continue;
-    }
-    if (each.pin->text() != each.again->text()) {
+  // All are looked at before one is kept: a slip of the second person leaves the first without a PIN too.
+  for (const PinFields& each : pins_) {
+    if (each.again != nullptr && each.pin->text() != each.again->text()) {
       say(tr("The two PINs of %1 differ: type both again.").arg(widgets::qt(name_of(each.person))), false);
       return false;
+    }
+  }
+  for (const PinFields& each : pins_) {
+    if (each.again == nullptr) {
+      continue;
     }
     const auto kept = store::set_pin(*store_, each.person, pin_in(*each.pin), by, ways_.rules);
     if (!kept && kept.error().code != "has_pin") {
@@ -233,6 +236,7 @@ void SealBox::seal() {
   const auto sealed = store::seal_job(*store_, job_, pins, by, ways_.rules, ways_.folder());
   if (!sealed) {
     say(widgets::say(sealed.error()), false);
+    show_job(std::string(job_));  // first PINs are kept by now, and are asked for once
     return;
   }
   say_file(sealed->file, tr("Signed and sealed."));

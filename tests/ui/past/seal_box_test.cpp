@@ -89,6 +89,18 @@ TEST_CASE("a PIN typed otherwise the second time is refused, and nothing is kept
   CHECK(it.box.findChild<QLineEdit*>("field-pin-1")->text().isEmpty());
 }
 
+TEST_CASE("a slip in the second person's PIN keeps no PIN of the first either") {
+  SealBench it;
+  for (const char* field : {"field-pin-1", "field-pin-1-again", "field-pin-2"}) {
+    it.fill(field, "2580");
+  }
+  it.fill("field-pin-2-again", "2581");
+  it.press("button-seal");
+  CHECK(store::signing_keys(it.bench.store())->empty());
+  it.seal();
+  CHECK(it.sealed());
+}
+
 TEST_CASE("a wrong PIN is told, and the right one seals after") {
   SealBench it;
   const auto by = store::By{it.bench.workbench().person().id, it.bench.workbench().now()};
