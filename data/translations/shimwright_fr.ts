@@ -74,6 +74,730 @@
         <source>not required</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>tight</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>snug</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>loose</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in order</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not in order: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a photo</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>spot %1: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>measured again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>right as it stands</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 taken</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>completed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>aborted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>signed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>left with reason: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not required: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tomorrow</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in %1 days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Calibration overdue since %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Calibration due %1, %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 and %2 more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No open job waits for a shim of this tray.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One open job may want a shim of this tray.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 open jobs may want a shim of this tray.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>None left of %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One left of %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tray %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Backup</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No verified backup is known. Make one under Workshop.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The last verified backup is %1 days old. Look under Workshop what keeps it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 and %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mean of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>less reference</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stamp</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>shim wanted, mm (95 %)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 from the border to %2. </source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The places differ by %1, allowed %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>plus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>minus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, no shim of the tray</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With %1 it would be %2 instead of %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tilted: the places differ too much</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This sum cannot be</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Outside the tray</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A size is missing in the tray</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On the border of two sizes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The sum</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>still open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>parked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The odometer stands lower than before.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Job %1 noted %2. Read it once more; another instrument may be fitted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Second pack in %1 km.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look for a cause first: seals, levers, pivot, flywheel, control unit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Job %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pack renewed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>large</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>small</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>shims %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lower</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>upper</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>final float %1 mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>float %1 mm so far</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>teach-in at attempt %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Job %1 of this vehicle is not finished.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take it up on the bench if this is the same work.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>limits %1 to %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> If the float stays: fit %1, expected %2 ± %3 mm (95 %), %4 to be inside at every spot.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>spec sheet and %1 pairs of this workshop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>spec sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 pairs of this workshop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> 1.00 mm of shim moves this float %1 ± %2 mm (95 %, %3).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Zero was lost</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kept, not judged</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A question first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 as found</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, for information</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The shim stays</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Seat the %1 again, then measure once more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Measure each spot once more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take the pack off and fit %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take the pack off, fit %1, one step, and measure again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On the limit: you decide</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No shim of the tray cures this</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set zero and measure again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kept: it is compared with the float after the work</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No shim is known under this disc</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Answer the question first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The trials still say otherwise; it was seated again and the float stayed. </source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Spread %1, allowed %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>; the disc stands highest at %1°, tilt %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>: no tilt.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> Each spot ± %1 mm (95 %).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lifted is the higher reading while the dial runs forward.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Count whole turns: one turn of %1 is %2 mm.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, trial %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>less than 1 in 100 from the start</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ruled out by trial %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ruled out by trials %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not in the tray</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>measured %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none left in the tray</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 in the tray</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>About %1 trials left; from the thickest down it would be %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>trial %1 (%2 %3)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No seat fits both %1 and %2. </source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>try the next shim</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>take the shim</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the trials contradict each other</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no shim of the tray fits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the places differ too much</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the depths cannot be right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a size is missing in the tray</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>between two shims: choose one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a question is open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>set zero again and measure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>measure again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>seat it again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>change the shim</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>on the limit: decide</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>for information</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>on the limit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the counts differ</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not accepted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>answered “%1”</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> · parked today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> · parked for 1 day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> · parked for %1 days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>waits for: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, was due %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, due %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>once more after the pause: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>unit %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not in order</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not completed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>chassis ends %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing left to do</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This job cannot be read</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“{0}” came in, but this step asks for no value.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>large bearing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>small bearing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lower float</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>upper float</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Note: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Job opened</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Parked, waiting for %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Taken up again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Handed over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Assembly %1 begun</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sealed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Added after sealing: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Something taken back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 × %2, number %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lower disc</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>upper disc</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>better than 99 in 100</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>less than 1 in 100</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 in 100</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>too small and too large</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at most %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at least %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not equal</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by %1 %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dial gauge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Depth gauge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Micrometer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Torque wrench</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Thermometer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Multimeter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pressure gauge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Scale</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pressings of this pack so far: %1; the spec sheet allows %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To do again: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Renewed again: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No earlier job on this gearbox type has words here: write them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 for %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take plain letters</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take %1</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>cli</name>
@@ -197,6 +921,30 @@
         <source>Several jobs have this number: name one by its id, which “find” shows.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>One thing at a time, and an end needs its day: see its --help.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This person is not in the workshop&apos;s list: write the name or the initials.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The PIN is read from standard input: give it there.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This store is in order, so no backup was put in its place.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no whole backup of this store in {0}: name another folder.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name a signed file, or a store and a job: see its --help.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>job</name>
@@ -246,14 +994,6 @@
     </message>
     <message>
         <source>Fit {0}, one step, and measure again: how much a shim moves this float is not known well enough.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>large bearing</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>small bearing</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -537,90 +1277,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>dial gauge</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>depth gauge</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>micrometer</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>torque wrench</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>thermometer</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>multimeter</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>pressure gauge</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>scale</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>“done”</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>“in order” or a finding</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>one of its choices</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>readings</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>the highest reading</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>the parts fitted</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>photos</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>words</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>trials with the gauge</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>depths</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>lifts at its spots</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>a teach-in</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>a signature</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>“{0}” is answered with {1}: answer it so.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -669,7 +1325,47 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>“{0}” came in, but this step asks for no value.</source>
+        <source>This job is sealed: it takes addenda only, each signed by who writes it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was signed has no digest of its own: report this fault.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A job is sealed by those who signed it: the technician, then the checker.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This job is not sealed: enter it in the job itself.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The addendum is empty: write what is to be added.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“{0}”: sign, or leave it out with a reason.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“{0}” is a hold point: answer it, or go on with a reason there.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“{0}” was not done: the record says so.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“{0}” is not as it should be: answer it anew, or say why it stays.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“{0}” asks something: say yes to it, or enter it anew.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“{0}” may have moved while the job lay still: prove it again.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -765,6 +1461,25 @@
     </message>
 </context>
 <context>
+    <name>past</name>
+    <message>
+        <source>The printer does not take the pages. Look at the printer, or save the record as PDF.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Record of job %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save the record as PDF</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>print</name>
     <message>
         <source>A font built into the program cannot be read; install the program anew.</source>
@@ -833,19 +1548,7 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Shim ________ tight / snug / loose     Shim ________ tight / snug / loose</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Shim taken ____________ mm</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Depths ____________  ____________ mm   reference ____________ mm</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Stamp, with its sign ____________ mm   shim taken ____________ mm</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -858,10 +1561,6 @@
     </message>
     <message>
         <source>, after</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Attempts ______   code and reason of an abort ____________________</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1848,6 +2547,126 @@
         <source>mixed</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>{0}. {1}, {2}, {3}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reason: </source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Signed, seal </source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Addenda, after the sealed record</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shim ________ tight / snug / loose · Shim ________ tight / snug / loose</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Depths ____________  ____________ mm · reference ____________ mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stamp, with its sign ____________ mm · shim taken ____________ mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Attempts ______ · code and reason of an abort ____________________</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sealed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Addendum: {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> · reprint</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The PIN was wrong {0} times: try again in {1} seconds; nothing is lost.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was signed is not in the form this program writes: it was changed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is no code of a sealed record of this program.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This code is not as it was printed: it was changed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is no seal as it is printed: compare it symbol by symbol.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reprint: printed again after it was sealed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One addendum stands at the end.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} addenda stand at the end.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sealed {0} as</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is no signed record of this program, or its beginning was changed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This signed record was written by a newer program: check it with that.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This file is not byte for byte as it was written: it was changed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This was changed after it was signed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is whole, but signed with a key that is not known here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is whole, but signed with a key that was no longer valid, from {0} on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is too little memory to look at the PIN: close other programs.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The key of this person is damaged: check the store, or make a new key.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A PIN has 4 to 12 digits and nothing else.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is not the PIN of this person: type it again.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>sheet</name>
@@ -1893,14 +2712,6 @@
     </message>
     <message>
         <source>The step needs the part &apos;{0}&apos;, which the spec sheet {1}, issue {2}, does not list; add it there.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>gauge trials</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>depths</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2127,27 +2938,15 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>On the bench</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>New job</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Photos (*.jpg *.jpeg *.png)</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Past jobs</source>
+        <source>Another new job is typed here and not opened yet: open it, or cancel it, then begin this one.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Record</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Workshop</source>
+        <source>--demo has a store of its own: leave out --demo, or leave out --store.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -2239,6 +3038,17 @@
     </message>
 </context>
 <context>
+    <name>shimwright::bench::AnswerPage</name>
+    <message>
+        <source>kept: %1, %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>. It may have moved since: look again and answer again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>shimwright::bench::AskBox</name>
     <message>
         <source>Leave it</source>
@@ -2257,10 +3067,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Until when (year-month-day, may stay blank)</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Still to be fitted, for an order:</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2272,11 +3078,523 @@
         <source>Park the job</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Until when (may stay blank)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>year-month-day</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::bench::CheckPage</name>
+    <message>
+        <source>In order</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not in order</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What you saw: needed where it is not in order</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Say whether it is in order; the words are kept with the answer.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>key 1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>key 2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Say in a few words what is not in order, then press Enter.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::bench::ChoosePage</name>
+    <message>
+        <source>key %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::bench::DepthCard</name>
+    <message>
+        <source>The sum</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The sum of the depths kept before</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::bench::DepthPage</name>
+    <message>
+        <source>Reference</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stamp on the new pack, %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Depth gauge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One place more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Depth, place %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Measure the depths, then the reference: the sum is made when they are kept.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Read it on the pack again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>0.0 stamped is a value; leave nothing blank.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, by depth</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fit %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, taken</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On the border</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 or %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tilted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>measure again, %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cannot be</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Outside the tray</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No size near</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep the depths</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another shim</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take %1 with reason...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which shim is taken in place of it?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is not the shim the depths advise: why is it taken?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take %1 for this reason</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::bench::DoPage</name>
+    <message>
+        <source>Done</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::bench::FloatEntry</name>
+    <message>
+        <source>Spot %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dial gauge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At rest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lifted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Zero after</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Spot %1, run %2 of %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Spot %1, run %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::bench::FloatPage</name>
+    <message>
+        <source>Not measured as found</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The method of this gearbox has no float as found: leave the step out with that reason.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> Measured before: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lift at spot %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hide all shims</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All shims and chances</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep this run</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Measure again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Seated again: measure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Seat again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Change the shim</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Trials and float disagree: a bearing that is not home would do the same. </source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which shim goes under the %1?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 in place of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>float %1: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 against the advice: why does the pack come off?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take the pack off for this reason</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::bench::FloatTable</name>
+    <message>
+        <source>Spot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Run %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Float</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Verdict</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>shimwright::bench::FootBar</name>
     <message>
         <source>Ctrl Enter</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::bench::GaugeFitPage</name>
+    <message>
+        <source>Tight</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>will not enter · key 1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Snug</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>enters with drag · key 2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Loose</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>has play · key 3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Two trials cannot both be right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Press a shim below to try it again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take back trial %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The tray begins too thick</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The tray ends too thin</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A wrong trial would do the same: try the last shim once more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The float asks for %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It was measured in the assembly before. Try %1 first, or take it as it is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>taken</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fit this one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>try this one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How does the gauge go in with %1?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fit %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, taken</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Try %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, trial %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, by the trials</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Trials contradict</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tray too thick</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tray too thin</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another shim</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take %1 with reason...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is not the shim the trials advise: why is it taken?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take %1 for this reason</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>trial taken back at the bench</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which shim is tried?</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::bench::GearboxChoice</name>
+    <message>
+        <source>Choose the gearbox type</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, issue %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::bench::HomePage</name>
+    <message>
+        <source>On the bench</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New job</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ctrl N</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Find a vehicle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>VIN, plate, job, or scan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Before you start</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No job is open. Begin one with New job, or find a vehicle that was here before.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 more jobs are open: find them under Past jobs.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look at it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>job %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing: instruments, trays and backup are as they should be.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every entry is on disk before it shows as saved. Last verified backup: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::bench::InstrumentBox</name>
+    <message>
+        <source>overdue since %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>good to %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no instrument</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -2435,14 +3753,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Last: %1, %2, %3.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Next: %1.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>May have moved while the job lay, so it is asked again: %1.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2451,15 +3761,137 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Where this job stands</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Take up</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Go on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Last: %1, %2, %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>parked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Next: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::bench::NewJobForm</name>
+    <message>
+        <source>Plate</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Odometer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Complaint, in the customer&apos;s words</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gearbox type and spec sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gearbox serial</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Build date</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>year-month-day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Customer reference</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no spec sheet in this workshop: add one under Workshop.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>plate</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>gearbox type</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>gearbox serial</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>build date</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose the gearbox type: its spec sheet holds the limits of this job.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::bench::NewJobPage</name>
+    <message>
+        <source>New job</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Throw it away</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go on typing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ctrl Enter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open job %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This workshop is open for looking only: no job can be opened.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Filled in from job %1: %2. Change what is different.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This vehicle was here before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This vehicle was not here before.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Older jobs of this vehicle under Past jobs: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is typed here is kept nowhere else.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no job sheet in this workshop: add one under Workshop.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -2471,6 +3903,150 @@
     </message>
 </context>
 <context>
+    <name>shimwright::bench::PartPage</name>
+    <message>
+        <source>, batch %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A field that is left blank is as the spec sheet has it, as shown pale in it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep the parts, or clear the fields.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>renewed at every assembly</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Part number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How many</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Batch or serial, if it has one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>kept: %1, %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Renewed: keep it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Renewed: keep them</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::bench::PeakPage</name>
+    <message>
+        <source>Back off and inspect</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Attempts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The force has gone through the parts already: a second attempt would read lower and hide it. Find what was in the way and put it right before the next one. That will be attempt %1, and %2 stays on the record.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2, %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, with %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, assembly %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>. The spec sheet has at most %1 attempts.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>attempt %1, at most %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep the reading</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep as attempt %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::bench::PhotoPage</name>
+    <message>
+        <source>What the next photo shows (may be blank)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The words belong to the next photo: choose it, or clear them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose one more picture file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of at least %2 kept</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>picture missing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Newest from the camera: press one to keep it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a picture file</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::bench::PromiseTable</name>
+    <message>
+        <source>Shim</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Float expected, mm (95 %)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Within at every spot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>advised, fitted now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>advised</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fitted now</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>shimwright::bench::QuestionBox</name>
     <message>
         <source>It is right as it stands</source>
@@ -2478,9 +4054,483 @@
     </message>
 </context>
 <context>
+    <name>shimwright::bench::ReadingFields</name>
+    <message>
+        <source>taken as %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Compared with “%1”.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::bench::ReadingPage</name>
+    <message>
+        <source>kept: %1, %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep the reading</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep the readings</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>shimwright::bench::SheetList</name>
     <message>
         <source>%1 of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::bench::ShimChoice</name>
+    <message>
+        <source>Leave it as it is</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::bench::SignPage</name>
+    <message>
+        <source>Signing says that the job is as its entries have it. The seal over the whole record comes later: it is made with a PIN when the record is sealed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 signs as checker</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 signs as technician</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sign as checker</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sign as technician</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::bench::SignedField</name>
+    <message>
+        <source>minus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>plus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Minus or plus? Read it on the pack.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::bench::TeachInPage</name>
+    <message>
+        <source>Say how the teach-in went; the values are kept with the answer.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Attempts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 after</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Completed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>key 1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Aborted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>key 2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>If aborted: code shown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>If aborted: why it broke off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>completed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>aborted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, code %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> before %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> after %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2, %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::bench::TextPage</name>
+    <message>
+        <source>Serial, as it stands on the part</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In your words</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write the kept words again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>kept: %1, %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Same as last job (F6)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep the serial</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep the words</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::bench::UnsentBox</name>
+    <message>
+        <source>Typed and not kept yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Clear what is typed</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::bench::VehicleEntry</name>
+    <message>
+        <source>It is no VIN</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why it is no VIN</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Chassis number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>VIN</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>VIN · %1 of 17 characters</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::past::JobRow</name>
+    <message>
+        <source>open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>parked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>closed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>vehicle number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>plate</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>job number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>customer reference</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>gearbox serial</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pack serial</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>batch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Job %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>found in: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>waits for %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>unit %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>exact</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one character differs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no plate given</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::past::PageColumn</name>
+    <message>
+        <source>Pages of the record</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::past::PastJobs</name>
+    <message>
+        <source>Search past jobs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>End or any part of a VIN, plate, job number, customer reference or serial.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no job in this workshop yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The latest jobs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No job has this. Try fewer characters, or the end of the vehicle number.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The first %1 jobs that have it; type more to narrow them down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 job has it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 jobs have it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New job for it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Job %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::past::RecordView</name>
+    <message>
+        <source>Back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Page up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Page down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fit width</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>100 %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Print</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save as PDF</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Record of job %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Writing page %1 of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Saved: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stopped: nothing was written.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Printing page %1 of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Handed to the printer.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stopped. Pages the printer had already may still come out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>record-%1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>page %1 of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::past::SealBox</name>
+    <message>
+        <source>Not sealed yet: this has to be decided first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>PIN of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First PIN of %1, 4 to 12 digits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The same once more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Seal the record: nothing in it can be changed after that, only added to, with a signature.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sign and seal</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sealed. Whole, and signed with keys of this workshop.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add to it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why is something added?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is added</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sign the addition</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The two PINs of %1 differ: type both again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Signed and sealed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Somebody else is at the bench now: begin the addition anew.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Added and signed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its file could not be written: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No folder for backups is set, so no file of it was written.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its file: %1</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -2760,6 +4810,10 @@
         <source>At the bench: %1</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>demo</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>shimwright::widgets::DiscView</name>
@@ -2969,6 +5023,96 @@
     </message>
 </context>
 <context>
+    <name>shimwright::workshop::DataSection</name>
+    <message>
+        <source>Stopping at the next step.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Data and backup</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The store</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Backup</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No backup was made from here yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep backups on another disk. Jobs go on while one is made; it is checked before it takes its name.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back up now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Progress of the backup</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 job</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 jobs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Last backup: %1, %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The backup is being made.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Backup made and checked: %1 entries, %2 photos.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::workshop::WorkshopPage</name>
+    <message>
+        <source>Spec sheets</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Job sheets</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shim trays</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Instruments</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>People</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Data and backup</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Written: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>store</name>
     <message>
         <source>The job went on elsewhere: entry {0} is due and not entry {1}; open the job again and enter this once more.</source>
@@ -3071,10 +5215,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>The copy could not take its name; look whether the folder may be written to.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>The disk is full, so this was not saved; free some space and enter it again.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3171,10 +5311,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>The photo could not be written; look whether the disk is full.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>This is neither a JPEG nor a PNG photo; choose one that is.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3222,6 +5358,94 @@
         <source>There is no store at this place; choose another.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>“{0}” is not as it was last entered here; look at it and enter it anew.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} was entered here and is gone.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This job was sealed and its seal is gone.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The seal of this job does not hold: {0} was changed after it was signed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the store held when this job was sealed is gone or changed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The signed file cannot be written here: look at the folder and its space.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This record cannot be shown as it was sealed: it was changed, or sealed by another version of the program; see what “verify” says.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Entries of this sealed job are gone: run the check of the store.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is erased, but its bytes stay in the log while another program reads the store; close that and erase once more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no job of this vehicle in the store; look at its number again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The damaged store could not be kept beside its place, so nothing was changed; look whether the disk is full.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The backup {0} is whole and goes to {1}: {2} jobs, {3} entries. What came after it the damaged store does not show any more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The backup {0} is whole and goes to {1}: {2} jobs, {3} entries. {4} entries in {5} jobs came after it and would be missing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This job is whole, but something the store held before it is gone or changed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The seal of this job was changed in the store: take the signed file from the backup folder.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This job is not sealed: seal it first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This person has no PIN yet: set one, then sign.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This person is not in the workshop&apos;s list: enter them first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This person has a PIN: change it with the old one, or say it is forgotten.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“{0}” is no date: write year-month-day, as in 2026-11-30.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This key is none of the workshop&apos;s: look at its list.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The key of this person is no longer valid: set a new PIN, then sign.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>vehicle</name>
@@ -3259,6 +5483,464 @@
     </message>
     <message>
         <source>One character 17 times is no vehicle number; read the number from the vehicle.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>word</name>
+    <message>
+        <source>large bearing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>small bearing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>dial gauge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>depth gauge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>micrometer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>torque wrench</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>thermometer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>multimeter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pressure gauge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>scale</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“done”</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“in order” or a finding</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one of its choices</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>readings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the highest reading</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the parts fitted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>photos</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>words</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>trials with the gauge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>depths</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lifts at its spots</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a teach-in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a signature</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>gauge trials</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>workshop</name>
+    <message>
+        <source>no date kept</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>overdue</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in date</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Marked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Measured, mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Standard uncertainty, mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In the tray</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not counted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, issue %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 stages, %2 steps; short name %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stage</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Steps</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hold points</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save as a blank sheet of paper</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>People</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Initials</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Signs with</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At work here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a PIN</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no PIN yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no longer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Instruments</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Resolution</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Permissible error</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Calibrated to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Calibration</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shim trays</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No tray is kept here yet: jobs take the sizes of their spec sheet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Source: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Show values</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lower, large bearing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Upper, small bearing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Limits of readings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reading</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Limit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Values to work to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Work to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Parts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Part</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Quantity</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Renewed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at every assembly</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>once</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Spec sheets</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All spec sheets</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1. Source: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shim found by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>depth</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>gauge fit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tray</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2 sizes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Snug band</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Feel, standard uncertainty</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Order of the trials</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>thick to thin</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fewest trials</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Seat expected, mean and standard deviation</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Opposite places measured</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Constants added</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stamp on the new pack used</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Largest spread over the places</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Depth reading, standard uncertainty</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shim table</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 ranges</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Float limits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Float aimed at</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Largest spread over the spots</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Spots, at angles of</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Runs at each spot, at least</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Repeatability, standard uncertainty</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Guard factor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Float lost per mm of shim, and its standard deviation</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Float of other jobs, standard uncertainty</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Float as found can be measured</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at least %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at most %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose the folder for the backup</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save the blank sheet as PDF</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -3,6 +3,7 @@
 #include <QCoreApplication>
 #include <QDate>
 #include <QLayoutItem>
+#include <QLocale>
 #include <algorithm>
 #include <memory>
 
@@ -34,7 +35,7 @@ QString unbroken(QString text) {
 
 QString day_in_words(const std::string& iso) {
   const QDate day = QDate::fromString(qt(iso), Qt::ISODate);
-  return day.isValid() ? unbroken(day.toString(QStringLiteral("d MMM yyyy"))) : qt(iso);
+  return day.isValid() ? unbroken(QLocale().toString(day, QStringLiteral("d MMM yyyy"))) : qt(iso);
 }
 
 /// What keeps a list from being read stands where the list would.
