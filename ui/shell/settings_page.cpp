@@ -158,7 +158,7 @@ void SettingsPage::choose(const QString& from, const std::function<void(const QS
 void SettingsPage::refresh() {
   scheme_->set_chosen(settings_->scheme() == widgets::Scheme::dark ? QStringLiteral("dark") : QStringLiteral("light"));
   size_->set_chosen(QStringLiteral("size-%1").arg(settings_->size_percent()));
-  language_->set_chosen(QStringLiteral("language-") + settings_->language());
+  language_->set_chosen(QStringLiteral("language-") + language_to_speak(settings_->language()));
   tone_->set_chosen(settings_->tone() ? QStringLiteral("tone-on") : QStringLiteral("tone-off"));
   const QString camera = settings_->camera_folder();
   camera_->setText(camera.isEmpty() ? tr("none chosen yet") : QDir::toNativeSeparators(camera));
