@@ -152,7 +152,7 @@
     </message>
     <message>
         <source>shim wanted, mm (95 %)</source>
-        <translation>Passscheibe gesucht, mm (95 %)</translation>
+        <translation>Passscheibe gesucht, mm (95&#xa0;%)</translation>
     </message>
     <message>
         <source>%1 from the border to %2. </source>
@@ -280,7 +280,7 @@
     </message>
     <message>
         <source> If the float stays: fit %1, expected %2 ± %3 mm (95 %), %4 to be inside at every spot.</source>
-        <translation> Bleibt das Lüftspiel: %1 einlegen, erwartet %2 ± %3 mm (95 %), %4 an jedem Messpunkt innerhalb.</translation>
+        <translation> Bleibt das Lüftspiel: %1 einlegen, erwartet %2 ± %3 mm (95&#xa0;%), %4 an jedem Messpunkt innerhalb.</translation>
     </message>
     <message>
         <source>spec sheet and %1 pairs of this workshop</source>
@@ -296,7 +296,7 @@
     </message>
     <message>
         <source> 1.00 mm of shim moves this float %1 ± %2 mm (95 %, %3).</source>
-        <translation> 1.00 mm Passscheibe ändert dieses Lüftspiel um %1 ± %2 mm (95 %, %3).</translation>
+        <translation> 1.00 mm Passscheibe ändert dieses Lüftspiel um %1 ± %2 mm (95&#xa0;%, %3).</translation>
     </message>
     <message>
         <source>%1, %2</source>
@@ -388,7 +388,7 @@
     </message>
     <message>
         <source> Each spot ± %1 mm (95 %).</source>
-        <translation> Jeder Messpunkt ± %1 mm (95 %).</translation>
+        <translation> Jeder Messpunkt ± %1 mm (95&#xa0;%).</translation>
     </message>
     <message>
         <source>Lifted is the higher reading while the dial runs forward.</source>
@@ -798,6 +798,14 @@
         <source>Scale</source>
         <translation>Waage</translation>
     </message>
+    <message>
+        <source>d MMM yyyy</source>
+        <translation>d. MMM yyyy</translation>
+    </message>
+    <message>
+        <source>d MMM HH:mm</source>
+        <translation>d. MMM HH:mm</translation>
+    </message>
 </context>
 <context>
     <name>cli</name>
@@ -986,7 +994,7 @@
     </message>
     <message>
         <source>Fit {0}: expected float {1} ± {2} mm (95 %), {3} in 100 to be inside the limits at every spot.</source>
-        <translation>{0} einlegen: erwartetes Lüftspiel {1} ± {2} mm (95 %), {3} von 100 an jedem Messpunkt innerhalb der Grenzen.</translation>
+        <translation>{0} einlegen: erwartetes Lüftspiel {1} ± {2} mm (95&#xa0;%), {3} von 100 an jedem Messpunkt innerhalb der Grenzen.</translation>
     </message>
     <message>
         <source>{0} mm lies on the border between {1} and {2}: measure again, or choose one.</source>
@@ -1893,7 +1901,7 @@
     </message>
     <message>
         <source>± (95 %)</source>
-        <translation>± (95 %)</translation>
+        <translation>± (95&#xa0;%)</translation>
     </message>
     <message>
         <source>Verdict</source>
@@ -2273,7 +2281,7 @@
     </message>
     <message>
         <source>Chance that it is the best fitting one: {0} %.</source>
-        <translation>Wahrscheinlichkeit, dass sie am besten passt: {0} %.</translation>
+        <translation>Wahrscheinlichkeit, dass sie am besten passt: {0}&#xa0;%.</translation>
     </message>
     <message>
         <source>Reason: “{0}”.</source>
@@ -3544,7 +3552,7 @@
     </message>
     <message>
         <source>VIN, plate, job, or scan</source>
-        <translation>FIN, Kennzeichen, Auftrag, oder scannen</translation>
+        <translation>FIN, Kennzeichen, Auftrag</translation>
     </message>
     <message>
         <source>Before you start</source>
@@ -3801,7 +3809,7 @@
     </message>
     <message>
         <source>Gearbox serial</source>
-        <translation>Seriennummer des Getriebes</translation>
+        <translation>Seriennr. Getriebe</translation>
     </message>
     <message>
         <source>Build date</source>
@@ -3930,7 +3938,7 @@
     </message>
     <message>
         <source>Batch or serial, if it has one</source>
-        <translation>Charge oder Seriennummer, falls vorhanden</translation>
+        <translation>Charge/Seriennr., falls da</translation>
     </message>
     <message>
         <source>kept: %1, %2</source>
@@ -4027,7 +4035,7 @@
     </message>
     <message>
         <source>Float expected, mm (95 %)</source>
-        <translation>Erwartetes Lüftspiel, mm (95 %)</translation>
+        <translation>Erwartetes Lüftspiel, mm (95&#xa0;%)</translation>
     </message>
     <message>
         <source>Within at every spot</source>
@@ -4333,6 +4341,10 @@
         <source>no plate given</source>
         <translation>kein Kennzeichen angegeben</translation>
     </message>
+    <message>
+        <source>d MMM yyyy</source>
+        <translation>d. MMM yyyy</translation>
+    </message>
 </context>
 <context>
     <name>shimwright::past::PageColumn</name>
@@ -4361,19 +4373,19 @@
     </message>
     <message>
         <source>No job has this. Try fewer characters, or the end of the vehicle number.</source>
-        <translation>Das hat kein Auftrag. Weniger Zeichen versuchen, oder das Ende der Fahrzeugnummer.</translation>
+        <translation>Kein Auftrag gefunden. Weniger Zeichen versuchen, oder das Ende der Fahrzeugnummer.</translation>
     </message>
     <message>
         <source>The first %1 jobs that have it; type more to narrow them down</source>
-        <translation>Die ersten %1 Aufträge damit; mehr eingeben, um einzugrenzen</translation>
+        <translation>Die ersten %1 gefundenen Aufträge; mehr eingeben, um einzugrenzen</translation>
     </message>
     <message>
         <source>1 job has it</source>
-        <translation>1 Auftrag hat es</translation>
+        <translation>1 Auftrag gefunden</translation>
     </message>
     <message>
         <source>%1 jobs have it</source>
-        <translation>%1 Aufträge haben es</translation>
+        <translation>%1 Aufträge gefunden</translation>
     </message>
     <message>
         <source>New job for it</source>
@@ -4408,7 +4420,7 @@
     </message>
     <message>
         <source>100 %</source>
-        <translation>100 %</translation>
+        <translation>100&#xa0;%</translation>
     </message>
     <message>
         <source>Print</source>
@@ -5079,6 +5091,10 @@
     <message>
         <source>Backup made and checked: %1 entries, %2 photos.</source>
         <translation>Sicherung angelegt und geprüft: %1 Einträge, %2 Fotos.</translation>
+    </message>
+    <message>
+        <source>d MMM yyyy, hh:mm</source>
+        <translation>d. MMM yyyy, hh:mm</translation>
     </message>
 </context>
 <context>
@@ -5942,6 +5958,10 @@
     <message>
         <source>PDF (*.pdf)</source>
         <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>d MMM yyyy</source>
+        <translation>d. MMM yyyy</translation>
     </message>
 </context>
 </TS>

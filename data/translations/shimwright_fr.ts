@@ -332,7 +332,7 @@
     </message>
     <message>
         <source>Seat the %1 again, then measure once more</source>
-        <translation>Remettre la butée en place (%1), puis mesurer encore une fois</translation>
+        <translation>Remettre en place (%1), puis remesurer</translation>
     </message>
     <message>
         <source>Measure each spot once more</source>
@@ -552,7 +552,7 @@
     </message>
     <message>
         <source>not in order</source>
-        <translation>pas en ordre</translation>
+        <translation>non conforme</translation>
     </message>
     <message>
         <source>not completed</source>
@@ -652,11 +652,11 @@
     </message>
     <message>
         <source>in order</source>
-        <translation>en ordre</translation>
+        <translation>conforme</translation>
     </message>
     <message>
         <source>not in order: %1</source>
-        <translation>pas en ordre&#xa0;: %1</translation>
+        <translation>non conforme&#xa0;: %1</translation>
     </message>
     <message>
         <source>a photo</source>
@@ -672,7 +672,7 @@
     </message>
     <message>
         <source>right as it stands</source>
-        <translation>juste tel quel</translation>
+        <translation>correct ainsi</translation>
     </message>
     <message>
         <source>%1 taken</source>
@@ -797,6 +797,14 @@
     <message>
         <source>Scale</source>
         <translation>Balance</translation>
+    </message>
+    <message>
+        <source>d MMM yyyy</source>
+        <translation>d MMM yyyy</translation>
+    </message>
+    <message>
+        <source>d MMM HH:mm</source>
+        <translation>d MMM HH:mm</translation>
     </message>
 </context>
 <context>
@@ -1122,7 +1130,7 @@
     </message>
     <message>
         <source>Say in a few words what is not in order.</source>
-        <translation>Dire en quelques mots ce qui n’est pas en ordre.</translation>
+        <translation>Dire en quelques mots ce qui n’est pas conforme.</translation>
     </message>
     <message>
         <source>“{0}” is none of the answers of “{1}”: choose one of those shown.</source>
@@ -1537,7 +1545,7 @@
     <name>record</name>
     <message>
         <source>In order / not in order, because ______________________________________</source>
-        <translation>En ordre / pas en ordre, parce que ______________________________________</translation>
+        <translation>Conforme / non conforme, parce que ____________________________________</translation>
     </message>
     <message>
         <source>Further attempts ____________  ____________</source>
@@ -1593,11 +1601,11 @@
     </message>
     <message>
         <source>in order</source>
-        <translation>en ordre</translation>
+        <translation>conforme</translation>
     </message>
     <message>
         <source>not in order: {0}</source>
-        <translation>pas en ordre&#xa0;: {0}</translation>
+        <translation>non conforme&#xa0;: {0}</translation>
     </message>
     <message>
         <source>not required: {0}</source>
@@ -1665,11 +1673,11 @@
     </message>
     <message>
         <source>One other step done or in order.</source>
-        <translation>Une autre étape faite ou en ordre.</translation>
+        <translation>Une autre étape faite ou conforme.</translation>
     </message>
     <message>
         <source>{0} other steps done or in order.</source>
-        <translation>{0} autres étapes faites ou en ordre.</translation>
+        <translation>{0} autres étapes faites ou conformes.</translation>
     </message>
     <message>
         <source>The clock had been set back before entry {0}; the order is that of the entries, not of the clock.</source>
@@ -1757,11 +1765,11 @@
     </message>
     <message>
         <source>In order</source>
-        <translation>En ordre</translation>
+        <translation>Conforme</translation>
     </message>
     <message>
         <source>Not in order: {0}</source>
-        <translation>Pas en ordre&#xa0;: {0}</translation>
+        <translation>Non conforme&#xa0;: {0}</translation>
     </message>
     <message>
         <source>{0}, number {1}, quantity {2} {3}</source>
@@ -1797,7 +1805,7 @@
     </message>
     <message>
         <source>Confirmed as it stands: {0}</source>
-        <translation>Confirmé tel quel&#xa0;: {0}</translation>
+        <translation>Confirmé ainsi&#xa0;: {0}</translation>
     </message>
     <message>
         <source>Shim {0} chosen</source>
@@ -3056,7 +3064,7 @@
     </message>
     <message>
         <source>In your words</source>
-        <translation>Avec ses propres mots</translation>
+        <translation>En quelques mots</translation>
     </message>
     <message>
         <source>Park this job</source>
@@ -3091,19 +3099,19 @@
     <name>shimwright::bench::CheckPage</name>
     <message>
         <source>In order</source>
-        <translation>En ordre</translation>
+        <translation>Conforme</translation>
     </message>
     <message>
         <source>Not in order</source>
-        <translation>Pas en ordre</translation>
+        <translation>Non conforme</translation>
     </message>
     <message>
         <source>What you saw: needed where it is not in order</source>
-        <translation>Ce qui a été vu&#xa0;: nécessaire si ce n’est pas en ordre</translation>
+        <translation>Ce qui a été vu&#xa0;: nécessaire si non conforme</translation>
     </message>
     <message>
         <source>Say whether it is in order; the words are kept with the answer.</source>
-        <translation>Dire si c’est en ordre&#xa0;; les mots sont enregistrés avec la réponse.</translation>
+        <translation>Dire si c’est conforme&#xa0;; les mots sont enregistrés avec la réponse.</translation>
     </message>
     <message>
         <source>key 1</source>
@@ -3115,7 +3123,7 @@
     </message>
     <message>
         <source>Say in a few words what is not in order, then press Enter.</source>
-        <translation>Dire en quelques mots ce qui n’est pas en ordre, puis appuyer sur Entrée.</translation>
+        <translation>Dire en quelques mots ce qui n’est pas conforme, puis appuyer sur Entrée.</translation>
     </message>
 </context>
 <context>
@@ -3544,7 +3552,7 @@
     </message>
     <message>
         <source>VIN, plate, job, or scan</source>
-        <translation>VIN, immatriculation, intervention, ou scanner</translation>
+        <translation>VIN, immatriculation, n°</translation>
     </message>
     <message>
         <source>Before you start</source>
@@ -3801,7 +3809,7 @@
     </message>
     <message>
         <source>Gearbox serial</source>
-        <translation>N° de série de la boîte</translation>
+        <translation>N° de série, boîte</translation>
     </message>
     <message>
         <source>Build date</source>
@@ -3930,7 +3938,7 @@
     </message>
     <message>
         <source>Batch or serial, if it has one</source>
-        <translation>Lot ou n° de série, s’il y en a un</translation>
+        <translation>Lot ou n° de série, si présent</translation>
     </message>
     <message>
         <source>kept: %1, %2</source>
@@ -4050,7 +4058,7 @@
     <name>shimwright::bench::QuestionBox</name>
     <message>
         <source>It is right as it stands</source>
-        <translation>C’est juste tel quel</translation>
+        <translation>C’est correct ainsi</translation>
     </message>
 </context>
 <context>
@@ -4206,7 +4214,7 @@
     </message>
     <message>
         <source>In your words</source>
-        <translation>Avec ses propres mots</translation>
+        <translation>En quelques mots</translation>
     </message>
     <message>
         <source>Write the kept words again</source>
@@ -4333,6 +4341,10 @@
         <source>no plate given</source>
         <translation>immatriculation non indiquée</translation>
     </message>
+    <message>
+        <source>d MMM yyyy</source>
+        <translation>d MMM yyyy</translation>
+    </message>
 </context>
 <context>
     <name>shimwright::past::PageColumn</name>
@@ -4361,19 +4373,19 @@
     </message>
     <message>
         <source>No job has this. Try fewer characters, or the end of the vehicle number.</source>
-        <translation>Aucune intervention n’a cela. Essayer moins de caractères, ou la fin du numéro du véhicule.</translation>
+        <translation>Aucune intervention trouvée. Essayer moins de caractères, ou la fin du numéro du véhicule.</translation>
     </message>
     <message>
         <source>The first %1 jobs that have it; type more to narrow them down</source>
-        <translation>Les %1 premières interventions qui l’ont&#xa0;; en taper plus pour réduire</translation>
+        <translation>Les %1 premières interventions trouvées&#xa0;; en taper plus pour réduire</translation>
     </message>
     <message>
         <source>1 job has it</source>
-        <translation>1 intervention l’a</translation>
+        <translation>1 intervention trouvée</translation>
     </message>
     <message>
         <source>%1 jobs have it</source>
-        <translation>%1 interventions l’ont</translation>
+        <translation>%1 interventions trouvées</translation>
     </message>
     <message>
         <source>New job for it</source>
@@ -5080,6 +5092,10 @@
         <source>Backup made and checked: %1 entries, %2 photos.</source>
         <translation>Sauvegarde faite et vérifiée&#xa0;: %1 entrées, %2 photos.</translation>
     </message>
+    <message>
+        <source>d MMM yyyy, hh:mm</source>
+        <translation>d MMM yyyy, hh:mm</translation>
+    </message>
 </context>
 <context>
     <name>shimwright::workshop::WorkshopPage</name>
@@ -5534,7 +5550,7 @@
     </message>
     <message>
         <source>“in order” or a finding</source>
-        <translation>«&#xa0;en ordre&#xa0;» ou un constat</translation>
+        <translation>«&#xa0;conforme&#xa0;» ou un constat</translation>
     </message>
     <message>
         <source>one of its choices</source>
@@ -5942,6 +5958,10 @@
     <message>
         <source>PDF (*.pdf)</source>
         <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>d MMM yyyy</source>
+        <translation>d MMM yyyy</translation>
     </message>
 </context>
 </TS>

@@ -178,7 +178,7 @@ widgets::PackView pack_view(const job::JobState& state, const job::Context& cont
 
 QString time_text(const job::Moment& moment) {
   const QDateTime time = QDateTime::fromMSecsSinceEpoch(moment.at_ms, Qt::OffsetFromUTC, moment.offset_min * 60);
-  return QLocale().toString(time, QStringLiteral("d MMM HH:mm"));
+  return QLocale().toString(time, QCoreApplication::translate("bench", "d MMM HH:mm"));
 }
 
 QString entry_words(const job::JobState& state, const job::Entry& entry, const std::string& language) {

@@ -51,7 +51,7 @@ QString letters_of(const QString& typed) {
 }  // namespace
 
 QString day_of(std::int64_t at_ms) {
-  return QLocale().toString(QDateTime::fromMSecsSinceEpoch(at_ms).date(), QStringLiteral("d MMM yyyy"));
+  return QLocale().toString(QDateTime::fromMSecsSinceEpoch(at_ms).date(), JobRow::tr("d MMM yyyy"));
 }
 
 QString standing_word(store::JobStanding standing) {

@@ -35,7 +35,7 @@ QString unbroken(QString text) {
 
 QString day_in_words(const std::string& iso) {
   const QDate day = QDate::fromString(qt(iso), Qt::ISODate);
-  return day.isValid() ? unbroken(QLocale().toString(day, QStringLiteral("d MMM yyyy"))) : qt(iso);
+  return day.isValid() ? unbroken(QLocale().toString(day, RegisterWords::tr("d MMM yyyy"))) : qt(iso);
 }
 
 /// What keeps a list from being read stands where the list would.

@@ -31,14 +31,13 @@ WorkshopPage::WorkshopPage(store::Store& store, WorkshopWays ways, QWidget* pare
   auto* row = widgets::lay<QHBoxLayout>(this);
   widgets::set_part(list_, "bar-left");
   list_->setAttribute(Qt::WA_StyledBackground);
-  list_->setFixedWidth(214);
+  list_->setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Preferred);  // as wide as its longest word
   auto* list = widgets::lay<QVBoxLayout>(list_);
   list->setContentsMargins(0, 6, 0, 6);
   row->addWidget(list_);
   row->addWidget(pages_, 1);
   add_section(tr("Spec sheets"), QStringLiteral("spec-sheets"), [this](Scroll& page) { show_spec_sheets(page); });
-  add_section(tr("Job sheets"), QStringLiteral("job-sheets"),
-              [this](Scroll& page) { show_job_sheets(page); });
+  add_section(tr("Job sheets"), QStringLiteral("job-sheets"), [this](Scroll& page) { show_job_sheets(page); });
   add_section(tr("Shim trays"), QStringLiteral("trays"),
               [this](Scroll& page) { fill_trays(page, store_->registers()); });
   add_section(tr("Instruments"), QStringLiteral("instruments"),
@@ -98,7 +97,8 @@ void WorkshopPage::show_spec_sheets(Scroll& page) {
 
 void WorkshopPage::show_job_sheets(Scroll& page) {
   fill_job_sheets(page, store_->registers(), [this, &page](const sheet::JobSheet& sheet) {
-    const QString file = ways_.choose_file ? ways_.choose_file(widgets::qt(sheet.name) + QStringLiteral(".pdf")) : QString();
+    const QString file =
+        ways_.choose_file ? ways_.choose_file(widgets::qt(sheet.name) + QStringLiteral(".pdf")) : QString();
     if (file.isEmpty()) {
       return;
     }
