@@ -7,6 +7,7 @@
 
 #include <QSettings>
 
+#include "come_up.h"
 #include "painted.h"
 #include "shell_bench.h"
 #include "shimwright/shell/main_window.h"
@@ -37,8 +38,7 @@ struct WindowBench {
   void open() {
     window = std::make_unique<shell::MainWindow>(bench.workbench(), settings, equipment);
     window->resize(smallest_screen);
-    window->show();
-    REQUIRE(QTest::qWaitForWindowActive(window.get()));
+    come_up(*window);
   }
 };
 
