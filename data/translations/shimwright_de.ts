@@ -2934,6 +2934,538 @@
         <source>The English text is missing; add it, other languages are translations of it.</source>
         <translation>Der englische Text fehlt; hinzufügen, andere Sprachen übersetzen ihn.</translation>
     </message>
+    <message>
+        <source>The name &apos;{0}&apos; stands here twice; give one of the two another name.</source>
+        <translation>Der Name „{0}“ steht hier zweimal; einem von beiden einen anderen Namen geben.</translation>
+    </message>
+    <message>
+        <source>The sizes have to run from thin to thick in steps above 0, at most {0} of them.</source>
+        <translation>Die Maße müssen von dünn nach dick laufen, in Schritten über 0, höchstens {0}.</translation>
+    </message>
+    <message>
+        <source>This is still to be filled in.</source>
+        <translation>Das ist noch auszufüllen.</translation>
+    </message>
+    <message>
+        <source>Fill in the lower or the upper limit, or both.</source>
+        <translation>Die untere oder die obere Grenze ausfüllen, oder beide.</translation>
+    </message>
+    <message>
+        <source>A whole number has to stand here.</source>
+        <translation>Hier muss eine ganze Zahl stehen.</translation>
+    </message>
+    <message>
+        <source>pieces</source>
+        <translation>Stück</translation>
+    </message>
+    <message>
+        <source>From (blank: as the sheet)</source>
+        <translation>Quelle (leer: wie das Blatt)</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <source>to do</source>
+        <translation>zu tun</translation>
+    </message>
+    <message>
+        <source>to check: in order or not</source>
+        <translation>zu prüfen: in Ordnung oder nicht</translation>
+    </message>
+    <message>
+        <source>a choice</source>
+        <translation>eine Auswahl</translation>
+    </message>
+    <message>
+        <source>readings</source>
+        <translation>Messwerte</translation>
+    </message>
+    <message>
+        <source>a peak: an event, never measured again</source>
+        <translation>ein Spitzenwert: ein Ereignis, nie wieder gemessen</translation>
+    </message>
+    <message>
+        <source>parts fitted</source>
+        <translation>eingebaute Teile</translation>
+    </message>
+    <message>
+        <source>photos</source>
+        <translation>Fotos</translation>
+    </message>
+    <message>
+        <source>a few words</source>
+        <translation>wenige Worte</translation>
+    </message>
+    <message>
+        <source>gauge trials</source>
+        <translation>Proben mit der Lehre</translation>
+    </message>
+    <message>
+        <source>depths</source>
+        <translation>Tiefen</translation>
+    </message>
+    <message>
+        <source>float of a disc</source>
+        <translation>Lüftspiel einer Scheibe</translation>
+    </message>
+    <message>
+        <source>teach-in</source>
+        <translation>Anlernen</translation>
+    </message>
+    <message>
+        <source>a signature</source>
+        <translation>eine Unterschrift</translation>
+    </message>
+    <message>
+        <source>Short name of the reading</source>
+        <translation>Kurzname des Messwerts</translation>
+    </message>
+    <message>
+        <source>Reading</source>
+        <translation>Messwert</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>Einheit</translation>
+    </message>
+    <message>
+        <source>Limit of the spec sheet that judges it (blank: none)</source>
+        <translation>Grenze des Datenblatts, die ihn bewertet (leer: keine)</translation>
+    </message>
+    <message>
+        <source>Read with</source>
+        <translation>Gemessen mit</translation>
+    </message>
+    <message>
+        <source>Needs its sign typed</source>
+        <translation>Vorzeichen muss eingegeben werden</translation>
+    </message>
+    <message>
+        <source>Reading {0}</source>
+        <translation>Messwert {0}</translation>
+    </message>
+    <message>
+        <source>Add a reading</source>
+        <translation>Messwert hinzufügen</translation>
+    </message>
+    <message>
+        <source>The reading</source>
+        <translation>Der Messwert</translation>
+    </message>
+    <message>
+        <source>Limit of the spec sheet that counts the attempts (blank: none)</source>
+        <translation>Grenze des Datenblatts, die Versuche zählt (leer: keine)</translation>
+    </message>
+    <message>
+        <source>Choice {0}</source>
+        <translation>Auswahl {0}</translation>
+    </message>
+    <message>
+        <source>Short name</source>
+        <translation>Kurzname</translation>
+    </message>
+    <message>
+        <source>Words of the choice</source>
+        <translation>Worte der Auswahl</translation>
+    </message>
+    <message>
+        <source>Passes the step (blank: yes)</source>
+        <translation>Lässt den Schritt durch (leer: ja)</translation>
+    </message>
+    <message>
+        <source>Add a choice</source>
+        <translation>Auswahl hinzufügen</translation>
+    </message>
+    <message>
+        <source>Parts of the spec sheet</source>
+        <translation>Teile des Datenblatts</translation>
+    </message>
+    <message>
+        <source>Name of the part</source>
+        <translation>Name des Teils</translation>
+    </message>
+    <message>
+        <source>Add a part</source>
+        <translation>Teil hinzufügen</translation>
+    </message>
+    <message>
+        <source>Caution</source>
+        <translation>Achtung</translation>
+    </message>
+    <message>
+        <source>What can hurt</source>
+        <translation>Was verletzen kann</translation>
+    </message>
+    <message>
+        <source>What keeps from it</source>
+        <translation>Was davor schützt</translation>
+    </message>
+    <message>
+        <source>Add a caution</source>
+        <translation>Achtung hinzufügen</translation>
+    </message>
+    <message>
+        <source>Hold point: the job does not go past it</source>
+        <translation>Haltepunkt: der Auftrag geht nicht daran vorbei</translation>
+    </message>
+    <message>
+        <source>May be answered “not required, because …”</source>
+        <translation>Darf mit „nicht nötig, weil …“ beantwortet werden</translation>
+    </message>
+    <message>
+        <source>Side</source>
+        <translation>Seite</translation>
+    </message>
+    <message>
+        <source>Only where the shim is found by</source>
+        <translation>Nur wo die Passscheibe gefunden wird durch</translation>
+    </message>
+    <message>
+        <source>Asked again</source>
+        <translation>Noch einmal gefragt</translation>
+    </message>
+    <message>
+        <source>Unproven until that later step is passed (blank: never)</source>
+        <translation>Nachzuprüfen, bis jener spätere Schritt durch ist (leer: nie)</translation>
+    </message>
+    <message>
+        <source>What the answer means to the job</source>
+        <translation>Was die Antwort für den Auftrag bedeutet</translation>
+    </message>
+    <message>
+        <source>Part of the drawing in hand</source>
+        <translation>Teil der Zeichnung, um den es geht</translation>
+    </message>
+    <message>
+        <source>Photos at least (blank: one)</source>
+        <translation>Fotos mindestens (leer: eines)</translation>
+    </message>
+    <message>
+        <source>On the old pack, for information</source>
+        <translation>Am alten Paket, zur Kenntnis</translation>
+    </message>
+    <message>
+        <source>Signed by</source>
+        <translation>Unterschrieben von</translation>
+    </message>
+    <message>
+        <source>The step</source>
+        <translation>Der Schritt</translation>
+    </message>
+    <message>
+        <source>Short name, the same over all issues</source>
+        <translation>Kurzname, derselbe in allen Ausgaben</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>What to do, in a few words</source>
+        <translation>Was zu tun ist, in wenigen Worten</translation>
+    </message>
+    <message>
+        <source>Instruction (may be blank)</source>
+        <translation>Anweisung (darf leer bleiben)</translation>
+    </message>
+    <message>
+        <source>The stage</source>
+        <translation>Der Abschnitt</translation>
+    </message>
+    <message>
+        <source>Title</source>
+        <translation>Titel</translation>
+    </message>
+    <message>
+        <source>Add a step</source>
+        <translation>Schritt hinzufügen</translation>
+    </message>
+    <message>
+        <source>Sheet</source>
+        <translation>Blatt</translation>
+    </message>
+    <message>
+        <source>The sheet</source>
+        <translation>Das Blatt</translation>
+    </message>
+    <message>
+        <source>Languages beside English, as in “de fr”</source>
+        <translation>Sprachen neben Englisch, wie „de fr“</translation>
+    </message>
+    <message>
+        <source>Add a stage</source>
+        <translation>Abschnitt hinzufügen</translation>
+    </message>
+    <message>
+        <source>Say first who is at the bench: a check has a name.</source>
+        <translation>Zuerst angeben, wer an der Werkbank ist: eine Prüfung hat einen Namen.</translation>
+    </message>
+    <message>
+        <source>Who entered a sheet checks it on a later day, with fresh eyes; another person can check it today.</source>
+        <translation>Wer ein Blatt eingegeben hat, prüft es an einem späteren Tag, mit frischen Augen; eine andere Person kann es heute prüfen.</translation>
+    </message>
+    <message>
+        <source>Gearbox type, as people name it</source>
+        <translation>Getriebetyp, wie man ihn nennt</translation>
+    </message>
+    <message>
+        <source>What the sheet is for</source>
+        <translation>Wofür das Blatt ist</translation>
+    </message>
+    <message>
+        <source>From: which service information, edition, date</source>
+        <translation>Quelle: welche Serviceangaben, Auflage, Datum</translation>
+    </message>
+    <message>
+        <source>Shim and tray</source>
+        <translation>Passscheibe und Sortiment</translation>
+    </message>
+    <message>
+        <source>Shim found by</source>
+        <translation>Passscheibe gefunden durch</translation>
+    </message>
+    <message>
+        <source>Name of the tray</source>
+        <translation>Name des Sortiments</translation>
+    </message>
+    <message>
+        <source>Sizes in the tray</source>
+        <translation>Maße im Sortiment</translation>
+    </message>
+    <message>
+        <source>Marked</source>
+        <translation>Gezeichnet</translation>
+    </message>
+    <message>
+        <source>Thickness</source>
+        <translation>Dicke</translation>
+    </message>
+    <message>
+        <source>Standard uncertainty</source>
+        <translation>Standardunsicherheit</translation>
+    </message>
+    <message>
+        <source>Add a size</source>
+        <translation>Maß hinzufügen</translation>
+    </message>
+    <message>
+        <source>Gauge trials</source>
+        <translation>Proben mit der Lehre</translation>
+    </message>
+    <message>
+        <source>Snug band: how far below the seat a shim still feels snug</source>
+        <translation>Bereich saugend: wie weit unter dem Sitz eine Passscheibe noch saugend ist</translation>
+    </message>
+    <message>
+        <source>Feel, standard uncertainty</source>
+        <translation>Gefühl, Standardunsicherheit</translation>
+    </message>
+    <message>
+        <source>Order of the trials</source>
+        <translation>Reihenfolge der Proben</translation>
+    </message>
+    <message>
+        <source>fewest trials</source>
+        <translation>möglichst wenige</translation>
+    </message>
+    <message>
+        <source>thick to thin</source>
+        <translation>dick nach dünn</translation>
+    </message>
+    <message>
+        <source>Say what is known of the seat beforehand</source>
+        <translation>Angeben, was vom Sitz vorher bekannt ist</translation>
+    </message>
+    <message>
+        <source>Seat known beforehand</source>
+        <translation>Sitz, vorher bekannt</translation>
+    </message>
+    <message>
+        <source>Mean</source>
+        <translation>Mittel</translation>
+    </message>
+    <message>
+        <source>Standard deviation</source>
+        <translation>Standardabweichung</translation>
+    </message>
+    <message>
+        <source>Constants added to the depth</source>
+        <translation>Zur Tiefe addierte Konstanten</translation>
+    </message>
+    <message>
+        <source>What it is</source>
+        <translation>Was es ist</translation>
+    </message>
+    <message>
+        <source>Added; with a minus it is taken away</source>
+        <translation>Wird addiert; mit Minus abgezogen</translation>
+    </message>
+    <message>
+        <source>Add a constant</source>
+        <translation>Konstante hinzufügen</translation>
+    </message>
+    <message>
+        <source>Which thickness wanted gives which shim</source>
+        <translation>Welche gesuchte Dicke welche Passscheibe ergibt</translation>
+    </message>
+    <message>
+        <source>From thickness</source>
+        <translation>Von Dicke</translation>
+    </message>
+    <message>
+        <source>To thickness</source>
+        <translation>Bis Dicke</translation>
+    </message>
+    <message>
+        <source>Shim</source>
+        <translation>Passscheibe</translation>
+    </message>
+    <message>
+        <source>Add a range of the shim table</source>
+        <translation>Bereich der Passscheibentabelle hinzufügen</translation>
+    </message>
+    <message>
+        <source>Depths</source>
+        <translation>Tiefen</translation>
+    </message>
+    <message>
+        <source>Opposite places measured</source>
+        <translation>Gemessene gegenüberliegende Stellen</translation>
+    </message>
+    <message>
+        <source>Deviation stamped on the new pack is added</source>
+        <translation>Am neuen Paket geprägte Maßabweichung wird addiert</translation>
+    </message>
+    <message>
+        <source>Largest spread over the places</source>
+        <translation>Größte Streuung über die Stellen</translation>
+    </message>
+    <message>
+        <source>Depth reading, standard uncertainty</source>
+        <translation>Tiefenmessung, Standardunsicherheit</translation>
+    </message>
+    <message>
+        <source>Float</source>
+        <translation>Lüftspiel</translation>
+    </message>
+    <message>
+        <source>Float, at least</source>
+        <translation>Lüftspiel, mindestens</translation>
+    </message>
+    <message>
+        <source>Float, at most</source>
+        <translation>Lüftspiel, höchstens</translation>
+    </message>
+    <message>
+        <source>Float aimed at (blank: the middle)</source>
+        <translation>Angestrebtes Lüftspiel (leer: die Mitte)</translation>
+    </message>
+    <message>
+        <source>Largest spread over the spots</source>
+        <translation>Größte Streuung über die Messpunkte</translation>
+    </message>
+    <message>
+        <source>Repeatability, standard uncertainty</source>
+        <translation>Wiederholbarkeit, Standardunsicherheit</translation>
+    </message>
+    <message>
+        <source>Guard factor: standard uncertainties kept from a limit</source>
+        <translation>Schutzfaktor: Standardunsicherheiten Abstand zur Grenze</translation>
+    </message>
+    <message>
+        <source>Float of other jobs, standard uncertainty</source>
+        <translation>Lüftspiel anderer Aufträge, Standardunsicherheit</translation>
+    </message>
+    <message>
+        <source>Runs at each spot, at least</source>
+        <translation>Durchgänge je Messpunkt, mindestens</translation>
+    </message>
+    <message>
+        <source>Float as found can be measured</source>
+        <translation>Lüftspiel wie vorgefunden messbar</translation>
+    </message>
+    <message>
+        <source>Spots</source>
+        <translation>Messpunkte</translation>
+    </message>
+    <message>
+        <source>Spot at</source>
+        <translation>Messpunkt bei</translation>
+    </message>
+    <message>
+        <source>Add a spot</source>
+        <translation>Messpunkt hinzufügen</translation>
+    </message>
+    <message>
+        <source>Say how much float a mm of shim takes</source>
+        <translation>Angeben, wie viel Lüftspiel ein mm Passscheibe nimmt</translation>
+    </message>
+    <message>
+        <source>Float lost per mm of shim</source>
+        <translation>Lüftspielverlust je mm Passscheibe</translation>
+    </message>
+    <message>
+        <source>Limits</source>
+        <translation>Grenzen</translation>
+    </message>
+    <message>
+        <source>Name the job sheet has for it</source>
+        <translation>Name, den der Arbeitsplan dafür hat</translation>
+    </message>
+    <message>
+        <source>At least (blank: no limit)</source>
+        <translation>Mindestens (leer: keine Grenze)</translation>
+    </message>
+    <message>
+        <source>At most (blank: no limit)</source>
+        <translation>Höchstens (leer: keine Grenze)</translation>
+    </message>
+    <message>
+        <source>Add a limit</source>
+        <translation>Grenze hinzufügen</translation>
+    </message>
+    <message>
+        <source>Values to work to</source>
+        <translation>Werte, nach denen gearbeitet wird</translation>
+    </message>
+    <message>
+        <source>Work to, with unit</source>
+        <translation>Arbeiten nach, mit Einheit</translation>
+    </message>
+    <message>
+        <source>Add a value to work to</source>
+        <translation>Arbeitswert hinzufügen</translation>
+    </message>
+    <message>
+        <source>Parts</source>
+        <translation>Teile</translation>
+    </message>
+    <message>
+        <source>Part number</source>
+        <translation>Teilenummer</translation>
+    </message>
+    <message>
+        <source>Quantity</source>
+        <translation>Menge</translation>
+    </message>
+    <message>
+        <source>Renewed at every assembly</source>
+        <translation>Bei jeder Montage erneuert</translation>
+    </message>
+    <message>
+        <source>Lower, large bearing</source>
+        <translation>Unten, großes Lager</translation>
+    </message>
+    <message>
+        <source>Upper, small bearing</source>
+        <translation>Oben, kleines Lager</translation>
+    </message>
+    <message>
+        <source>“{0}” was taken away; put it back, or say why it may go.</source>
+        <translation>„{0}“ wurde weggenommen; zurücklegen oder sagen, warum es wegfallen darf.</translation>
+    </message>
 </context>
 <context>
     <name>shell</name>
@@ -5461,6 +5993,30 @@
     <message>
         <source>The key of this person is no longer valid: set a new PIN, then sign.</source>
         <translation>Der Schlüssel dieser Person ist nicht mehr gültig: eine neue PIN setzen, dann unterschreiben.</translation>
+    </message>
+    <message>
+        <source>That the issue {0} was checked was not entered with this program.</source>
+        <translation>Dass die Ausgabe {0} geprüft wurde, ist nicht mit diesem Programm eingetragen worden.</translation>
+    </message>
+    <message>
+        <source>The check {0} of a sheet was entered and is gone.</source>
+        <translation>Die Prüfung {0} eines Blatts war eingetragen und ist weg.</translation>
+    </message>
+    <message>
+        <source>What the job sheet {0} lost is not as it was entered.</source>
+        <translation>Was der Arbeitsplan {0} verlor, ist nicht, wie es eingetragen wurde.</translation>
+    </message>
+    <message>
+        <source>This job does not begin with its opening: run the check of the store.</source>
+        <translation>Dieser Auftrag beginnt nicht mit seinem Öffnen: den Datenbestand prüfen lassen.</translation>
+    </message>
+    <message>
+        <source>{0} is a demonstration sheet and its issues stay so; enter a sheet with real values under another name.</source>
+        <translation>{0} ist ein Demonstrationsblatt, und seine Ausgaben bleiben es; ein Blatt mit echten Werten unter anderem Namen eingeben.</translation>
+    </message>
+    <message>
+        <source>{0}, issue {1}, was not checked yet; let a second person check it under Workshop before it is used on a job.</source>
+        <translation>{0}, Ausgabe {1}, ist noch nicht geprüft; unter Werkstatt von einer zweiten Person prüfen lassen, bevor ein Auftrag danach geht.</translation>
     </message>
 </context>
 <context>

@@ -2934,6 +2934,538 @@
         <source>The English text is missing; add it, other languages are translations of it.</source>
         <translation>Le texte anglais manque&#xa0;; l’ajouter, les autres langues en sont des traductions.</translation>
     </message>
+    <message>
+        <source>The name &apos;{0}&apos; stands here twice; give one of the two another name.</source>
+        <translation>Le nom «&#xa0;{0}&#xa0;» est deux fois ici&#xa0;; donner un autre nom à l’un des deux.</translation>
+    </message>
+    <message>
+        <source>The sizes have to run from thin to thick in steps above 0, at most {0} of them.</source>
+        <translation>Les tailles doivent aller de mince à épais par pas supérieurs à 0, au plus {0}.</translation>
+    </message>
+    <message>
+        <source>This is still to be filled in.</source>
+        <translation>Ceci est encore à remplir.</translation>
+    </message>
+    <message>
+        <source>Fill in the lower or the upper limit, or both.</source>
+        <translation>Remplir la limite inférieure ou supérieure, ou les deux.</translation>
+    </message>
+    <message>
+        <source>A whole number has to stand here.</source>
+        <translation>Il faut ici un nombre entier.</translation>
+    </message>
+    <message>
+        <source>pieces</source>
+        <translation>pièces</translation>
+    </message>
+    <message>
+        <source>From (blank: as the sheet)</source>
+        <translation>Source (vide&#xa0;: comme la fiche)</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>aucune</translation>
+    </message>
+    <message>
+        <source>to do</source>
+        <translation>à faire</translation>
+    </message>
+    <message>
+        <source>to check: in order or not</source>
+        <translation>à contrôler&#xa0;: conforme ou non</translation>
+    </message>
+    <message>
+        <source>a choice</source>
+        <translation>un choix</translation>
+    </message>
+    <message>
+        <source>readings</source>
+        <translation>mesures</translation>
+    </message>
+    <message>
+        <source>a peak: an event, never measured again</source>
+        <translation>une valeur maximale&#xa0;: un événement, jamais remesuré</translation>
+    </message>
+    <message>
+        <source>parts fitted</source>
+        <translation>pièces montées</translation>
+    </message>
+    <message>
+        <source>photos</source>
+        <translation>photos</translation>
+    </message>
+    <message>
+        <source>a few words</source>
+        <translation>quelques mots</translation>
+    </message>
+    <message>
+        <source>gauge trials</source>
+        <translation>essais au calibre</translation>
+    </message>
+    <message>
+        <source>depths</source>
+        <translation>profondeurs</translation>
+    </message>
+    <message>
+        <source>float of a disc</source>
+        <translation>jeu d’un disque</translation>
+    </message>
+    <message>
+        <source>teach-in</source>
+        <translation>apprentissage</translation>
+    </message>
+    <message>
+        <source>a signature</source>
+        <translation>une signature</translation>
+    </message>
+    <message>
+        <source>Short name of the reading</source>
+        <translation>Nom court de la mesure</translation>
+    </message>
+    <message>
+        <source>Reading</source>
+        <translation>Mesure</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>Unité</translation>
+    </message>
+    <message>
+        <source>Limit of the spec sheet that judges it (blank: none)</source>
+        <translation>Limite de la fiche technique qui la juge (vide&#xa0;: aucune)</translation>
+    </message>
+    <message>
+        <source>Read with</source>
+        <translation>Mesuré avec</translation>
+    </message>
+    <message>
+        <source>Needs its sign typed</source>
+        <translation>Le signe doit être saisi</translation>
+    </message>
+    <message>
+        <source>Reading {0}</source>
+        <translation>Mesure {0}</translation>
+    </message>
+    <message>
+        <source>Add a reading</source>
+        <translation>Ajouter une mesure</translation>
+    </message>
+    <message>
+        <source>The reading</source>
+        <translation>La mesure</translation>
+    </message>
+    <message>
+        <source>Limit of the spec sheet that counts the attempts (blank: none)</source>
+        <translation>Limite de la fiche technique qui compte les tentatives (vide&#xa0;: aucune)</translation>
+    </message>
+    <message>
+        <source>Choice {0}</source>
+        <translation>Choix {0}</translation>
+    </message>
+    <message>
+        <source>Short name</source>
+        <translation>Nom court</translation>
+    </message>
+    <message>
+        <source>Words of the choice</source>
+        <translation>Texte du choix</translation>
+    </message>
+    <message>
+        <source>Passes the step (blank: yes)</source>
+        <translation>Fait passer l’étape (vide&#xa0;: oui)</translation>
+    </message>
+    <message>
+        <source>Add a choice</source>
+        <translation>Ajouter un choix</translation>
+    </message>
+    <message>
+        <source>Parts of the spec sheet</source>
+        <translation>Pièces de la fiche technique</translation>
+    </message>
+    <message>
+        <source>Name of the part</source>
+        <translation>Nom de la pièce</translation>
+    </message>
+    <message>
+        <source>Add a part</source>
+        <translation>Ajouter une pièce</translation>
+    </message>
+    <message>
+        <source>Caution</source>
+        <translation>Attention</translation>
+    </message>
+    <message>
+        <source>What can hurt</source>
+        <translation>Ce qui peut blesser</translation>
+    </message>
+    <message>
+        <source>What keeps from it</source>
+        <translation>Ce qui en protège</translation>
+    </message>
+    <message>
+        <source>Add a caution</source>
+        <translation>Ajouter une mise en garde</translation>
+    </message>
+    <message>
+        <source>Hold point: the job does not go past it</source>
+        <translation>Point d’arrêt&#xa0;: l’intervention ne le dépasse pas</translation>
+    </message>
+    <message>
+        <source>May be answered “not required, because …”</source>
+        <translation>Peut être répondu «&#xa0;non requis, parce que …&#xa0;»</translation>
+    </message>
+    <message>
+        <source>Side</source>
+        <translation>Côté</translation>
+    </message>
+    <message>
+        <source>Only where the shim is found by</source>
+        <translation>Seulement où la cale est trouvée par</translation>
+    </message>
+    <message>
+        <source>Asked again</source>
+        <translation>Demandé à nouveau</translation>
+    </message>
+    <message>
+        <source>Unproven until that later step is passed (blank: never)</source>
+        <translation>À revérifier jusqu’à cette étape ultérieure (vide&#xa0;: jamais)</translation>
+    </message>
+    <message>
+        <source>What the answer means to the job</source>
+        <translation>Ce que la réponse signifie pour l’intervention</translation>
+    </message>
+    <message>
+        <source>Part of the drawing in hand</source>
+        <translation>Partie du dessin en main</translation>
+    </message>
+    <message>
+        <source>Photos at least (blank: one)</source>
+        <translation>Photos au moins (vide&#xa0;: une)</translation>
+    </message>
+    <message>
+        <source>On the old pack, for information</source>
+        <translation>Sur l’ancien bloc, pour information</translation>
+    </message>
+    <message>
+        <source>Signed by</source>
+        <translation>Signé par</translation>
+    </message>
+    <message>
+        <source>The step</source>
+        <translation>L’étape</translation>
+    </message>
+    <message>
+        <source>Short name, the same over all issues</source>
+        <translation>Nom court, le même dans toutes les éditions</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>Type</translation>
+    </message>
+    <message>
+        <source>What to do, in a few words</source>
+        <translation>Ce qu’il faut faire, en quelques mots</translation>
+    </message>
+    <message>
+        <source>Instruction (may be blank)</source>
+        <translation>Consigne (peut rester vide)</translation>
+    </message>
+    <message>
+        <source>The stage</source>
+        <translation>La phase</translation>
+    </message>
+    <message>
+        <source>Title</source>
+        <translation>Titre</translation>
+    </message>
+    <message>
+        <source>Add a step</source>
+        <translation>Ajouter une étape</translation>
+    </message>
+    <message>
+        <source>Sheet</source>
+        <translation>Fiche</translation>
+    </message>
+    <message>
+        <source>The sheet</source>
+        <translation>La fiche</translation>
+    </message>
+    <message>
+        <source>Languages beside English, as in “de fr”</source>
+        <translation>Langues en plus de l’anglais, comme «&#xa0;de fr&#xa0;»</translation>
+    </message>
+    <message>
+        <source>Add a stage</source>
+        <translation>Ajouter une phase</translation>
+    </message>
+    <message>
+        <source>Say first who is at the bench: a check has a name.</source>
+        <translation>Dire d’abord qui est à l’établi&#xa0;: un contrôle a un nom.</translation>
+    </message>
+    <message>
+        <source>Who entered a sheet checks it on a later day, with fresh eyes; another person can check it today.</source>
+        <translation>Qui a saisi une fiche la contrôle un autre jour, l’œil frais&#xa0;; une autre personne peut la contrôler aujourd’hui.</translation>
+    </message>
+    <message>
+        <source>Gearbox type, as people name it</source>
+        <translation>Type de boîte, tel qu’on le nomme</translation>
+    </message>
+    <message>
+        <source>What the sheet is for</source>
+        <translation>À quoi sert la fiche</translation>
+    </message>
+    <message>
+        <source>From: which service information, edition, date</source>
+        <translation>Source&#xa0;: quelle information de service, édition, date</translation>
+    </message>
+    <message>
+        <source>Shim and tray</source>
+        <translation>Cale et assortiment</translation>
+    </message>
+    <message>
+        <source>Shim found by</source>
+        <translation>Cale trouvée par</translation>
+    </message>
+    <message>
+        <source>Name of the tray</source>
+        <translation>Nom de l’assortiment</translation>
+    </message>
+    <message>
+        <source>Sizes in the tray</source>
+        <translation>Tailles dans l’assortiment</translation>
+    </message>
+    <message>
+        <source>Marked</source>
+        <translation>Marquée</translation>
+    </message>
+    <message>
+        <source>Thickness</source>
+        <translation>Épaisseur</translation>
+    </message>
+    <message>
+        <source>Standard uncertainty</source>
+        <translation>Incertitude type</translation>
+    </message>
+    <message>
+        <source>Add a size</source>
+        <translation>Ajouter une taille</translation>
+    </message>
+    <message>
+        <source>Gauge trials</source>
+        <translation>Essais au calibre</translation>
+    </message>
+    <message>
+        <source>Snug band: how far below the seat a shim still feels snug</source>
+        <translation>Plage «&#xa0;juste&#xa0;»&#xa0;: jusqu’où sous l’assise une cale se sent encore juste</translation>
+    </message>
+    <message>
+        <source>Feel, standard uncertainty</source>
+        <translation>Toucher, incertitude type</translation>
+    </message>
+    <message>
+        <source>Order of the trials</source>
+        <translation>Ordre des essais</translation>
+    </message>
+    <message>
+        <source>fewest trials</source>
+        <translation>le moins d’essais</translation>
+    </message>
+    <message>
+        <source>thick to thin</source>
+        <translation>d’épais à mince</translation>
+    </message>
+    <message>
+        <source>Say what is known of the seat beforehand</source>
+        <translation>Dire ce qu’on sait d’avance de l’assise</translation>
+    </message>
+    <message>
+        <source>Seat known beforehand</source>
+        <translation>Assise connue d’avance</translation>
+    </message>
+    <message>
+        <source>Mean</source>
+        <translation>Moyenne</translation>
+    </message>
+    <message>
+        <source>Standard deviation</source>
+        <translation>Écart type</translation>
+    </message>
+    <message>
+        <source>Constants added to the depth</source>
+        <translation>Constantes ajoutées à la profondeur</translation>
+    </message>
+    <message>
+        <source>What it is</source>
+        <translation>Ce que c’est</translation>
+    </message>
+    <message>
+        <source>Added; with a minus it is taken away</source>
+        <translation>Ajouté&#xa0;; avec un moins, retranché</translation>
+    </message>
+    <message>
+        <source>Add a constant</source>
+        <translation>Ajouter une constante</translation>
+    </message>
+    <message>
+        <source>Which thickness wanted gives which shim</source>
+        <translation>Quelle épaisseur cherchée donne quelle cale</translation>
+    </message>
+    <message>
+        <source>From thickness</source>
+        <translation>De l’épaisseur</translation>
+    </message>
+    <message>
+        <source>To thickness</source>
+        <translation>À l’épaisseur</translation>
+    </message>
+    <message>
+        <source>Shim</source>
+        <translation>Cale</translation>
+    </message>
+    <message>
+        <source>Add a range of the shim table</source>
+        <translation>Ajouter une plage de la table des cales</translation>
+    </message>
+    <message>
+        <source>Depths</source>
+        <translation>Profondeurs</translation>
+    </message>
+    <message>
+        <source>Opposite places measured</source>
+        <translation>Endroits opposés mesurés</translation>
+    </message>
+    <message>
+        <source>Deviation stamped on the new pack is added</source>
+        <translation>L’écart marqué sur le bloc neuf est ajouté</translation>
+    </message>
+    <message>
+        <source>Largest spread over the places</source>
+        <translation>Plus grande dispersion entre endroits</translation>
+    </message>
+    <message>
+        <source>Depth reading, standard uncertainty</source>
+        <translation>Mesure de profondeur, incertitude type</translation>
+    </message>
+    <message>
+        <source>Float</source>
+        <translation>Jeu</translation>
+    </message>
+    <message>
+        <source>Float, at least</source>
+        <translation>Jeu, au moins</translation>
+    </message>
+    <message>
+        <source>Float, at most</source>
+        <translation>Jeu, au plus</translation>
+    </message>
+    <message>
+        <source>Float aimed at (blank: the middle)</source>
+        <translation>Jeu visé (vide&#xa0;: le milieu)</translation>
+    </message>
+    <message>
+        <source>Largest spread over the spots</source>
+        <translation>Plus grande dispersion entre points</translation>
+    </message>
+    <message>
+        <source>Repeatability, standard uncertainty</source>
+        <translation>Répétabilité, incertitude type</translation>
+    </message>
+    <message>
+        <source>Guard factor: standard uncertainties kept from a limit</source>
+        <translation>Facteur de garde&#xa0;: incertitudes types gardées d’une limite</translation>
+    </message>
+    <message>
+        <source>Float of other jobs, standard uncertainty</source>
+        <translation>Jeu d’autres interventions, incertitude type</translation>
+    </message>
+    <message>
+        <source>Runs at each spot, at least</source>
+        <translation>Relevés à chaque point, au moins</translation>
+    </message>
+    <message>
+        <source>Float as found can be measured</source>
+        <translation>Jeu à l’arrivée mesurable</translation>
+    </message>
+    <message>
+        <source>Spots</source>
+        <translation>Points</translation>
+    </message>
+    <message>
+        <source>Spot at</source>
+        <translation>Point à</translation>
+    </message>
+    <message>
+        <source>Add a spot</source>
+        <translation>Ajouter un point</translation>
+    </message>
+    <message>
+        <source>Say how much float a mm of shim takes</source>
+        <translation>Dire combien de jeu prend un mm de cale</translation>
+    </message>
+    <message>
+        <source>Float lost per mm of shim</source>
+        <translation>Jeu perdu par mm de cale</translation>
+    </message>
+    <message>
+        <source>Limits</source>
+        <translation>Limites</translation>
+    </message>
+    <message>
+        <source>Name the job sheet has for it</source>
+        <translation>Nom que lui donne la fiche de travail</translation>
+    </message>
+    <message>
+        <source>At least (blank: no limit)</source>
+        <translation>Au moins (vide&#xa0;: sans limite)</translation>
+    </message>
+    <message>
+        <source>At most (blank: no limit)</source>
+        <translation>Au plus (vide&#xa0;: sans limite)</translation>
+    </message>
+    <message>
+        <source>Add a limit</source>
+        <translation>Ajouter une limite</translation>
+    </message>
+    <message>
+        <source>Values to work to</source>
+        <translation>Valeurs de travail</translation>
+    </message>
+    <message>
+        <source>Work to, with unit</source>
+        <translation>Travailler à, avec unité</translation>
+    </message>
+    <message>
+        <source>Add a value to work to</source>
+        <translation>Ajouter une valeur de travail</translation>
+    </message>
+    <message>
+        <source>Parts</source>
+        <translation>Pièces</translation>
+    </message>
+    <message>
+        <source>Part number</source>
+        <translation>Numéro de pièce</translation>
+    </message>
+    <message>
+        <source>Quantity</source>
+        <translation>Quantité</translation>
+    </message>
+    <message>
+        <source>Renewed at every assembly</source>
+        <translation>Remplacé à chaque montage</translation>
+    </message>
+    <message>
+        <source>Lower, large bearing</source>
+        <translation>Inférieur, grande butée</translation>
+    </message>
+    <message>
+        <source>Upper, small bearing</source>
+        <translation>Supérieur, petite butée</translation>
+    </message>
+    <message>
+        <source>“{0}” was taken away; put it back, or say why it may go.</source>
+        <translation>«&#xa0;{0}&#xa0;» a été enlevé&#xa0;; le remettre, ou dire pourquoi il peut partir.</translation>
+    </message>
 </context>
 <context>
     <name>shell</name>
@@ -5461,6 +5993,30 @@
     <message>
         <source>The key of this person is no longer valid: set a new PIN, then sign.</source>
         <translation>La clé de cette personne n’est plus valable&#xa0;: mettre un nouveau code PIN, puis signer.</translation>
+    </message>
+    <message>
+        <source>That the issue {0} was checked was not entered with this program.</source>
+        <translation>Le contrôle de l’édition {0} n’a pas été saisi avec ce programme.</translation>
+    </message>
+    <message>
+        <source>The check {0} of a sheet was entered and is gone.</source>
+        <translation>Le contrôle {0} d’une fiche était saisi et a disparu.</translation>
+    </message>
+    <message>
+        <source>What the job sheet {0} lost is not as it was entered.</source>
+        <translation>Ce que la fiche de travail {0} a perdu n’est pas comme saisi.</translation>
+    </message>
+    <message>
+        <source>This job does not begin with its opening: run the check of the store.</source>
+        <translation>Cette intervention ne commence pas par son ouverture&#xa0;: lancer le contrôle de la base.</translation>
+    </message>
+    <message>
+        <source>{0} is a demonstration sheet and its issues stay so; enter a sheet with real values under another name.</source>
+        <translation>{0} est une fiche de démonstration et ses éditions le restent&#xa0;; saisir une fiche aux valeurs réelles sous un autre nom.</translation>
+    </message>
+    <message>
+        <source>{0}, issue {1}, was not checked yet; let a second person check it under Workshop before it is used on a job.</source>
+        <translation>{0}, édition {1}, n’est pas encore contrôlée&#xa0;; la faire contrôler sous Atelier par une deuxième personne avant de l’utiliser.</translation>
     </message>
 </context>
 <context>
