@@ -1,7 +1,6 @@
 #include "ask_box.h"
 
 #include <QClipboard>
-#include <QGridLayout>
 #include <QGuiApplication>
 #include <QKeyEvent>
 #include <QLineEdit>
@@ -9,6 +8,7 @@
 #include "shimwright/widgets/child.h"
 #include "shimwright/widgets/say.h"
 #include "shimwright/widgets/style.h"
+#include "shimwright/widgets/turning_row.h"
 
 namespace shimwright::bench {
 
@@ -123,9 +123,8 @@ void AskBox::ask_parking(const std::vector<QString>& to_order,
 
 void AskBox::ask_pick(const QString& question, const std::vector<Pick>& picks) {
   auto* column = begin(question);
-  auto* grid = widgets::lay_in<QGridLayout>(column);
-  grid->setSpacing(10);
-  const int columns = picks.size() > 5 ? 2 : 1;
+  const std::size_t columns = picks.size() > 5 ? 2 : 1;
+  widgets::TurningRow* row = nullptr;
   Button* first = nullptr;
   for (std::size_t at = 0; at < picks.size(); ++at) {
     const Pick& pick = picks[at];
@@ -136,8 +135,8 @@ void AskBox::ask_pick(const QString& question, const std::vector<Pick>& picks) {
       leave();
       act();
     });
-    const int place = static_cast<int>(at);
-    grid->addWidget(button, place / columns, place % columns);
+    row = at % columns == 0 ? widgets::lay_in<widgets::TurningRow>(column, 10) : row;
+    row->addWidget(button, 1);
     first = first == nullptr ? button : first;
   }
   auto* no = child_of<Button>(content_, tr("Leave it"));

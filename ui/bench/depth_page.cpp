@@ -9,6 +9,7 @@
 #include "shimwright/job/standing.h"
 #include "shimwright/widgets/child.h"
 #include "shimwright/widgets/say.h"
+#include "shimwright/widgets/turning_row.h"
 
 namespace shimwright::bench {
 
@@ -20,7 +21,7 @@ DepthPage::DepthPage(Workbench& bench, const sheet::Step& step, QWidget* parent)
   auto* outer = widgets::lay<QVBoxLayout>(this, 12);
   choice_ = child_of<ShimChoice>(this);
   outer->addWidget(choice_);
-  auto* row = widgets::lay_in<QHBoxLayout>(outer, 24);
+  auto* row = widgets::lay_in<widgets::TurningRow>(outer, 24);
   auto* left = child_of<QWidget>(this);
   left->setFixedWidth(340);
   row->addWidget(left);

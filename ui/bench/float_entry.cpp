@@ -6,6 +6,7 @@
 #include "shimwright/widgets/child.h"
 #include "shimwright/widgets/say.h"
 #include "shimwright/widgets/style.h"
+#include "shimwright/widgets/turning_row.h"
 
 namespace shimwright::bench {
 
@@ -25,7 +26,9 @@ FloatEntry::FloatEntry(int spots, QWidget* parent) : QFrame(parent) {
 }
 
 void FloatEntry::build_head(QVBoxLayout* column, int spots) {
-  auto* row = widgets::lay_in<QHBoxLayout>(column, 8);
+  auto* both = widgets::lay_in<widgets::TurningRow>(column, 20);
+  auto* row = widgets::lay_in<QHBoxLayout>(both, 8);
+  both->setStretch(0, 1);
   heading_ = child_of<Text>(this, QString(), "large");
   heading_->setObjectName(QStringLiteral("float-run"));
   row->addWidget(heading_, 1);
@@ -41,8 +44,7 @@ void FloatEntry::build_head(QVBoxLayout* column, int spots) {
   dial_ = child_of<InstrumentBox>(this, tr("Dial gauge"), sheet::InstrumentKind::dial_gauge);
   dial_->setObjectName(QStringLiteral("box-instrument"));
   connect(dial_, &QComboBox::currentIndexChanged, this, [this] { show_hint(); });
-  row->addSpacing(12);
-  row->addWidget(dial_);
+  both->addWidget(dial_);
 }
 
 void FloatEntry::build_fields(QVBoxLayout* column) {

@@ -10,6 +10,7 @@
 #include "shimwright/job/standing.h"
 #include "shimwright/widgets/child.h"
 #include "shimwright/widgets/say.h"
+#include "shimwright/widgets/turning_row.h"
 
 namespace shimwright::bench {
 
@@ -50,7 +51,7 @@ void FloatPage::build() {
   column->addWidget(entry_);
   limits_ = child_of<widgets::LimitStrip>(this);
   column->addWidget(limits_);
-  auto* row = widgets::lay_in<QHBoxLayout>(column, 20);
+  auto* row = widgets::lay_in<widgets::TurningRow>(column, 20);
   disc_ = child_of<widgets::DiscView>(this);
   disc_->setFixedSize(156, 156);
   row->addWidget(disc_, 0, Qt::AlignTop);

@@ -34,6 +34,21 @@ std::optional<int> spared_at(const FootAction& action) {
   return of_page ? std::optional(0) : std::nullopt;
 }
 
+/// On the narrowest screen the main button and what `More` offers are enough; less goes earlier.
+std::optional<int> spared_for_more_at(const FootAction& action) {
+  if (action.main || action.name == "more") {
+    return std::nullopt;
+  }
+  if (action.name == "not-required") {
+    return 0;
+  }
+  if (action.name == "reason") {
+    return 1;
+  }
+  return action.name == "back" ? 3 : 2;
+}
+
+constexpr int last_rank = 3;
 constexpr int foot_gap = 12;
 constexpr int foot_margin = 20;
 
@@ -68,14 +83,35 @@ int FootBar::width_needed() const {
 }
 
 void FootBar::leave_out() {
+  show_keys(true);
   for (widgets::Button* button : buttons_) {
     button->show();
   }
-  for (int rank = 0; rank <= 3; ++rank) {
+  leave_out_by(spared_at);
+  if (width_needed() > width()) {
+    show_keys(false);
+  }
+  const bool has_more =
+      std::any_of(actions_.begin(), actions_.end(), [](const auto& each) { return each.name == "more"; });
+  if (has_more) {
+    leave_out_by(spared_for_more_at);
+  }
+}
+
+void FootBar::leave_out_by(std::optional<int> (*rank_of)(const FootAction&)) {
+  for (int rank = 0; rank <= last_rank; ++rank) {
     for (std::size_t at = actions_.size(); at-- > 0;) {
-      if (width_needed() > width() && spared_at(actions_[at]) == rank) {
+      if (width_needed() > width() && rank_of(actions_[at]) == rank) {
         buttons_[at]->hide();
       }
+    }
+  }
+}
+
+void FootBar::show_keys(bool show) {
+  for (std::size_t at = 0; at < actions_.size(); ++at) {
+    if (actions_[at].main) {
+      buttons_[at]->set_keys(show ? tr("Ctrl Enter") : QString());
     }
   }
 }
@@ -114,9 +150,6 @@ void FootBar::build(const std::vector<FootAction>& actions) {
     auto* button = widgets::child_of<widgets::Button>(
         this, action.text, action.main ? widgets::Button::Kind::main : widgets::Button::Kind::plain);
     button->setObjectName(widgets::qt("button-" + action.name));
-    if (action.main) {
-      button->set_keys(tr("Ctrl Enter"));
-    }
     connect(button, &widgets::Button::clicked, this, [this, at] {
       const auto act = actions_[at].act;  // a copy: acting may change the actions
       act();

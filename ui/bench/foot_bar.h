@@ -1,5 +1,6 @@
 #pragma once
 
+#include <optional>
 #include <vector>
 
 #include <QFrame>
@@ -10,7 +11,8 @@
 namespace shimwright::bench {
 
 /// The buttons below: those on the left, those on the right, the main one last. Where they would not fit side by side
-/// the ones that can be spared are left out: first a page's own on the left, then Park, Photo and Note.
+/// the ones that can be spared are left out: first a page's own on the left, then Park, Photo and Note,
+/// then the keys of the main button, then all that stands under More as well.
 class FootBar : public QFrame {
   Q_OBJECT
 
@@ -30,6 +32,8 @@ class FootBar : public QFrame {
  private:
   void build(const std::vector<FootAction>& actions);
   void leave_out();
+  void leave_out_by(std::optional<int> (*rank_of)(const FootAction&));
+  void show_keys(bool show);
   [[nodiscard]] int width_needed() const;
 
   std::vector<FootAction> actions_;

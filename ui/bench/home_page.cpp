@@ -14,6 +14,7 @@
 #include "shimwright/widgets/say.h"
 #include "shimwright/widgets/stage_bar.h"
 #include "shimwright/widgets/style.h"
+#include "shimwright/widgets/turning_row.h"
 
 namespace shimwright::bench {
 
@@ -26,6 +27,10 @@ constexpr std::size_t cards_at_once = 4;
 constexpr std::size_t cards_in_a_turn = 2;
 constexpr int right_column_width = 350;
 constexpr int card_head_width = 150;
+/// Narrower than that, what to see to stands below the jobs.
+constexpr int least_width_side_by_side = 900;
+constexpr int least_cards_height = 200;
+constexpr int least_heeds_height = 130;
 
 void empty(QVBoxLayout& column) {
   while (auto* const item = column.takeAt(0)) {
@@ -75,8 +80,12 @@ QWidget* heed_box(QWidget* parent, const Heed& heed) {
 
 HomePage::HomePage(Workbench& bench, QWidget* parent)
     : QWidget(parent), bench_(&bench), more_(widgets::child_of<QTimer>(this)) {
-  auto* row = widgets::lay<QHBoxLayout>(this, 28);
-  row->setContentsMargins(28, 20, 28, 16);
+  auto* outer = widgets::lay<QVBoxLayout>(this);
+  page_ = widgets::child_of<widgets::Scroll>(this);
+  outer->addWidget(page_);
+  page_->column()->setContentsMargins(28, 20, 28, 16);
+  auto* row = widgets::lay_in<widgets::TurningRow>(page_->column(), 28);
+  row->set_least_width(least_width_side_by_side);
   build_left(row);
   build_right(row);
   more_->setSingleShot(true);
@@ -97,20 +106,21 @@ void HomePage::build_left(QBoxLayout* row) {
   auto* left = widgets::lay_in<QVBoxLayout>(row, 12);
   row->setStretchFactor(left, 1);
   auto* top = widgets::lay_in<QHBoxLayout>(left, 12);
-  top->addWidget(widgets::child_of<widgets::Text>(this, tr("On the bench"), "title"), 1);
-  new_job_ = widgets::child_of<widgets::Button>(this, tr("New job"), widgets::Button::Kind::main);
+  top->addWidget(widgets::child_of<widgets::Text>(page_->content(), tr("On the bench"), "title"), 1);
+  new_job_ = widgets::child_of<widgets::Button>(page_->content(), tr("New job"), widgets::Button::Kind::main);
   new_job_->setObjectName(QStringLiteral("button-new-job"));
   new_job_->set_keys(tr("Ctrl N"));
   connect(new_job_, &QPushButton::clicked, this, &HomePage::new_job);
   top->addWidget(new_job_);
-  cards_ = widgets::child_of<widgets::Scroll>(this);
+  cards_ = widgets::child_of<widgets::Scroll>(page_->content());
+  cards_->setMinimumHeight(least_cards_height);
   left->addWidget(cards_, 1);
-  backup_ = widgets::child_of<widgets::Text>(this, QString(), "soft");
+  backup_ = widgets::child_of<widgets::Text>(page_->content(), QString(), "soft");
   left->addWidget(backup_);
 }
 
 void HomePage::build_right(QBoxLayout* row) {
-  auto* right = widgets::child_of<QWidget>(this);
+  auto* right = widgets::child_of<QWidget>(page_->content());
   right->setFixedWidth(right_column_width);
   row->addWidget(right);
   auto* column = widgets::lay<QVBoxLayout>(right, 10);
@@ -126,6 +136,7 @@ void HomePage::build_right(QBoxLayout* row) {
   column->addSpacing(14);
   column->addWidget(widgets::child_of<widgets::Text>(right, tr("Before you start"), "strong"));
   heeds_ = widgets::child_of<widgets::Scroll>(right);
+  heeds_->setMinimumHeight(least_heeds_height);
   column->addWidget(heeds_, 1);
 }
 

@@ -191,12 +191,14 @@ void JobPage::ask_parking() {
 
 void JobPage::ask_more() {
   std::vector<AskBox::Pick> picks;
+  const bool may_leave_out = !job::passed(bench_->state().step(step_id_));
   for (const FootAction& action : foot_->left_out()) {
-    if (action.name != "park") {
+    const bool below = action.name == "park" || (may_leave_out && action.name == "reason");
+    if (!below) {
       picks.push_back({action.name, action.text, action.act});
     }
   }
-  if (!job::passed(bench_->state().step(step_id_))) {
+  if (may_leave_out) {
     picks.push_back({"reason", tr("Leave this step out, with reason"), [this] { ask_reason(); }});
   }
   picks.push_back({"take-back", tr("Take an entry of this step back"), [this] { ask_taking_back(); }});

@@ -11,6 +11,7 @@
 #include "shimwright/widgets/parts.h"
 #include "shimwright/widgets/say.h"
 #include "shimwright/widgets/style.h"
+#include "shimwright/widgets/turning_row.h"
 
 namespace shimwright::bench {
 
@@ -19,6 +20,8 @@ namespace {
 /// What stands beside the form without scrolling.
 constexpr std::size_t most_earlier_jobs = 4;
 constexpr int form_width = 640;
+constexpr int least_width_beside = 960;
+constexpr int least_height_beside = 140;
 
 QWidget* box_of(QWidget* parent, const char* part, const QString& strong, const QString& soft) {
   auto* box = widgets::child_of<QFrame>(parent);
@@ -65,13 +68,16 @@ void NewJobPage::build_body(QBoxLayout* column) {
   body_->column()->setSpacing(6);
   QWidget* const content = body_->content();
   body_->column()->addWidget(widgets::child_of<widgets::Text>(content, tr("New job"), "title"));
-  auto* row = widgets::lay_in<QHBoxLayout>(body_->column(), 34);
+  auto* row = widgets::lay_in<widgets::TurningRow>(body_->column(), 34);
+  row->set_least_width(least_width_beside);
   auto* left = widgets::lay_in<QVBoxLayout>(row);
+  row->setStretch(0, 1);
   form_ = widgets::child_of<NewJobForm>(content);
-  form_->setFixedWidth(form_width);
+  form_->setMaximumWidth(form_width);
   left->addWidget(form_);
   left->addStretch();
   beside_ = widgets::child_of<widgets::Scroll>(content);
+  beside_->setMinimumHeight(least_height_beside);
   row->addWidget(beside_, 1);
   connect(form_, &NewJobForm::vehicle_edited, this, &NewJobPage::look_for_vehicle);
   connect(form_, &NewJobForm::odometer_edited, this, &NewJobPage::show_earlier);

@@ -4,6 +4,7 @@
 #include "shimwright/job/standing.h"
 #include "shimwright/widgets/child.h"
 #include "shimwright/widgets/say.h"
+#include "shimwright/widgets/turning_row.h"
 #include "step_pages.h"
 
 namespace shimwright::bench {
@@ -16,7 +17,7 @@ PeakPage::PeakPage(Workbench& bench, const sheet::Step& step, QWidget* parent)
       attempts_(child_of<widgets::Box>(this, tr("Attempts"), QString(), "card")) {
   auto* column = widgets::lay<QVBoxLayout>(this, 14);
   column->addWidget(left_out());
-  auto* row = widgets::lay_in<QHBoxLayout>(column, 26);
+  auto* row = widgets::lay_in<widgets::TurningRow>(column, 26);
   row->addWidget(fields(), 0, Qt::AlignTop);
   auto* right = widgets::lay_in<QVBoxLayout>(row, 14);
   row->setStretch(1, 1);

@@ -34,7 +34,7 @@ class JobRow : public QAbstractButton {
 
   [[nodiscard]] const store::JobSummary& job() const { return job_; }
   [[nodiscard]] QSize sizeHint() const override { return {600, 68}; }
-  [[nodiscard]] QSize minimumSizeHint() const override { return {420, 68}; }
+  [[nodiscard]] QSize minimumSizeHint() const override { return {360, 68}; }
 
  protected:
   void keyPressEvent(QKeyEvent* event) override;

@@ -20,6 +20,7 @@
 #include "shimwright/widgets/parts.h"
 #include "shimwright/widgets/say.h"
 #include "shimwright/widgets/style.h"
+#include "shimwright/widgets/turning_row.h"
 
 namespace shimwright::past {
 
@@ -95,8 +96,9 @@ void RecordView::build() {
 
 QWidget* RecordView::bar() {
   auto* bar = widgets::child_of<QWidget>(this);
-  auto* row = widgets::lay<QHBoxLayout>(bar, 6);
-  row->setContentsMargins(16, 8, 16, 6);
+  auto* both = widgets::lay<widgets::TurningRow>(bar, 6);
+  both->setContentsMargins(16, 8, 16, 6);
+  QHBoxLayout* row = widgets::lay_in<QHBoxLayout>(both, 6);
   const auto button = [&](const QString& text, const char* name, widgets::Button::Kind kind) {
     auto* made = widgets::child_of<widgets::Button>(bar, text, kind);
     made->setObjectName(QLatin1String(name));
@@ -114,6 +116,8 @@ QWidget* RecordView::bar() {
   zoom_->setMinimumWidth(zoom_->sizeHint().width());
   zoom_->set_action_text(tr("100 %"));
   connect(zoom_, &QAbstractButton::clicked, this, [this] { set_fits(!fits_); });
+  row->addStretch(1);
+  row = widgets::lay_in<QHBoxLayout>(both, 6);
   row->addStretch(1);
   print_ = button(tr("Print"), "button-print", Kind::plain);
   connect(print_, &QAbstractButton::clicked, this, &RecordView::print);

@@ -5,6 +5,7 @@
 
 #include "shimwright/widgets/child.h"
 #include "shimwright/widgets/style.h"
+#include "shimwright/widgets/turning_row.h"
 
 namespace shimwright::shell {
 
@@ -21,13 +22,13 @@ FirstPage::FirstPage(QWidget* parent) : QWidget(parent) {
   fault_->setObjectName(QStringLiteral("start-fault"));
   fault_->hide();
   column->addWidget(fault_);
-  auto* row = widgets::lay_in<QHBoxLayout>(column, 18);
+  auto* row = widgets::lay_in<widgets::TurningRow>(column, 18);
   build_demo(row);
   build_own(row);
   column->addStretch();
 }
 
-void FirstPage::build_demo(QHBoxLayout* row) {
+void FirstPage::build_demo(QBoxLayout* row) {
   demo_ = widgets::child_of<widgets::Box>(
       row->parentWidget(), tr("Try the demonstration workshop"),
       tr("A made-up workshop with jobs in work. It lies in a folder of its own and never mixes with yours."), "card");
@@ -41,7 +42,7 @@ void FirstPage::build_demo(QHBoxLayout* row) {
   row->addWidget(demo_, 2);
 }
 
-void FirstPage::build_own(QHBoxLayout* row) {
+void FirstPage::build_own(QBoxLayout* row) {
   auto* own = widgets::child_of<widgets::Box>(
       row->parentWidget(), tr("Begin this workshop's own store"),
       tr("Job sheet and spec sheets come with the program; their limits are demonstration values until your own "

@@ -5,6 +5,7 @@
 
 #include "shimwright/widgets/child.h"
 #include "shimwright/widgets/say.h"
+#include "shimwright/widgets/turning_row.h"
 
 namespace shimwright::shell {
 
@@ -17,7 +18,7 @@ HindrancePage::HindrancePage(QWidget* parent) : QWidget(parent) {
   column->addWidget(sentence_);
   path_ = widgets::child_of<widgets::Text>(this, QString(), "soft");
   column->addWidget(path_);
-  auto* row = widgets::lay_in<QHBoxLayout>(column, 10);
+  auto* row = widgets::lay_in<widgets::TurningRow>(column, 10);
   const auto add = [this](widgets::Button*& button, const QString& text, const char* name, QBoxLayout* into,
                           widgets::Button::Kind kind = widgets::Button::Kind::plain) {
     button = widgets::child_of<widgets::Button>(this, text, kind);

@@ -33,6 +33,8 @@ PersonRow::PersonRow(QWidget* parent) : QFrame(parent), row_(nullptr) {
   setAccessibleName(tr("Who is at the bench"));
   row_ = widgets::lay<QHBoxLayout>(this, 10);
   row_->setContentsMargins(20, 8, 20, 8);
+  // Never wider than the window, whatever people are called.
+  setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
   hide();
 }
 
@@ -41,7 +43,9 @@ void PersonRow::open(const std::vector<store::Person>& persons, const std::strin
   persons_.clear();
   std::copy_if(persons.begin(), persons.end(), std::back_inserter(persons_),
                [](const store::Person& each) { return each.active; });
-  row_->addWidget(widgets::child_of<QLabel>(this, tr("Who is at the bench?")));
+  question_ = widgets::child_of<QLabel>(this, tr("Who is at the bench?"));
+  row_->addWidget(question_);
+  buttons_.clear();
   widgets::Button* focused = nullptr;
   for (std::size_t at = 0; at < persons_.size(); ++at) {
     const store::Person& each = persons_[at];
@@ -54,6 +58,7 @@ void PersonRow::open(const std::vector<store::Person>& persons, const std::strin
     button->setChecked(each.id == at_bench);
     connect(button, &QPushButton::clicked, this, [this, at] { pick(at); });
     row_->addWidget(button);
+    buttons_.push_back(button);
     focused = focused == nullptr || each.id == at_bench ? button : focused;
   }
   row_->addStretch();
@@ -63,7 +68,34 @@ void PersonRow::open(const std::vector<store::Person>& persons, const std::strin
   connect(leave, &QPushButton::clicked, this, &PersonRow::close_row);
   row_->addWidget(leave);
   show();
+  give_way();
   (focused == nullptr ? leave : focused)->setFocus();
+}
+
+/// Initials alone where the names would be wider than the window; then without the question.
+void PersonRow::give_way() {
+  if (buttons_.empty()) {
+    return;
+  }
+  const auto name_people = [this](bool with_name) {
+    for (std::size_t at = 0; at < buttons_.size(); ++at) {
+      const QString full = widgets::qt(persons_[at].initials + "  " + persons_[at].name);
+      buttons_[at]->set_action_text(with_name ? full : widgets::qt(persons_[at].initials));
+      buttons_[at]->setAccessibleName(full);
+    }
+    row_->invalidate();
+  };
+  question_->show();
+  name_people(true);
+  if (row_->sizeHint().width() > width()) {
+    name_people(false);
+  }
+  question_->setVisible(row_->sizeHint().width() <= width());
+}
+
+void PersonRow::resizeEvent(QResizeEvent* event) {
+  QFrame::resizeEvent(event);
+  give_way();
 }
 
 void PersonRow::close_row() {

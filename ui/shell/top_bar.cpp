@@ -13,10 +13,6 @@ namespace {
 
 constexpr int bar_height = 50;
 constexpr int word_margin = 10;
-/// Narrower than this, what is said elsewhere as well gives way.
-constexpr int room_for_spec = 1000;
-constexpr int room_for_vehicle = 780;
-constexpr int room_for_name = 800;
 constexpr int narrowest = 480;
 
 }  // namespace
@@ -148,17 +144,51 @@ void TopBar::mark_place(bool on_job, const PlaceButton* here) {
   settings_->setVisible(!on_job);
   settings_->setChecked(settings_ == here);
   on_job_ = on_job;
-  give_way();
   demonstration_->setVisible(false);
   demo_workshop_->setVisible(is_demo_ && !on_job);
+  give_way();
 }
 
+int TopBar::width_needed() const {
+  const QMargins margins = row_->contentsMargins();
+  int width = margins.left() + margins.right();
+  for (int at = 0; at < row_->count(); ++at) {
+    const QWidget* widget = row_->itemAt(at)->widget();
+    if (widget == nullptr || !widget->isHidden()) {
+      width += row_->itemAt(at)->sizeHint().width() + row_->spacing();
+    }
+  }
+  return width;
+}
+
+/// Where words are longer than the bar, what is said elsewhere as well goes first.
 void TopBar::give_way() {
-  name_->setVisible(on_job_ || width() >= room_for_name);
-  demo_workshop_->setText(width() >= room_for_name ? tr("demo workshop") : tr("demo"));
+  name_->show();
+  demo_workshop_->setText(tr("demo workshop"));
+  say_person(false);
   job_->setVisible(on_job_);
-  vehicle_->setVisible(on_job_ && width() >= room_for_vehicle);
-  spec_->setVisible(on_job_ && width() >= room_for_spec);
+  vehicle_->setVisible(on_job_);
+  spec_->setVisible(on_job_);
+  const auto when_narrow = [this](const auto& do_it) {
+    if (width_needed() > width()) {
+      do_it();
+    }
+  };
+  if (on_job_) {
+    when_narrow([this] { spec_->hide(); });
+    when_narrow([this] { vehicle_->hide(); });
+  } else {
+    when_narrow([this] { name_->hide(); });
+    when_narrow([this] { demo_workshop_->setText(tr("demo")); });
+  }
+  when_narrow([this] { say_person(true); });
+}
+
+void TopBar::say_person(bool in_short) {
+  const QString text = initials_.isEmpty() ? tr("At the bench: nobody") : tr("At the bench: %1").arg(initials_);
+  person_->setText(!in_short ? text : initials_.isEmpty() ? QStringLiteral("?") : initials_);
+  person_->setAccessibleName(text);
+  person_->updateGeometry();
 }
 
 void TopBar::resizeEvent(QResizeEvent* event) {
@@ -180,6 +210,7 @@ void TopBar::show_job(const Heading& heading) {
   vehicle_->setText(heading.vehicle);
   spec_->setText(heading.spec);
   demonstration_->setVisible(heading.demonstration);
+  give_way();
 }
 
 void TopBar::show_settings() {
@@ -187,15 +218,14 @@ void TopBar::show_settings() {
 }
 
 void TopBar::set_person(const QString& initials) {
-  const QString text = initials.isEmpty() ? tr("At the bench: nobody") : tr("At the bench: %1").arg(initials);
-  person_->setText(text);
-  person_->setAccessibleName(text);
-  person_->updateGeometry();
+  initials_ = initials;
+  give_way();
 }
 
 void TopBar::set_demo_workshop(bool demo) {
   is_demo_ = demo;
   demo_workshop_->setVisible(demo && !on_job_);
+  give_way();
 }
 
 }  // namespace shimwright::shell

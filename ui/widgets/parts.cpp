@@ -31,7 +31,10 @@ CautionBox::CautionBox(const QString& word, const QString& text, QWidget* parent
 }
 
 Box::Box(const QString& heading, const QString& text, const char* part, QWidget* parent)
-    : QFrame(parent), body_(lay<QVBoxLayout>(this, 6)), heading_(child_of<Text>(this, heading, "large")), text_(child_of<Text>(this, text)) {
+    : QFrame(parent),
+      body_(lay<QVBoxLayout>(this, 6)),
+      heading_(child_of<Text>(this, heading, "large")),
+      text_(child_of<Text>(this, text)) {
   set_part(this, part);
   body_->setContentsMargins(18, 14, 18, 14);
   body_->addWidget(heading_);
@@ -78,7 +81,10 @@ void WordField::set_text(const std::string& text) {
 }
 
 Scroll::Scroll(QWidget* parent)
-    : QFrame(parent), area_(child_of<QScrollArea>(this)), content_(child_of<QWidget>(area_)), column_(lay<QVBoxLayout>(content_, 12)) {
+    : QFrame(parent),
+      area_(child_of<QScrollArea>(this)),
+      content_(child_of<QWidget>(area_)),
+      column_(lay<QVBoxLayout>(content_, 12)) {
   auto* outer = lay<QVBoxLayout>(this);
   outer->addWidget(area_);
   set_part(content_, "scrolled");
@@ -95,6 +101,10 @@ Scroll::Scroll(QWidget* parent)
 void Scroll::show_top() {
   wanted_ = nullptr;
   area_->verticalScrollBar()->setValue(0);
+}
+
+void Scroll::let_scroll_sideways() {
+  area_->setHorizontalScrollBarPolicy(Qt::ScrollBarAsNeeded);
 }
 
 void Scroll::show_child(QWidget* child) {

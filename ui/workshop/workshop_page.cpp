@@ -22,18 +22,23 @@ namespace shimwright::workshop {
 using widgets::child_of;
 using widgets::Scroll;
 
+namespace {
+
+constexpr int room_for_bar = 10;
+
+}  // namespace
+
 WorkshopPage::WorkshopPage(store::Store& store, WorkshopWays ways, QWidget* parent)
     : QWidget(parent),
       store_(&store),
       ways_(std::move(ways)),
-      list_(child_of<QWidget>(this)),
+      list_(child_of<Scroll>(this)),
       pages_(child_of<QStackedWidget>(this)) {
   auto* row = widgets::lay<QHBoxLayout>(this);
   widgets::set_part(list_, "bar-left");
   list_->setAttribute(Qt::WA_StyledBackground);
-  list_->setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Preferred);  // as wide as its longest word
-  auto* list = widgets::lay<QVBoxLayout>(list_);
-  list->setContentsMargins(0, 6, 0, 6);
+  list_->column()->setContentsMargins(0, 6, 0, 6);
+  list_->column()->setSpacing(0);
   row->addWidget(list_);
   row->addWidget(pages_, 1);
   add_section(tr("Spec sheets"), QStringLiteral("spec-sheets"), [this](Scroll& page) { show_spec_sheets(page); });
@@ -47,16 +52,19 @@ WorkshopPage::WorkshopPage(store::Store& store, WorkshopWays ways, QWidget* pare
   data_ = child_of<DataSection>(sections_.back().page->content(), *store_, ways_);
   sections_.back().page->column()->addWidget(data_);
   connect(data_, &DataSection::backed_up, this, &WorkshopPage::backed_up);
-  list->addStretch(1);
+  list_->column()->addStretch(1);
+  // As wide as its longest word, and its bar where it scrolls.
+  list_->setFixedWidth(list_->content()->minimumSizeHint().width() + room_for_bar);
   setFocusProxy(sections_.front().button);
   choose(0);
 }
 
 void WorkshopPage::add_section(const QString& title, const QString& name, std::function<void(Scroll&)> fill) {
-  auto* button = child_of<SectionButton>(list_, title);
+  auto* button = child_of<SectionButton>(list_->content(), title);
   button->setObjectName(QStringLiteral("section-%1").arg(name));
-  list_->layout()->addWidget(button);
+  list_->column()->addWidget(button);
   auto* page = child_of<Scroll>(pages_);
+  page->let_scroll_sideways();
   page->setObjectName(QStringLiteral("page-%1").arg(name));
   page->column()->setContentsMargins(24, 14, 24, 20);
   pages_->addWidget(page);

@@ -17,12 +17,16 @@ constexpr QSize smallest_at_twice(683, 384);
 
 void fits(QWidget& window, const std::string& screen) {
   for (const QSize& size : {test::smallest_screen, smallest_at_twice}) {
-    test::settle();
-    window.resize(size);
+    // What gives way does so as the window becomes narrower; only then it may become as low.
+    for (int pull = 0; pull < 2; ++pull) {
+      test::settle();
+      window.resize(size);
+    }
     test::settle();
     INFO(screen << " at " << size.width() << " x " << size.height() << ", needs " << window.minimumSizeHint().width()
                 << " x " << window.minimumSizeHint().height());
-    CHECK(window.size() == size);
+    CHECK(window.width() == size.width());
+    CHECK(window.height() == size.height());
     for (const QString& cut : test::cut_texts(window)) {
       FAIL_CHECK(cut.toStdString());
     }
@@ -38,6 +42,17 @@ void fit_steps(test::WindowBench& it, const std::string& job, const std::vector<
     page->show_step(step);
     fits(*it.window, step);
   }
+}
+
+/// On a narrow screen a button may stand in the foot, hidden, and elsewhere too.
+void press_shown(const QWidget& window, const QString& name) {
+  for (auto* each : window.findChildren<QAbstractButton*>(name)) {
+    if (each->isVisible()) {
+      each->click();
+      return;
+    }
+  }
+  FAIL("no button " << name.toStdString());
 }
 
 QStringList sections_of(const QWidget& window) {
@@ -113,8 +128,8 @@ TEST_CASE("the steps of a job by gauge fit the smallest screen in every language
               {"vehicle-number", "complaint-when", "complaint-gears", "received-photos", "battery-off", "odometer",
                "press-peak", "new-pack", "large-gauge-fit", "lower-float", "upper-float", "teach-in-lower",
                "sign-technician"});
-    for (const char* button : {"button-more", "button-park"}) {
-      test::press(*it.window, button);
+    for (const char* button : {"button-more", "button-pick-park"}) {
+      press_shown(*it.window, button);
       fits(*it.window, button);
     }
   });

@@ -4,6 +4,7 @@
 #include <QAbstractScrollArea>
 #include <QLabel>
 #include <QLineEdit>
+#include <QPushButton>
 #include <QRegularExpression>
 #include <algorithm>
 
@@ -42,7 +43,10 @@ bool holds_its_text(const QWidget& widget) {
   if (const auto* line = qobject_cast<const QLineEdit*>(&widget)) {
     return holds(*line);
   }
-  const bool button = qobject_cast<const QAbstractButton*>(&widget) != nullptr;
+  // Rows of a list shorten what they paint.
+  const bool row = qobject_cast<const QPushButton*>(&widget) == nullptr &&
+                   widget.sizePolicy().horizontalPolicy() != QSizePolicy::Minimum;
+  const bool button = qobject_cast<const QAbstractButton*>(&widget) != nullptr && !row;
   return !button || widget.sizeHint().width() <= widget.width() + slack;
 }
 

@@ -73,6 +73,7 @@ class HomePage : public QWidget {
   std::optional<job::Moment> last_backup_;
   std::map<std::string, widgets::Button*> take_up_buttons_;  ///< by job
   std::string first_job_;
+  widgets::Scroll* page_ = nullptr;
   widgets::Button* new_job_ = nullptr;
   widgets::Scroll* cards_ = nullptr;
   widgets::Text* backup_ = nullptr;

@@ -23,8 +23,8 @@ class FirstPage : public QWidget {
   void begin_wanted(const Beginning& beginning);
 
  private:
-  void build_demo(QHBoxLayout* row);
-  void build_own(QHBoxLayout* row);
+  void build_demo(QBoxLayout* row);
+  void build_own(QBoxLayout* row);
   void begin();
 
   widgets::Box* demo_ = nullptr;

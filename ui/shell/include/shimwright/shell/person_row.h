@@ -7,6 +7,12 @@
 
 #include "shimwright/store/types.h"
 
+class QLabel;
+
+namespace shimwright::widgets {
+class Button;
+}
+
 namespace shimwright::shell {
 
 /// Who is at the bench: a button for each person, the first nine also by their digit. Escape leaves it as it is.
@@ -25,12 +31,16 @@ class PersonRow : public QFrame {
 
  protected:
   void keyPressEvent(QKeyEvent* event) override;
+  void resizeEvent(QResizeEvent* event) override;
 
  private:
   void pick(std::size_t at);
+  void give_way();
 
   QHBoxLayout* row_;
   std::vector<store::Person> persons_;
+  std::vector<widgets::Button*> buttons_;
+  QLabel* question_ = nullptr;
 };
 
 }  // namespace shimwright::shell

@@ -57,7 +57,9 @@ class TopBar : public QFrame {
   PlaceButton* add_place(PageName place, const QString& text, const QString& name);
   QLabel* add_label(const QString& name, const char* part);
   void mark_place(bool on_job, const PlaceButton* here);
+  [[nodiscard]] int width_needed() const;
   void give_way();
+  void say_person(bool in_short);
 
   QHBoxLayout* row_;
   PlaceButton* name_;
@@ -69,6 +71,7 @@ class TopBar : public QFrame {
   QLabel* demo_workshop_;
   PlaceButton* settings_;
   PlaceButton* person_;
+  QString initials_;
   bool is_demo_ = false;
   bool on_job_ = false;
 };

@@ -113,6 +113,8 @@ class Scroll : public QFrame {
   [[nodiscard]] QVBoxLayout* column() const { return column_; }
   [[nodiscard]] QWidget* content() const { return content_; }
   void show_top();
+  /// For what cannot wrap, such as a table.
+  void let_scroll_sideways();
   /// Scrolls as far as needed for it to be seen, once everything has its place.
   void show_child(QWidget* child);
   /// Whether the content is higher than what is shown of it.

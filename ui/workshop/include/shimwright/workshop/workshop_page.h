@@ -55,7 +55,7 @@ class WorkshopPage : public QWidget {
 
   store::Store* store_;
   WorkshopWays ways_;
-  QWidget* list_;
+  widgets::Scroll* list_;
   QStackedWidget* pages_;
   DataSection* data_ = nullptr;
   std::vector<Section> sections_;
