@@ -54,6 +54,9 @@ JobPage::JobPage(Workbench& bench, Surroundings surroundings, QWidget* parent)
   filling_strip_->set_filling(true);
   filling_strip_->setFocusPolicy(Qt::StrongFocus);
   filling_strip_->hide();
+  // Until the width is known: shown at once they would pull a small window open.
+  sheet_->hide();
+  panel_->hide();
   connect_parts();
   add_keys();
 }

@@ -9,6 +9,7 @@
 #include "shimwright/widgets/parts.h"
 #include "shimwright/widgets/say.h"
 #include "shimwright/widgets/style.h"
+#include "shimwright/widgets/turning_row.h"
 
 namespace shimwright::past {
 
@@ -17,6 +18,7 @@ namespace {
 constexpr std::int64_t most_latest = 20;
 constexpr std::int64_t most_found = 50;
 constexpr qsizetype shortest_sought = 2;
+constexpr int room_for_whole_number = 700;
 
 }  // namespace
 
@@ -115,7 +117,8 @@ void PastJobs::show_found(const QString& text) {
 
 void PastJobs::add_row(const store::JobSummary& job, const std::optional<Finding>& finding) {
   auto* line = widgets::child_of<QWidget>(scroll_->content());
-  auto* layout = widgets::lay<QHBoxLayout>(line, 8);
+  auto* layout = widgets::lay<widgets::TurningRow>(line, 8);
+  layout->set_least_width(room_for_whole_number);
   auto* row = widgets::child_of<JobRow>(line, job, finding);
   layout->addWidget(row, 1);
   const std::string& id = job.id;
@@ -131,7 +134,7 @@ void PastJobs::add_row(const store::JobSummary& job, const std::optional<Finding
   } else {
     connect(beside, &QAbstractButton::clicked, this, [this, id] { emit take_up(id); });
   }
-  layout->addWidget(beside);
+  layout->addWidget(beside, 0, Qt::AlignRight);
   row->installEventFilter(this);
   beside->installEventFilter(this);
   scroll_->column()->insertWidget(scroll_->column()->count() - 1, line);

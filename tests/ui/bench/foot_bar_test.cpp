@@ -77,8 +77,44 @@ TEST_CASE("where there is no room a page's own buttons give way first, then the 
   window.show();
   REQUIRE(QTest::qWaitForWindowActive(&window));
   CHECK(names().empty());
-  foot.resize(400, 68);
+  foot.resize(480, 68);
   CHECK(names() == std::vector<std::string>{"all-shims", "note", "photo", "park"});
   foot.resize(1366, 68);
   CHECK(names().empty());
+}
+
+TEST_CASE(
+    "on the narrowest screen the main button's keys give way, then all that stands under More too, but never those "
+    "two") {
+  QWidget window;
+  window.resize(1400, 100);
+  bench::FootBar foot(&window);
+  const auto nothing = [] {};
+  foot.resize(1366, 68);
+  foot.set_actions({{"back", "Back", nothing, false, true, true},
+                    {"more", "More...", nothing, false, true, true},
+                    {"reason", "Go on with reason...", nothing},
+                    {"change-shim", "Change the shim", nothing},
+                    {"seat-again", "Seated again: measure", nothing, true}});
+  window.show();
+  REQUIRE(QTest::qWaitForWindowActive(&window));
+  const auto* main = window.findChild<widgets::Button*>("button-seat-again");
+  const auto left_out = [&] {
+    std::string names;
+    for (const bench::FootAction& each : foot.left_out()) {
+      names += each.name + " ";
+    }
+    return names;
+  };
+  const int with_keys = main->sizeHint().width();
+  CHECK(left_out().empty());
+  for (const auto& [width, names] :
+       {std::pair{760, "reason "}, {560, "reason change-shim "}, {400, "back reason change-shim "}}) {
+    foot.resize(width, 68);
+    CHECK(left_out() == names);
+    CHECK(main->sizeHint().width() < with_keys);
+  }
+  foot.resize(1366, 68);
+  CHECK(left_out().empty());
+  CHECK(main->sizeHint().width() == with_keys);
 }

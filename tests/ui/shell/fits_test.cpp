@@ -143,3 +143,28 @@ TEST_CASE("the steps of a job by depth fit the smallest screen in every language
     fit_steps(it, job, {"small-temperature", "large-depth", "small-depth"});
   });
 }
+
+TEST_CASE("a window that begins at twice the size stays as small on its way to a job and back") {
+  in_every_language([] {
+    test::WindowBench it;
+    const std::string job = it.bench.go_to("lower-float", 6);
+    it.open(smallest_at_twice);
+    const auto stays = [&](const std::string& screen) {
+      test::settle();
+      INFO(screen << ": " << it.window->width() << " x " << it.window->height());
+      CHECK((it.window->size() == smallest_at_twice));
+    };
+    stays("home");
+    REQUIRE(it.window->go(shell::PageName::job, job));
+    stays("job");
+    QTest::keyClick(it.window.get(), Qt::Key_F9);
+    stays("who is at the bench");
+    for (const auto& [page, name] : {std::pair{shell::PageName::new_job, "new job"},
+                                     {shell::PageName::past_jobs, "past jobs"},
+                                     {shell::PageName::workshop, "workshop"},
+                                     {shell::PageName::home, "home again"}}) {
+      REQUIRE(it.window->go(page));
+      stays(name);
+    }
+  });
+}

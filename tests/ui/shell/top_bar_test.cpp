@@ -57,5 +57,19 @@ TEST_CASE("what is pressed is high enough for a glove") {
     CHECK(button->sizeHint().height() >= 48);
     CHECK(button->sizeHint().width() >= 48);
   }
-  CHECK(named<QPushButton>(bar, "button-person")->text() == "At the bench: MK");
+}
+
+TEST_CASE("who is at the bench is said in full where there is room, else by initials") {
+  shell::TopBar bar;
+  bar.set_demo_workshop(true);
+  bar.set_person("MK");
+  bar.show_place(shell::PageName::home);
+  const auto* person = named<QPushButton>(bar, "button-person");
+  for (const auto& [width, said] : {std::pair{1366, "At the bench: MK"}, {560, "MK"}, {1366, "At the bench: MK"}}) {
+    bar.resize(width, 50);
+    bar.show();
+    CHECK(person->text().toStdString() == said);
+    CHECK(person->accessibleName() == "At the bench: MK");
+    CHECK(person->geometry().right() < width);
+  }
 }

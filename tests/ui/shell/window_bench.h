@@ -35,9 +35,9 @@ struct WindowBench {
     settings.use_store(bench.store().path());
     equipment.pages = shell::page_table();
   }
-  void open() {
+  void open(const QSize& size = smallest_screen) {
     window = std::make_unique<shell::MainWindow>(bench.workbench(), settings, equipment);
-    window->resize(smallest_screen);
+    window->resize(size);
     come_up(*window);
   }
 };
