@@ -59,6 +59,12 @@ class Package(unittest.TestCase):
         self.assertIn("libqt6widgets6", needs)
         self.assertIn("libsodium23", needs)
 
+    def test_links_nothing_that_speaks_to_a_network(self):
+        for program in ("shimwright", "shimwright-cli"):
+            linked = run("readelf", "-d", self.root / "usr/bin" / program).stdout
+            self.assertIn("libQt6Core", linked)
+            self.assertNotRegex(linked, r"NEEDED.*(Network|curl|ssl|crypto\.so|ssh|WebEngine|HttpServer|WebSockets)")
+
     def test_the_command_line_does_a_job(self):
         store = self.root / "home-store.shimwright"
         record = self.root / "record.pdf"
