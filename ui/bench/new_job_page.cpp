@@ -7,6 +7,7 @@
 #include "days.h"
 #include "earlier_jobs.h"
 #include "new_job_form.h"
+#include "shimwright/store/sheet_checks.h"
 #include "shimwright/widgets/child.h"
 #include "shimwright/widgets/parts.h"
 #include "shimwright/widgets/say.h"
@@ -119,7 +120,8 @@ void NewJobPage::begin() {
   ask_before_loss(false);
   number_.clear();
   const auto number = bench_->store().next_job_number();
-  const auto specs = bench_->store().registers().spec_sheets();
+  const auto specs = store::usable_spec_sheets(bench_->store());
+  waiting_ = specs ? waiting_sheets(*specs) : QString();
   if (number) {
     number_ = *number;
   }
@@ -196,6 +198,9 @@ void NewJobPage::show_earlier() {
     column.addWidget(widgets::child_of<widgets::Text>(
         content, tr("Older jobs of this vehicle under Past jobs: %1.").arg(earlier_->more), "soft"));
   }
+  if (!waiting_.isEmpty()) {
+    column.addWidget(widgets::child_of<widgets::Text>(content, waiting_, "soft"));
+  }
   if (!filled_words_.isEmpty()) {
     column.addWidget(widgets::child_of<widgets::Text>(content, filled_words_, "soft"));
   }
@@ -221,8 +226,23 @@ void NewJobPage::ask_before_loss(bool ask) {
   cancel_->setVisible(!ask);
 }
 
+QString NewJobPage::waiting_sheets(const std::vector<store::SheetIssue>& usable) {
+  const auto latest = bench_->store().registers().spec_sheets();
+  QStringList waiting;
+  for (const store::SheetIssue& each : latest ? *latest : std::vector<store::SheetIssue>()) {
+    const bool offered = std::any_of(usable.begin(), usable.end(),
+                                     [&each](const store::SheetIssue& one) { return one.hash == each.hash; });
+    if (!offered) {
+      waiting << tr("%1, issue %2").arg(widgets::qt(each.name)).arg(each.issue);
+    }
+  }
+  return waiting.isEmpty()
+             ? QString()
+             : tr("Not offered before it is checked under Workshop: %1.").arg(waiting.join(QStringLiteral("; ")));
+}
+
 std::optional<std::string> NewJobPage::latest_job_sheet() {
-  const auto sheets = bench_->store().registers().job_sheets();
+  const auto sheets = store::usable_job_sheets(bench_->store());
   if (!sheets) {
     show_refusal(sheets.error());
     return std::nullopt;
@@ -231,7 +251,7 @@ std::optional<std::string> NewJobPage::latest_job_sheet() {
     return one.added_at_ms < other.added_at_ms;
   });
   if (latest == sheets->end()) {
-    said_->setText(tr("There is no job sheet in this workshop: add one under Workshop."));
+    said_->setText(tr("There is no job sheet in this workshop that was checked: add or check one under Workshop."));
     return std::nullopt;
   }
   return latest->hash;
