@@ -125,7 +125,9 @@ void NewJobPage::begin() {
   if (number) {
     number_ = *number;
   }
-  form_->clear(day_of(bench_->now()).year(), specs ? *specs : std::vector<store::SheetIssue>());
+  const auto job_sheets = store::usable_job_sheets(bench_->store());
+  form_->clear(day_of(bench_->now()).year(), specs ? *specs : std::vector<store::SheetIssue>(),
+               job_sheets ? *job_sheets : std::vector<store::SheetIssue>());
   open_->set_action_text(tr("Open job %1").arg(widgets::qt(number_)));
   open_->setEnabled(!bench_->looks_only());
   if (!number || !specs) {
@@ -241,26 +243,11 @@ QString NewJobPage::waiting_sheets(const std::vector<store::SheetIssue>& usable)
              : tr("Not offered before it is checked under Workshop: %1.").arg(waiting.join(QStringLiteral("; ")));
 }
 
-std::optional<std::string> NewJobPage::latest_job_sheet() {
-  const auto sheets = store::usable_job_sheets(bench_->store());
-  if (!sheets) {
-    show_refusal(sheets.error());
-    return std::nullopt;
-  }
-  const auto latest = std::max_element(sheets->begin(), sheets->end(), [](const auto& one, const auto& other) {
-    return one.added_at_ms < other.added_at_ms;
-  });
-  if (latest == sheets->end()) {
-    said_->setText(tr("There is no job sheet in this workshop that was checked: add or check one under Workshop."));
-    return std::nullopt;
-  }
-  return latest->hash;
-}
-
 void NewJobPage::open_job() {
   ask_before_loss(false);
-  const auto sheet_hash = latest_job_sheet();
+  const auto sheet_hash = form_->sheet_hash();
   if (!sheet_hash) {
+    said_->setText(tr("There is no job sheet in this workshop that was checked: add or check one under Workshop."));
     return;
   }
   const auto spec_hash = form_->spec_hash();

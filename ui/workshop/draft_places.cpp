@@ -41,6 +41,28 @@ std::string last_row_of(const sheet::DraftSection& section, const std::string& p
   return last;
 }
 
+std::optional<std::size_t> part_named(const std::vector<sheet::DraftSection>& all, const std::string& id) {
+  for (std::size_t part = 0; part < all.size(); ++part) {
+    if (all[part].id == id) {
+      return part;
+    }
+  }
+  return std::nullopt;
+}
+
+std::optional<std::size_t> last_part_below(const std::vector<sheet::DraftSection>& all, const std::string& list) {
+  std::optional<std::size_t> last;
+  for (std::size_t part = 0; part < all.size(); ++part) {
+    const bool is_row = all[part].id.find('/') != std::string::npos && parent_place(all[part].id) == list;
+    last = is_row ? part : last;
+  }
+  return last;
+}
+
+std::string moved_place(const std::string& place, int by) {
+  return parent_place(place) + "/" + std::to_string(std::stoi(place.substr(place.rfind('/') + 1)) + by);
+}
+
 sheet::DraftSection section_of_reasons(const std::vector<sheet::TakenAway>& reasons) {
   sheet::DraftSection section;
   section.id = "reasons";

@@ -1,5 +1,7 @@
 #pragma once
 
+#include <cstddef>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -14,6 +16,13 @@ namespace shimwright::workshop {
 [[nodiscard]] bool lies_in(const Error& fault, const sheet::DraftSection& section);
 /// The row or part that was added last at that place; blank for none.
 [[nodiscard]] std::string last_row_of(const sheet::DraftSection& section, const std::string& place);
+/// The part of that id.
+[[nodiscard]] std::optional<std::size_t> part_named(const std::vector<sheet::DraftSection>& all, const std::string& id);
+/// The last of the parts that are rows of that list.
+[[nodiscard]] std::optional<std::size_t> last_part_below(const std::vector<sheet::DraftSection>& all,
+                                                         const std::string& list);
+/// Where a row stands after it changed places.
+[[nodiscard]] std::string moved_place(const std::string& place, int by);
 /// A field for each reason, its place `reason_place` and the number of the loss.
 [[nodiscard]] sheet::DraftSection section_of_reasons(const std::vector<sheet::TakenAway>& reasons);
 inline const std::string reason_place = "#reason/";

@@ -186,10 +186,8 @@ void SheetForm::add_group_buttons(QBoxLayout* rows, const sheet::DraftGroup& gro
     connect(button, &QAbstractButton::clicked, this, act);
   };
   if (group.movable) {
-    add(tr("Up"), QStringLiteral("button-up-"),
-        [this, place = group.place] { change(sheet::moved(kept_.draft, place, -1)); });
-    add(tr("Down"), QStringLiteral("button-down-"),
-        [this, place = group.place] { change(sheet::moved(kept_.draft, place, 1)); });
+    add(tr("Up"), QStringLiteral("button-up-"), [this, place = group.place] { move_row(place, -1); });
+    add(tr("Down"), QStringLiteral("button-down-"), [this, place = group.place] { move_row(place, 1); });
   }
   add(tr("Take out"), QStringLiteral("button-take-out-"),
       [this, place = group.place] { change(sheet::without(kept_.draft, place)); });
@@ -214,7 +212,19 @@ void SheetForm::add_row(const std::string& place) {
   look_for_faults();
   keep();
   const auto all = sections();
-  rebuild(last_row_of(all[std::min(part_, all.size() - 1)], place));
+  // A step or stage has a part of its own; every other row stands in this one.
+  part_ = last_part_below(all, place).value_or(std::min(part_, all.size() - 1));
+  rebuild(last_row_of(all[part_], place));
+}
+
+void SheetForm::move_row(const std::string& place, int by) {
+  const auto to = moved_place(place, by);
+  const bool is_part = sections()[part_].id == place;
+  change(sheet::moved(kept_.draft, place, by));
+  if (const auto part = part_named(sections(), to); part && is_part) {
+    show_part(*part);
+    take_focus();
+  }
 }
 
 void SheetForm::add_tray_row(QBoxLayout* column, sheet::Side side) {

@@ -42,6 +42,7 @@ class SheetForm : public QWidget {
   void add_group_buttons(QBoxLayout* row, const sheet::DraftGroup& group);
   void add_ways(QBoxLayout* column, const sheet::DraftSection& section);
   void add_row(const std::string& place);
+  void move_row(const std::string& place, int by);
   void add_tray_row(QBoxLayout* column, sheet::Side side);
   void put(const std::string& place, const std::string& text);
   void put_reason(const std::string& place, const std::string& text);

@@ -36,6 +36,7 @@ void SheetsSection::refresh() {
 void SheetsSection::begin_page() {
   clear(*page_);
   form_ = nullptr;
+  told_ = nullptr;
   page_->show_top();
 }
 
@@ -105,6 +106,14 @@ void SheetsSection::add_list_head() {
   add(tr("New, from an empty sheet"), "button-new-sheet", [this] { begin_empty(); });
   add(tr("Bring in a file"), "button-sheet-from-file", [this] { begin_from_file(); });
   page_->column()->addWidget(row);
+  add_told(page_->column()->count());
+}
+
+void SheetsSection::add_told(int at) {
+  told_ = child_of<widgets::Text>(page_->content(), QString());
+  told_->setObjectName(QStringLiteral("sheet-told"));
+  told_->setVisible(false);
+  page_->column()->insertWidget(at, told_);
 }
 
 void SheetsSection::add_draft_card(const store::KeptDraft& draft) {
@@ -196,10 +205,7 @@ void SheetsSection::add_issue_buttons(const Opened& sheet) {
   });
   add_issue_ways(*row, sheet);
   page_->column()->addWidget(row);
-  auto* told = child_of<widgets::Text>(page_->content(), QString());
-  told->setObjectName(QStringLiteral("sheet-told"));
-  told->setVisible(false);
-  page_->column()->addWidget(told);
+  add_told(page_->column()->count());
 }
 
 void SheetsSection::add_issue_ways(FlowRow& row, const Opened& sheet) {

@@ -50,6 +50,8 @@ class SheetsSection : public QObject {
   [[nodiscard]] Result<Opened> opened(const store::SheetIssue& issue) const;
   [[nodiscard]] QString state_of(const Opened& sheet) const;
 
+  /// Where what a button did is said.
+  void add_told(int at);
   void add_list_head();
   void add_draft_card(const store::KeptDraft& draft);
   void add_issue_card(const store::SheetIssue& issue);
@@ -73,6 +75,7 @@ class SheetsSection : public QObject {
   store::IdSource ids_;
   sheet::SheetKind kind_;
   widgets::Scroll* page_;
+  QPointer<widgets::Text> told_;
   QPointer<SheetForm> form_;
   std::string shown_;  ///< hash of the issue; blank: the list
 };

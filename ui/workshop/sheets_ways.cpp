@@ -97,18 +97,13 @@ void SheetsSection::save_blank(const store::SheetIssue& issue) {
 }
 
 void SheetsSection::tell(const QString& text, bool good) {
-  auto* told = page_->content()->findChild<widgets::Text*>(QStringLiteral("sheet-told"));
-  if (told == nullptr || told->isHidden()) {
-    if (told == nullptr) {
-      told = child_of<widgets::Text>(page_->content(), QString());
-      told->setObjectName(QStringLiteral("sheet-told"));
-      page_->column()->insertWidget(std::min(2, page_->column()->count()), told);
-    }
+  if (told_ == nullptr) {
+    return;
   }
-  told->setText(text);
-  widgets::set_part(told, good ? "strong" : "error");
-  told->show();
-  page_->show_child(told);
+  told_->setText(text);
+  widgets::set_part(told_, good ? "strong" : "error");
+  told_->show();
+  page_->show_child(told_);
 }
 
 void SheetsSection::show_comparison(const store::SheetIssue& before, const store::SheetIssue& after) {

@@ -45,10 +45,13 @@ class SheetBench {
   [[nodiscard]] Kind* found(const QString& name) {
     QCoreApplication::processEvents();
     QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
-    auto* widget = page->findChild<Kind*>(name);
-    INFO(name.toStdString());
-    REQUIRE(widget != nullptr);
-    return widget;
+    for (Kind* each : page->findChildren<Kind*>(name)) {
+      if (each->isVisible()) {
+        return each;
+      }
+    }
+    FAIL("nothing in sight is called " << name.toStdString());
+    return nullptr;
   }
   void press(const QString& name) {
     auto* button = found<QAbstractButton>(name);

@@ -51,7 +51,6 @@ class NewJobPage : public QWidget {
   void ask_before_loss(bool ask);
   void open_job();
   void show_refusal(const Error& error);
-  [[nodiscard]] std::optional<std::string> latest_job_sheet();
   [[nodiscard]] QString waiting_sheets(const std::vector<store::SheetIssue>& usable);
 
   Workbench* bench_;
