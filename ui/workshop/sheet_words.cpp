@@ -41,15 +41,19 @@ QString use_in_words(const store::SheetUse& use) {
   if (use.jobs == 0) {
     return SheetWords::tr("No job uses it yet.");
   }
-  const QString jobs =
-      use.jobs == 1 ? SheetWords::tr("Used by 1 job,") : SheetWords::tr("Used by %1 jobs,").arg(use.jobs);
-  return use.open == 0 ? SheetWords::tr("%1 none of them open.").arg(jobs)
-                       : SheetWords::tr("%1 %2 of them open.").arg(jobs).arg(use.open);
+  if (use.jobs == 1) {
+    return use.open == 0 ? SheetWords::tr("Used by 1 job, which is closed.")
+                         : SheetWords::tr("Used by 1 job, which is open.");
+  }
+  return use.open == 0 ? SheetWords::tr("Used by %1 jobs, none of them open.").arg(use.jobs)
+                       : SheetWords::tr("Used by %1 jobs, %2 of them open.").arg(use.jobs).arg(use.open);
 }
 
 QString check_in_words(const store::By& entered, const std::vector<store::SheetCheck>& checks,
                        const std::vector<store::Person>& persons, bool demonstration) {
-  const QString who = SheetWords::tr("Entered by %1").arg(initials_in(persons, entered.person));
+  const QString who = entered.person.empty()
+                          ? SheetWords::tr("Came with the program")
+                          : SheetWords::tr("Entered by %1").arg(initials_in(persons, entered.person));
   if (checks.empty()) {
     return demonstration
                ? SheetWords::tr("%1. A demonstration sheet needs no check, and jobs on it carry its mark.").arg(who)

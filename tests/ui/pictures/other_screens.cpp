@@ -102,7 +102,12 @@ TEST_CASE(
   test::press(window, "section-spec-sheets");
   test::press(window, "button-open-D7");
   studio.camera.shoot(window, "workshop-spec-values");
-  test::press(window, "button-compare-1");
+  test::press(window, "button-next-issue");
+  test::press(window, "button-next-part");
+  test::type(window, "field-/lower/float/least_mm", "0.30");
+  test::type(window, "field-/lower/float/source", "own service information, edition 4, invented");
+  test::press(window, "button-make-issue");
+  test::press(window, "button-compare-2");
   studio.camera.shoot(window, "sheet-compared");
   test::press(window, "button-back-to-issue");
   test::press(window, "button-all-spec-sheets");

@@ -3,6 +3,7 @@
 #include <QFile>
 
 #include "sheet_bench.h"
+#include "sheet_words.h"
 #include "shimwright/sheet/spec_sheet.h"
 #include "shimwright/store/sheet_drafts.h"
 
@@ -40,6 +41,14 @@ TEST_CASE("an issue says who entered it, who uses it, and that a demonstration s
   CHECK(bench.shown().contains("A demonstration sheet needs no check"));
   CHECK(bench.shown().contains("demonstration values"));
   CHECK(bench.page->findChild<QWidget*>("button-check-sheet") == nullptr);
+}
+
+TEST_CASE("how many jobs use a sheet is said for none, one and several") {
+  CHECK(workshop::use_in_words({0, 0}) == "No job uses it yet.");
+  CHECK(workshop::use_in_words({1, 0}) == "Used by 1 job, which is closed.");
+  CHECK(workshop::use_in_words({1, 1}) == "Used by 1 job, which is open.");
+  CHECK(workshop::use_in_words({212, 2}) == "Used by 212 jobs, 2 of them open.");
+  CHECK(workshop::use_in_words({212, 0}) == "Used by 212 jobs, none of them open.");
 }
 
 TEST_CASE("a sheet from a file is kept byte for byte, waits for its check, and gets it from another person") {
