@@ -114,6 +114,7 @@ PluggedPage plug_record(const PageHouse& house) {
 PluggedPage plug_workshop(const PageHouse& house) {
   workshop::WorkshopWays ways = workshop::usual_workshop_ways();
   ways.clock = house.equipment->clock;
+  ways.by = [bench = house.bench] { return bench->by(); };
   ways.paper = past::paper_of(QLocale::system());
   auto* page = widgets::child_of<workshop::WorkshopPage>(house.parent, house.bench->store(), std::move(ways));
   QObject::connect(page, &workshop::WorkshopPage::backed_up, page,
