@@ -7,6 +7,7 @@
 
 #include "shimwright/job/judgement.h"
 #include "shimwright/widgets/say.h"
+#include "shimwright/widgets/units.h"
 
 namespace shimwright::bench {
 
@@ -85,7 +86,7 @@ PanelNumber float_number(const job::JobState& state, job::Side side, const QStri
   const bool bad = std::any_of(advised->spot_verdicts.begin(), advised->spot_verdicts.end(), [](const auto verdict) {
     return verdict != job::ReadingVerdict::within && verdict != job::ReadingVerdict::none;
   });
-  return {title, widgets::number_text(quantity::millimetre_text(quantity::Length(*advised->mean), 2)), bad};
+  return {title, widgets::length_shown(quantity::in_millimetres(quantity::Length(*advised->mean)), 2), bad};
 }
 
 }  // namespace
