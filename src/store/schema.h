@@ -23,11 +23,17 @@ struct SchemaStep {
 /// Stores before this version have no tables of seals and keys. They are looked at as they are: old backups, for one.
 inline constexpr int first_version_with_seals = 2;
 
+/// Stores before this version keep of persons, instruments and trays only what version 1 did.
+inline constexpr int first_version_with_own_values = 4;
+
 /// `PRAGMA user_version`: 0 for a file no step was taken in.
 [[nodiscard]] Result<int> schema_version(Connection& connection);
 
 /// Whether the file has the tables of seals and keys.
 [[nodiscard]] Result<bool> has_seals(Connection& connection);
+
+/// Whether the file has what step 4 added to persons, instruments, trays and the workshop.
+[[nodiscard]] Result<bool> has_own_values(Connection& connection);
 
 /// Takes each step beyond the file's version, each with its version in one transaction: it is taken whole or not at
 /// all. Code: `schema_step` (the place is the step's number, the sentence says what SQLite said).
