@@ -118,6 +118,9 @@ Result<CheckReport> check_connection(Connection& connection, const std::optional
   if (auto checked = check_registers(connection, report); !checked) {
     return passed_on(checked);
   }
+  if (auto checked = check_sheet_lives(connection, report); !checked) {
+    return passed_on(checked);
+  }
   auto heads = check_heads(connection, report);
   if (!heads) {
     return passed_on(heads);

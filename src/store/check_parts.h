@@ -44,6 +44,8 @@ void check_job_chain(const CheckedJob& job, const LastHeads& heads, CheckReport&
 [[nodiscard]] Result<void> check_sheets(Connection& connection, CheckReport& report);
 /// Persons, instruments, trays and workshop against the last line of their history.
 [[nodiscard]] Result<void> check_registers(Connection& connection, CheckReport& report);
+/// Checks of sheets and what job sheets lost, against the history.
+[[nodiscard]] Result<void> check_sheet_lives(Connection& connection, CheckReport& report);
 [[nodiscard]] Result<void> check_private_texts(Connection& connection, const CheckedJob& job, CheckReport& report);
 /// The seal of a job, where it has one: its signatures, and the end of the list of chain heads it names.
 [[nodiscard]] Result<void> check_seal(Connection& connection, const CheckedJob& job, CheckReport& report);

@@ -23,6 +23,9 @@ struct SchemaStep {
 /// Stores before this version have no tables of seals and keys. They are looked at as they are: old backups, for one.
 inline constexpr int first_version_with_seals = 2;
 
+/// Stores before this version have no tables of checked sheets, drafts and what was taken away.
+inline constexpr int first_version_with_sheet_checks = 3;
+
 /// Stores before this version keep of persons, instruments and trays only what version 1 did.
 inline constexpr int first_version_with_own_values = 4;
 
@@ -31,6 +34,9 @@ inline constexpr int first_version_with_own_values = 4;
 
 /// Whether the file has the tables of seals and keys.
 [[nodiscard]] Result<bool> has_seals(Connection& connection);
+
+/// Whether the file has the tables of checked sheets.
+[[nodiscard]] Result<bool> has_sheet_checks(Connection& connection);
 
 /// Whether the file has what step 4 added to persons, instruments, trays and the workshop.
 [[nodiscard]] Result<bool> has_own_values(Connection& connection);

@@ -75,7 +75,8 @@ class Store {
   /// Keeps entries, their personal texts and all that is derived from them, in one transaction; after a return without
   /// error they are on the disk. `after` is the job as these entries have made it: its next step, pack serials and the
   /// like come from there. Codes: `lost_race` (the first entry does not follow the last one stored: load again),
-  /// `not_utf8`, `unknown_sheet` (a job is opened on a sheet that is not in the store).
+  /// `not_utf8`, and where a job is opened `unknown_sheet` (it is not in the store) and `not_checked` (a sheet without
+  /// the demonstration mark that nobody checked).
   [[nodiscard]] Result<void> append(const std::string& job, const std::vector<job::Entry>& entries,
                                     const std::vector<job::PrivateText>& texts, const job::JobState& after);
 
