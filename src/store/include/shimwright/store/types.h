@@ -8,6 +8,7 @@
 
 #include "shimwright/job/context.h"
 #include "shimwright/job/entry.h"
+#include "shimwright/job/state.h"
 #include "shimwright/record/hash.h"
 
 /// What goes into a store and comes out of it.
@@ -23,9 +24,8 @@ struct By {
 struct LoadedJob {
   std::string id;
   std::vector<job::Entry> entries;
-  std::vector<record::StoredEntry> stored;  ///< the same entries with bytes and hashes
-  std::string sheet_json;                   ///< the job sheet it was opened on, byte for byte
-  std::string spec_json;
+  std::vector<record::StoredEntry> stored;                          ///< the same entries with bytes and hashes
+  job::Sheets sheets;                                               ///< those it was opened on
   std::map<std::string, std::optional<std::string>> private_texts;  ///< by id; no text: erased
   std::map<std::string, std::string> private_salts;  ///< by id, hexadecimal: with it the digest can be proved
 };
