@@ -5,10 +5,10 @@
 #include <optional>
 
 #include "connection.h"
+#include "sheet_shelf.h"
 #include "shimwright/job/shims_wanted.h"
 #include "shimwright/job/stock.h"
 #include "shimwright/store/job_in_hand.h"
-#include "shimwright/store/registers.h"
 
 namespace shimwright::store {
 
@@ -16,57 +16,27 @@ namespace {
 
 // A job in which nothing happened since the count holds what it held then.
 constexpr const char* uses_sql =
-    "SELECT chosen.job, chosen.side, chosen.seq, chosen.shim, entry.at_ms, back.at_ms, job.spec_hash FROM job "
+    "SELECT chosen.job, chosen.side, chosen.seq, chosen.shim, entry.at_ms, back.at_ms, job.sheet_hash, job.spec_hash "
+    "FROM job "
     "JOIN shim_chosen AS chosen ON chosen.job = job.id "
     "JOIN entry ON entry.job = chosen.job AND entry.seq = chosen.seq "
     "LEFT JOIN withdrawal ON withdrawal.job = chosen.job AND withdrawal.entry = chosen.seq "
     "LEFT JOIN entry AS back ON back.job = withdrawal.job AND back.seq = withdrawal.seq "
     "WHERE job.last_at_ms >= ? ORDER BY chosen.job, chosen.seq";
 
-/// The names of the trays each spec sheet takes its shims from, each sheet read once.
-class TrayNames {
- public:
-  explicit TrayNames(const Registers& registers) : registers_(&registers) {}
-
-  [[nodiscard]] Result<std::string> of(const std::string& spec_hash, job::Side side) {
-    auto known = specs_.find(spec_hash);
-    if (known == specs_.end()) {
-      auto issue = registers_->spec_sheet(spec_hash);
-      if (!issue) {
-        return passed_on(issue);
-      }
-      auto spec = sheet::read_spec_sheet(issue->json);
-      if (!spec) {
-        return passed_on(spec);
-      }
-      known = specs_
-                  .emplace(spec_hash,
-                           std::pair(spec->side(job::Side::lower).tray_name, spec->side(job::Side::upper).tray_name))
-                  .first;
-    }
-    return side == job::Side::lower ? known->second.first : known->second.second;
-  }
-
- private:
-  const Registers* registers_;
-  std::map<std::string, std::pair<std::string, std::string>> specs_;
-};
-
 Result<std::vector<job::ShimUse>> uses_of(const Store& store, const std::string& tray, std::int64_t since_ms) {
   auto rows = store.connection().rows(uses_sql, {number_value(since_ms)});
   if (!rows) {
     return passed_on(rows);
   }
-  const Registers registers(store.connection());
-  TrayNames names(registers);
   std::vector<job::ShimUse> uses;
   for (const Row& row : *rows) {
     const job::Side side = sheet::side_named(text_in(row, 1)).value_or(job::Side::lower);
-    auto name = names.of(text_in(row, 6), side);
-    if (!name) {
-      return passed_on(name);
+    auto sheets = store.sheet_shelf().sheets(text_in(row, 6), text_in(row, 7));
+    if (!sheets) {
+      return passed_on(sheets);
     }
-    if (*name == tray) {
+    if (sheets->spec->side(side).tray_name == tray) {
       uses.push_back(
           {text_in(row, 0), side, number_in(row, 2), text_in(row, 3), number_in(row, 4), optional_number_in(row, 5)});
     }

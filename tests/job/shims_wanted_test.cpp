@@ -75,6 +75,10 @@ TEST_CASE("A float that asks for another shim wants that one, and a job that is 
   bench.answer_up_to("lower-float");
   CHECK(wants_nothing(bench, Side::lower));
   bench.float_twice("lower-float", {"1.05", "1.05", "1.05"});
+  REQUIRE(bench.conclusion("lower-float") == "seat_again");
+  CHECK(wants_nothing(bench, Side::lower));
+  bench.take(BeginSeries{"lower-float", {}, SeriesReason::seated_again});
+  bench.float_twice("lower-float", {"1.05", "1.05", "1.05"});
   REQUIRE(bench.conclusion("lower-float") == "change_shim");
   const SideWants changed = wants(bench, Side::lower);
   CHECK(sum_of(changed) == Approx(1.0));
