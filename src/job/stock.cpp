@@ -51,4 +51,13 @@ std::map<std::string, int> taken_since(std::int64_t counted_at_ms, const std::ve
   return taken;
 }
 
+bool is_low(std::optional<int> left, std::optional<int> reorder_at) {
+  return left && reorder_at && *left <= *reorder_at;
+}
+
+bool may_run_out(int left, double wanted) {
+  constexpr double hardly_any = 0.05;  // a shim nobody expects to take need not be there
+  return wanted >= hardly_any && wanted >= static_cast<double>(left);
+}
+
 }  // namespace shimwright::job

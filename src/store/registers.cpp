@@ -27,6 +27,9 @@ Result<void> check_initials(Connection& connection, const Person& person) {
 }
 
 Result<void> check_person(Connection& connection, const Person& person) {
+  if (person.initials.empty()) {
+    return refuse("bad_item", "person/initials", SHIMWRIGHT_TEXT("store", "Initials are needed; enter them."));
+  }
   if (auto checked = check_date("person/left_on", person.left_on); !checked) {
     return checked;
   }

@@ -104,4 +104,16 @@ TEST_CASE("The order of what is handed in does not matter, and no shim is taken 
   }));
 }
 
+TEST_CASE("A shim is ordered at its number and below, and may run out where jobs are expected to take all") {
+  CHECK(is_low(2, 2));
+  CHECK(is_low(0, 2));
+  CHECK_FALSE(is_low(3, 2));
+  CHECK_FALSE(is_low(std::nullopt, 2));
+  CHECK_FALSE(is_low(0, std::nullopt));
+  CHECK(may_run_out(1, 1.2));
+  CHECK(may_run_out(0, 0.3));
+  CHECK_FALSE(may_run_out(0, 0.01));
+  CHECK_FALSE(may_run_out(2, 1.2));
+}
+
 }  // namespace shimwright::job

@@ -18,9 +18,9 @@ WorkshopWays usual_workshop_ways() {
             return job::Moment{now.toMSecsSinceEpoch(), now.offsetFromUtc() / 60, false};
           },
           [](const QString& suggestion) {
-            return QFileDialog::getSaveFileName(
-                nullptr, QCoreApplication::translate("workshop", "Save the blank sheet as PDF"), suggestion,
-                QCoreApplication::translate("workshop", "PDF (*.pdf)"));
+            return QFileDialog::getSaveFileName(nullptr,
+                                                QCoreApplication::translate("workshop", "Save the blank sheet as PDF"),
+                                                suggestion, QCoreApplication::translate("workshop", "PDF (*.pdf)"));
           }};
 }
 
@@ -28,6 +28,10 @@ QString backup_file(const QString& folder, const QString& store_path) {
   const QFileInfo store(store_path);
   const QString ending = store.suffix().isEmpty() ? QString() : QLatin1Char('.') + store.suffix();
   return QDir::cleanPath(QDir(folder).absoluteFilePath(store.completeBaseName() + QStringLiteral("-backup") + ending));
+}
+
+store::By by_now(const WorkshopWays& ways) {
+  return ways.by ? ways.by() : store::By{"", ways.clock()};
 }
 
 }  // namespace shimwright::workshop

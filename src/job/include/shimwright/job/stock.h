@@ -25,4 +25,9 @@ struct ShimUse {
 /// What a job holds is what was chosen last for its side and not taken back.
 [[nodiscard]] std::map<std::string, int> taken_since(std::int64_t counted_at_ms, const std::vector<ShimUse>& uses);
 
+/// Whether a shim is to be ordered: so few are left. Not where it is not counted, or has no such number.
+[[nodiscard]] bool is_low(std::optional<int> left, std::optional<int> reorder_at);
+/// Whether open jobs are expected to take as many as there are, or more.
+[[nodiscard]] bool may_run_out(int left, double wanted);
+
 }  // namespace shimwright::job
