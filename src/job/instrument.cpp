@@ -68,12 +68,12 @@ bool is_date(const std::string& text) {
   return day.ok();
 }
 
-std::string day_of(const Moment& moment) {
+std::string iso_day_of(const Moment& moment) {
   return day_from(local_days(moment));
 }
 
 bool calibration_overdue(const Instrument& instrument, const Moment& now) {
-  return instrument.calibrated_to && *instrument.calibrated_to < day_of(now);
+  return instrument.calibrated_to && *instrument.calibrated_to < iso_day_of(now);
 }
 
 Calibration calibration_of(const Instrument& instrument, const Moment& now) {

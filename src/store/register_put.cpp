@@ -34,7 +34,7 @@ Result<void> put_item(Connection& connection, const RegisterItem& item, const By
 Result<void> check_date(const std::string& place, const std::optional<std::string>& day) {
   if (day && !job::is_date(*day)) {
     return refuse("bad_date", place,
-                  SHIMWRIGHT_TEXT("store", "“{0}” is no date: write year-month-day, as in 2027-04-30."), {*day});
+                  SHIMWRIGHT_TEXT("store", "“{0}” is no date: write year-month-day, as in 2026-11-30."), {*day});
   }
   return {};
 }

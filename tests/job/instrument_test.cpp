@@ -18,11 +18,11 @@ Calibration calibrated_to(std::optional<std::string> day) {
 }  // namespace
 
 TEST_CASE("The day of a moment is the one where it was") {
-  CHECK(day_of(late_monday) == "2026-11-24");
-  CHECK(day_of({late_monday.at_ms, 0, false}) == "2026-11-23");
-  CHECK(day_of({0, 0, false}) == "1970-01-01");
-  CHECK(day_of({-1, 0, false}) == "1969-12-31");
-  CHECK(day_of({951'782'400'000, 0, false}) == "2000-02-29");
+  CHECK(iso_day_of(late_monday) == "2026-11-24");
+  CHECK(iso_day_of({late_monday.at_ms, 0, false}) == "2026-11-23");
+  CHECK(iso_day_of({0, 0, false}) == "1970-01-01");
+  CHECK(iso_day_of({-1, 0, false}) == "1969-12-31");
+  CHECK(iso_day_of({951'782'400'000, 0, false}) == "2000-02-29");
 }
 
 TEST_CASE("An instrument is good through its last day, and due in the thirty days before") {

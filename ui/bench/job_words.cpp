@@ -228,9 +228,10 @@ std::vector<QString> parts_to_order(const job::JobState& state, const std::strin
     }
     for (const std::string& id : body->parts) {
       if (const sheet::PartItem* part = state.sheets.spec->part(id)) {
-        lines.push_back(bench_text("%1 × %2, number %3")
-                            .arg(part->quantity)
-                            .arg(qt(part->title.in(language)), qt(part->number)));
+        const QString line = bench_text("%1 × %2, number %3")
+                                 .arg(part->quantity)
+                                 .arg(qt(part->title.in(language)), qt(part->number));
+        lines.push_back(part->one_time ? bench_text("%1 (one-time: renewed at every assembly)").arg(line) : line);
       }
     }
   }

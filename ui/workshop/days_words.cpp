@@ -18,7 +18,7 @@ QString day_words(const std::string& iso) {
 }
 
 QString day_words(const job::Moment& moment) {
-  return day_words(job::day_of(moment));
+  return day_words(job::iso_day_of(moment));
 }
 
 }  // namespace shimwright::workshop

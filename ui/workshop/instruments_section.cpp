@@ -156,7 +156,7 @@ void InstrumentsSection::test(const store::KeptInstrument& kept) {
   connect(test_, &RepeatCard::found, this, [this, kept](qint64 deviation) {
     store::KeptInstrument tested = kept;
     tested.instrument.repeatability = deviation;
-    tested.repeatability_on = job::day_of(ways_.clock());
+    tested.repeatability_on = job::iso_day_of(ways_.clock());
     if (put(tested, *test_)) {
       close(tr("Kept: readings with %1 carry this from now on.").arg(qt(kept.instrument.name)));
       show_list();

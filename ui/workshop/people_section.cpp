@@ -120,7 +120,7 @@ void PeopleSection::test_feel(const store::Person& person) {
   connect(test_, &RepeatCard::found, this, [this, person](qint64 feel_nm) {
     store::Person tested = person;
     tested.feel_nm = feel_nm;
-    tested.feel_on = job::day_of(ways_.clock());
+    tested.feel_on = job::iso_day_of(ways_.clock());
     if (put(tested, *test_)) {
       close(tr("Kept: trials by %1 are reckoned with this feel from now on.").arg(qt(person.name)));
       show_list();

@@ -36,7 +36,7 @@ inline constexpr int days_before_due = 30;
 /// Whether this is a day of the calendar, written year-month-day.
 [[nodiscard]] bool is_date(const std::string& text);
 /// The calendar day of a moment where it was, ISO 8601.
-[[nodiscard]] std::string day_of(const Moment& moment);
+[[nodiscard]] std::string iso_day_of(const Moment& moment);
 
 /// A shim as it lies in the tray today.
 struct TrayShim {
