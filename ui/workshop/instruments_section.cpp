@@ -1,6 +1,7 @@
 #include "instruments_section.h"
 
 #include <QLineEdit>
+#include <array>
 #include <utility>
 
 #include "register_row.h"

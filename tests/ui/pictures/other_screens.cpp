@@ -109,7 +109,7 @@ TEST_CASE("workshop-shim workshop-repeat-test workshop-person workshop-feel-test
   const auto read = [&window](const QStringList& readings) {
     for (const QString& each : readings) {
       test::type(window, "field-reading", each);
-      QTest::keyClick(window.findChild<QLineEdit*>("field-reading"), Qt::Key_Return);
+      QTest::keyClick(window.focusWidget(), Qt::Key_Return);
     }
   };
   test::press(window, "section-trays");
