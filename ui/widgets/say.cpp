@@ -3,6 +3,7 @@
 #include <QCoreApplication>
 
 #include "shimwright/quantity/typed_number.h"
+#include "shimwright/widgets/units.h"
 
 namespace shimwright::widgets {
 
@@ -22,7 +23,7 @@ QString translated(const std::string& pattern) {
 }  // namespace
 
 QString say(const Message& message) {
-  return QString::fromStdString(Message{translated(message.text).toStdString(), message.arguments}.in_english());
+  return qt(in_units_shown(plain(translated(message.text)), message.arguments).in_english());
 }
 
 QString say(const Error& error) {
