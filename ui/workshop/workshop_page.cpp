@@ -34,7 +34,7 @@ WorkshopPage::WorkshopPage(store::Store& store, WorkshopWays ways, QWidget* pare
   auto* row = widgets::lay<QHBoxLayout>(this);
   widgets::set_part(list_, "bar-left");
   list_->setAttribute(Qt::WA_StyledBackground);
-  list_->setFixedWidth(214);
+  list_->setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Preferred);  // as wide as its longest word
   auto* list = widgets::lay<QVBoxLayout>(list_);
   list->setContentsMargins(0, 6, 0, 6);
   row->addWidget(list_);
