@@ -2,6 +2,7 @@
 
 #include "job_words.h"
 #include "shimwright/widgets/say.h"
+#include "shimwright/widgets/units.h"
 
 namespace shimwright::bench {
 
@@ -12,7 +13,7 @@ namespace {
 QString list_of(const std::vector<quantity::TypedNumber>& numbers) {
   QString text;
   for (const quantity::TypedNumber& each : numbers) {
-    text += (text.isEmpty() ? QString() : QStringLiteral(", ")) + qt(quantity::printed_text_of(each));
+    text += (text.isEmpty() ? QString() : QStringLiteral(", ")) + widgets::number_shown(each);
   }
   return text;
 }

@@ -7,6 +7,7 @@
 
 #include "shimwright/job/judgement.h"
 #include "shimwright/widgets/say.h"
+#include "shimwright/widgets/units.h"
 
 namespace shimwright::bench {
 
@@ -81,7 +82,7 @@ PanelNumber float_number(const job::JobState& state, job::Side side, const QStri
   const bool bad = std::any_of(advised->spot_verdicts.begin(), advised->spot_verdicts.end(), [](const auto verdict) {
     return verdict != job::ReadingVerdict::within && verdict != job::ReadingVerdict::none;
   });
-  return {title, widgets::number_text(quantity::millimetre_text(quantity::Length(*advised->mean), 2)), bad};
+  return {title, widgets::length_shown(quantity::in_millimetres(quantity::Length(*advised->mean)), 2), bad};
 }
 
 }  // namespace
@@ -223,9 +224,10 @@ std::vector<QString> parts_to_order(const job::JobState& state, const std::strin
     }
     for (const std::string& id : body->parts) {
       if (const sheet::PartItem* part = state.sheets.spec->part(id)) {
-        lines.push_back(QCoreApplication::translate("bench", "%1 × %2, number %3")
-                            .arg(part->quantity)
-                            .arg(qt(part->title.in(language)), qt(part->number)));
+        const QString line = QCoreApplication::translate("bench", "%1 × %2, number %3")
+                                 .arg(part->quantity)
+                                 .arg(qt(part->title.in(language)), qt(part->number));
+        lines.push_back(part->one_time ? QCoreApplication::translate("bench", "%1 (one-time: renewed at every assembly)").arg(line) : line);
       }
     }
   }

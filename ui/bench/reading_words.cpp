@@ -4,6 +4,7 @@
 
 #include "job_words.h"
 #include "shimwright/widgets/say.h"
+#include "shimwright/widgets/units.h"
 
 namespace shimwright::bench {
 
@@ -13,7 +14,7 @@ QString limit_text(std::optional<std::int64_t> least, std::optional<std::int64_t
                    quantity::Unit unit, bool with_unit) {
   const auto number = [&](std::int64_t base, bool unit_here) {
     const quantity::TypedNumber typed{base, decimals, unit};
-    return widgets::number_text(unit_here ? quantity::text_of(typed) : quantity::digits_of(typed));
+    return unit_here ? widgets::number_shown(typed) : widgets::digits_shown(typed);
   };
   if (least && most) {
     return QCoreApplication::translate("bench", "%1 to %2").arg(number(*least, false), number(*most, with_unit));
@@ -81,11 +82,13 @@ QString limit_words(const sheet::Limit& limit) {
 }
 
 QString limit_words(const job::LimitUsed& limit, quantity::Unit read_in) {
-  return limit_text(limit.least, limit.most, limit.decimals, limit.unit, limit.unit != read_in);
+  const bool same = widgets::unit_shown(limit.unit) == widgets::unit_shown(read_in);
+  return limit_text(limit.least, limit.most, limit.decimals, limit.unit, !same);
 }
 
 QString number_words(const quantity::TypedNumber& number, bool with_sign) {
-  return widgets::qt(with_sign ? quantity::signed_text_of(number) : quantity::printed_text_of(number));
+  const QString shown = widgets::number_shown(number);
+  return with_sign && number.base > 0 ? QLatin1Char('+') + shown : shown;
 }
 
 QString judged_number_words(const job::Reading& reading, bool with_sign) {

@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "shimwright/quantity/typed_number.h"
+#include "shimwright/widgets/units.h"
 
 namespace shimwright::widgets {
 
@@ -32,10 +33,10 @@ std::string translated(const std::string& pattern) {
 }  // namespace
 
 QString say(const Message& message) {
-  Message said{translated(message.text), message.arguments};
-  std::transform(said.arguments.begin(), said.arguments.end(), said.arguments.begin(),
+  std::vector<std::string> arguments(message.arguments.size());
+  std::transform(message.arguments.begin(), message.arguments.end(), arguments.begin(),
                  [](const std::string& argument) { return in_context(words, argument); });
-  return QString::fromStdString(said.in_english());
+  return qt(in_units_shown(translated(message.text), arguments).in_english());
 }
 
 QString say(const Error& error) {
