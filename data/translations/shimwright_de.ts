@@ -806,6 +806,10 @@
         <source>d MMM HH:mm</source>
         <translation>d. MMM HH:mm</translation>
     </message>
+    <message>
+        <source>%1 (one-time: renewed at every assembly)</source>
+        <translation>%1 (Einmalteil: bei jeder Montage erneuert)</translation>
+    </message>
 </context>
 <context>
     <name>cli</name>
@@ -2675,6 +2679,42 @@
         <source>This is not the PIN of this person: type it again.</source>
         <translation>Das ist nicht die PIN dieser Person: neu eingeben.</translation>
     </message>
+    <message>
+        <source>not tested</source>
+        <translation>nicht geprüft</translation>
+    </message>
+    <message>
+        <source> to </source>
+        <translation> bis </translation>
+    </message>
+    <message>
+        <source>, overdue</source>
+        <translation>, überfällig</translation>
+    </message>
+    <message>
+        <source>Instrument</source>
+        <translation>Messmittel</translation>
+    </message>
+    <message>
+        <source>Resolution</source>
+        <translation>Auflösung</translation>
+    </message>
+    <message>
+        <source>Permissible error</source>
+        <translation>Fehlergrenze</translation>
+    </message>
+    <message>
+        <source>Repeatability</source>
+        <translation>Wiederholbarkeit</translation>
+    </message>
+    <message>
+        <source>Calibrated</source>
+        <translation>Kalibriert</translation>
+    </message>
+    <message>
+        <source>Instruments as they were</source>
+        <translation>Messmittel, wie sie waren</translation>
+    </message>
 </context>
 <context>
     <name>sheet</name>
@@ -3466,6 +3506,46 @@
         <source>“{0}” was taken away; put it back, or say why it may go.</source>
         <translation>„{0}“ wurde weggenommen; zurücklegen oder sagen, warum es wegfallen darf.</translation>
     </message>
+    <message>
+        <source>Taken away: why?</source>
+        <translation>Weggenommen: warum?</translation>
+    </message>
+    <message>
+        <source>Why it may go; this stays in the history</source>
+        <translation>Warum es wegfallen darf; das bleibt in der Geschichte</translation>
+    </message>
+    <message>
+        <source>Caution at “{0}”: {1}</source>
+        <translation>Achtung bei „{0}“: {1}</translation>
+    </message>
+    <message>
+        <source>Hold point “{0}”: {1}</source>
+        <translation>Haltepunkt „{0}“: {1}</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>ja</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>nein</translation>
+    </message>
+    <message>
+        <source>This file cannot be read; choose it again.</source>
+        <translation>Diese Datei ist nicht lesbar; noch einmal wählen.</translation>
+    </message>
+    <message>
+        <source>This file is too large for a sheet; choose another.</source>
+        <translation>Diese Datei ist zu groß für ein Blatt; eine andere wählen.</translation>
+    </message>
+    <message>
+        <source>The file could not be written; look at the folder and its space.</source>
+        <translation>Die Datei ließ sich nicht schreiben; Ordner und Platz prüfen.</translation>
+    </message>
+    <message>
+        <source>In steps of</source>
+        <translation>In Schritten von</translation>
+    </message>
 </context>
 <context>
     <name>shell</name>
@@ -3488,6 +3568,46 @@
     <message>
         <source>--demo has a store of its own: leave out --demo, or leave out --store.</source>
         <translation>--demo hat einen eigenen Datenbestand: --demo weglassen, oder --store weglassen.</translation>
+    </message>
+    <message>
+        <source>The demonstration is open in another window; close it there first.</source>
+        <translation>Die Demonstration ist in einem anderen Fenster offen; zuerst dort schließen.</translation>
+    </message>
+    <message>
+        <source>Another workshop than the demonstration lies there: nothing was deleted.</source>
+        <translation>Dort liegt eine andere Werkstatt als die Demonstration: nichts wurde gelöscht.</translation>
+    </message>
+    <message>
+        <source>This workshop&apos;s own store lies in that folder: nothing was deleted.</source>
+        <translation>Der Datenbestand dieser Werkstatt liegt in jenem Ordner: nichts wurde gelöscht.</translation>
+    </message>
+    <message>
+        <source>Not all of the demonstration could be deleted: look whether a program has one of its files open, then try again.</source>
+        <translation>Die Demonstration ließ sich nicht ganz löschen: nachsehen, ob ein Programm eine ihrer Dateien offen hat, dann noch einmal versuchen.</translation>
+    </message>
+    <message>
+        <source>mm</source>
+        <translation>mm</translation>
+    </message>
+    <message>
+        <source>inch</source>
+        <translation>Zoll</translation>
+    </message>
+    <message>
+        <source>N·m</source>
+        <translation>N·m</translation>
+    </message>
+    <message>
+        <source>lbf·ft</source>
+        <translation>lbf·ft</translation>
+    </message>
+    <message>
+        <source>A4</source>
+        <translation>A4</translation>
+    </message>
+    <message>
+        <source>Letter</source>
+        <translation>Letter</translation>
     </message>
 </context>
 <context>
@@ -4320,6 +4440,22 @@
         <source>Next: %1</source>
         <translation>Als Nächstes: %1</translation>
     </message>
+    <message>
+        <source>Parts to order, to copy</source>
+        <translation>Zu bestellende Teile, zum Kopieren</translation>
+    </message>
+    <message>
+        <source>Every part of this job is fitted.</source>
+        <translation>Jedes Teil dieses Auftrags ist eingebaut.</translation>
+    </message>
+    <message>
+        <source>Still to be fitted, for an order:</source>
+        <translation>Noch einzubauen, für eine Bestellung:</translation>
+    </message>
+    <message>
+        <source>Copy the list</source>
+        <translation>Liste kopieren</translation>
+    </message>
 </context>
 <context>
     <name>shimwright::bench::NewJobForm</name>
@@ -4379,6 +4515,10 @@
         <source>Choose the gearbox type: its spec sheet holds the limits of this job.</source>
         <translation>Den Getriebetyp wählen: sein Datenblatt enthält die Grenzen dieses Auftrags.</translation>
     </message>
+    <message>
+        <source>Job sheet</source>
+        <translation>Arbeitsplan</translation>
+    </message>
 </context>
 <context>
     <name>shimwright::bench::NewJobPage</name>
@@ -4431,8 +4571,16 @@
         <translation>Was hier eingegeben ist, liegt sonst nirgends.</translation>
     </message>
     <message>
-        <source>There is no job sheet in this workshop: add one under Workshop.</source>
-        <translation>In dieser Werkstatt gibt es keinen Arbeitsplan: unter Werkstatt einen hinzufügen.</translation>
+        <source>%1, issue %2</source>
+        <translation>%1, Ausgabe %2</translation>
+    </message>
+    <message>
+        <source>Not offered before it is checked under Workshop: %1.</source>
+        <translation>Erst nach der Prüfung unter Werkstatt wählbar: %1.</translation>
+    </message>
+    <message>
+        <source>There is no job sheet in this workshop that was checked: add or check one under Workshop.</source>
+        <translation>In dieser Werkstatt gibt es keinen geprüften Arbeitsplan: unter Werkstatt einen hinzufügen oder prüfen.</translation>
     </message>
 </context>
 <context>
@@ -5132,6 +5280,38 @@
         <source>%1: nothing is written here yet.</source>
         <translation>%1: hier ist noch nichts geschrieben.</translation>
     </message>
+    <message>
+        <source>Choose a logo for the record</source>
+        <translation>Logo für das Protokoll wählen</translation>
+    </message>
+    <message>
+        <source>none; it can come later</source>
+        <translation>keines; es kann später kommen</translation>
+    </message>
+    <message>
+        <source>On this machine</source>
+        <translation>Auf diesem Rechner</translation>
+    </message>
+    <message>
+        <source>All of it can be changed later in the settings. Another language is spoken from the next start on.</source>
+        <translation>Alles lässt sich später in den Einstellungen ändern. Eine andere Sprache gilt ab dem nächsten Start.</translation>
+    </message>
+    <message>
+        <source>Language of the window</source>
+        <translation>Sprache des Fensters</translation>
+    </message>
+    <message>
+        <source>Lengths are shown and typed in</source>
+        <translation>Längen anzeigen und eingeben in</translation>
+    </message>
+    <message>
+        <source>Torques are shown and typed in</source>
+        <translation>Drehmomente anzeigen und eingeben in</translation>
+    </message>
+    <message>
+        <source>Paper of records</source>
+        <translation>Papier der Protokolle</translation>
+    </message>
 </context>
 <context>
     <name>shimwright::shell::HindrancePage</name>
@@ -5215,6 +5395,13 @@
     <message>
         <source>Esc</source>
         <translation>Esc</translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::shell::Program</name>
+    <message>
+        <source>This picture cannot be read; choose it again.</source>
+        <translation>Dieses Bild ist nicht lesbar; noch einmal wählen.</translation>
     </message>
 </context>
 <context>
@@ -5318,6 +5505,38 @@
     <message>
         <source>No verified backup yet.</source>
         <translation>Noch keine geprüfte Sicherung.</translation>
+    </message>
+    <message>
+        <source>Lengths are shown and typed in</source>
+        <translation>Längen anzeigen und eingeben in</translation>
+    </message>
+    <message>
+        <source>Torques are shown and typed in</source>
+        <translation>Drehmomente anzeigen und eingeben in</translation>
+    </message>
+    <message>
+        <source>Paper of records</source>
+        <translation>Papier der Protokolle</translation>
+    </message>
+    <message>
+        <source>Delete the demonstration workshop</source>
+        <translation>Demonstrationswerkstatt löschen</translation>
+    </message>
+    <message>
+        <source>What was tried in it goes too; this workshop&apos;s own store is not touched.</source>
+        <translation>Was darin ausprobiert wurde, geht mit; der Datenbestand dieser Werkstatt bleibt unberührt.</translation>
+    </message>
+    <message>
+        <source>Delete it</source>
+        <translation>Löschen</translation>
+    </message>
+    <message>
+        <source>Leave it</source>
+        <translation>Lassen</translation>
+    </message>
+    <message>
+        <source>The demonstration is deleted; it can be made anew at any time.</source>
+        <translation>Die Demonstration ist gelöscht; sie lässt sich jederzeit neu anlegen.</translation>
     </message>
 </context>
 <context>
@@ -5630,6 +5849,656 @@
     </message>
 </context>
 <context>
+    <name>shimwright::workshop::FormCard</name>
+    <message>
+        <source>Ctrl Enter</source>
+        <translation>Strg Enter</translation>
+    </message>
+    <message>
+        <source>Leave as it was</source>
+        <translation>Lassen, wie es war</translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::workshop::InstrumentForm</name>
+    <message>
+        <source>resolution %1</source>
+        <translation>Auflösung %1</translation>
+    </message>
+    <message>
+        <source>permissible error ±&#xa0;%1</source>
+        <translation>Fehlergrenze ±&#xa0;%1</translation>
+    </message>
+    <message>
+        <source>repeatability %1</source>
+        <translation>Wiederholbarkeit %1</translation>
+    </message>
+    <message>
+        <source>out of use</source>
+        <translation>außer Gebrauch</translation>
+    </message>
+    <message>
+        <source>no date of calibration kept</source>
+        <translation>kein Kalibrierdatum hinterlegt</translation>
+    </message>
+    <message>
+        <source>calibrated to %1</source>
+        <translation>kalibriert bis %1</translation>
+    </message>
+    <message>
+        <source>calibration due: good to %1</source>
+        <translation>Kalibrierung fällig: gültig bis %1</translation>
+    </message>
+    <message>
+        <source>calibration overdue since %1</source>
+        <translation>Kalibrierung überfällig seit %1</translation>
+    </message>
+    <message>
+        <source>One more: %1</source>
+        <translation>Eins mehr: %1</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Speichern</translation>
+    </message>
+    <message>
+        <source>Name, as it is called at the bench</source>
+        <translation>Name, wie es an der Werkbank heißt</translation>
+    </message>
+    <message>
+        <source>Resolution</source>
+        <translation>Auflösung</translation>
+    </message>
+    <message>
+        <source>Permissible error, ±</source>
+        <translation>Fehlergrenze, ±</translation>
+    </message>
+    <message>
+        <source>One turn of the hand; blank: not known</source>
+        <translation>Eine Zeigerumdrehung; leer: nicht bekannt</translation>
+    </message>
+    <message>
+        <source>Calibrated on (year-month-day)</source>
+        <translation>Kalibriert am (Jahr-Monat-Tag)</translation>
+    </message>
+    <message>
+        <source>Good to, this day included</source>
+        <translation>Gültig bis einschließlich</translation>
+    </message>
+    <message>
+        <source>Repeatability %1, tested %2</source>
+        <translation>Wiederholbarkeit %1, geprüft %2</translation>
+    </message>
+    <message>
+        <source>Repeatability: not tested; the spec sheet&apos;s stands for it.</source>
+        <translation>Wiederholbarkeit: nicht geprüft; es gilt die des Datenblatts.</translation>
+    </message>
+    <message>
+        <source>Repeat test</source>
+        <translation>Wiederholprobe</translation>
+    </message>
+    <message>
+        <source>In use</source>
+        <translation>In Gebrauch</translation>
+    </message>
+    <message>
+        <source>Out of use</source>
+        <translation>Außer Gebrauch</translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::workshop::InstrumentsSection</name>
+    <message>
+        <source>Set up as for a float, at one marked spot. Set zero, lift until it stops, read, let down. Enter the lift; do it ten times, by the same hand.</source>
+        <translation>Aufbauen wie für ein Lüftspiel, an einem gezeichneten Messpunkt. Null einstellen, anheben bis zum Anschlag, ablesen, ablassen. Den Hub eingeben; zehnmal, von derselben Hand.</translation>
+    </message>
+    <message>
+        <source>Measure one depth at one marked place, lifting the gauge off each time. Ten times.</source>
+        <translation>Eine Tiefe an einer gezeichneten Stelle messen, das Tiefenmaß jedes Mal abheben. Zehnmal.</translation>
+    </message>
+    <message>
+        <source>Measure one shim at one marked place, opening the micrometer each time. Ten times.</source>
+        <translation>Eine Passscheibe an einer gezeichneten Stelle messen, die Messschraube jedes Mal öffnen. Zehnmal.</translation>
+    </message>
+    <message>
+        <source>Release it on the tester at one setting and enter what the tester shows. Ten times.</source>
+        <translation>Auf dem Prüfgerät bei einer Einstellung auslösen und eingeben, was das Prüfgerät zeigt. Zehnmal.</translation>
+    </message>
+    <message>
+        <source>Read the same thing again and again while nothing changes. Ten times.</source>
+        <translation>Dasselbe immer wieder ablesen, während sich nichts ändert. Zehnmal.</translation>
+    </message>
+    <message>
+        <source>Instruments</source>
+        <translation>Messmittel</translation>
+    </message>
+    <message>
+        <source>Kind of instrument</source>
+        <translation>Art des Messmittels</translation>
+    </message>
+    <message>
+        <source>Enter one</source>
+        <translation>Eines eintragen</translation>
+    </message>
+    <message>
+        <source>Keep this first, or leave it as it was.</source>
+        <translation>Zuerst speichern oder lassen, wie es war.</translation>
+    </message>
+    <message>
+        <source>Kept.</source>
+        <translation>Gespeichert.</translation>
+    </message>
+    <message>
+        <source>Repeat test of %1</source>
+        <translation>Wiederholprobe mit %1</translation>
+    </message>
+    <message>
+        <source>Kept: readings with %1 carry this from now on.</source>
+        <translation>Gespeichert: Messwerte mit %1 tragen das ab jetzt.</translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::workshop::OwnSection</name>
+    <message>
+        <source>This workshop</source>
+        <translation>Diese Werkstatt</translation>
+    </message>
+    <message>
+        <source>As it stands on every record</source>
+        <translation>Wie sie in jedem Protokoll steht</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Speichern</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>Address, on one line</source>
+        <translation>Anschrift, in einer Zeile</translation>
+    </message>
+    <message>
+        <source>Logo for the head of the record: PNG or JPEG, at most 500 kB. Paper is white.</source>
+        <translation>Logo für den Kopf des Protokolls: PNG oder JPEG, höchstens 500 kB. Papier ist weiß.</translation>
+    </message>
+    <message>
+        <source>Choose a logo</source>
+        <translation>Logo wählen</translation>
+    </message>
+    <message>
+        <source>No logo</source>
+        <translation>Kein Logo</translation>
+    </message>
+    <message>
+        <source>The logo</source>
+        <translation>Das Logo</translation>
+    </message>
+    <message>
+        <source>No logo is chosen</source>
+        <translation>Kein Logo gewählt</translation>
+    </message>
+    <message>
+        <source>This picture cannot be read; choose it again.</source>
+        <translation>Dieses Bild ist nicht lesbar; noch einmal wählen.</translation>
+    </message>
+    <message>
+        <source>Kept.</source>
+        <translation>Gespeichert.</translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::workshop::PeopleSection</name>
+    <message>
+        <source>People</source>
+        <translation>Personen</translation>
+    </message>
+    <message>
+        <source>Enter a person</source>
+        <translation>Person eintragen</translation>
+    </message>
+    <message>
+        <source>Keep this first, or leave it as it was.</source>
+        <translation>Zuerst speichern oder lassen, wie es war.</translation>
+    </message>
+    <message>
+        <source>Kept.</source>
+        <translation>Gespeichert.</translation>
+    </message>
+    <message>
+        <source>Feel of %1 with the gauge</source>
+        <translation>Gefühl von %1 mit der Lehre</translation>
+    </message>
+    <message>
+        <source>Seat and load one bearing and leave it so. Offer shims in any order, eyes away from their marks, and find the thickest that still lets the gauge in. Enter its thickness; begin anew, ten times. </source>
+        <translation>Ein Lager setzen, belasten und so lassen. Passscheiben in beliebiger Reihenfolge probieren, ohne auf die Zeichen zu sehen, und die dickste finden, die die Lehre noch hineinlässt. Ihre Dicke eingeben; neu beginnen, zehnmal. </translation>
+    </message>
+    <message>
+        <source>Kept: trials by %1 are reckoned with this feel from now on.</source>
+        <translation>Gespeichert: Proben von %1 werden ab jetzt mit diesem Gefühl gerechnet.</translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::workshop::PersonForm</name>
+    <message>
+        <source>checker</source>
+        <translation>Prüfer</translation>
+    </message>
+    <message>
+        <source>technician</source>
+        <translation>Techniker</translation>
+    </message>
+    <message>
+        <source>signs with a PIN</source>
+        <translation>unterschreibt mit PIN</translation>
+    </message>
+    <message>
+        <source>no PIN yet</source>
+        <translation>noch keine PIN</translation>
+    </message>
+    <message>
+        <source>feel %1</source>
+        <translation>Gefühl %1</translation>
+    </message>
+    <message>
+        <source>left %1</source>
+        <translation>ausgeschieden %1</translation>
+    </message>
+    <message>
+        <source>no longer here</source>
+        <translation>nicht mehr hier</translation>
+    </message>
+    <message>
+        <source>A person more</source>
+        <translation>Eine Person mehr</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Speichern</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>Initials</source>
+        <translation>Kürzel</translation>
+    </message>
+    <message>
+        <source>Role</source>
+        <translation>Rolle</translation>
+    </message>
+    <message>
+        <source>Technician</source>
+        <translation>Techniker</translation>
+    </message>
+    <message>
+        <source>Checker</source>
+        <translation>Prüfer</translation>
+    </message>
+    <message>
+        <source>Left on (year-month-day); blank: at work here</source>
+        <translation>Ausgeschieden am (Jahr-Monat-Tag); leer: arbeitet hier</translation>
+    </message>
+    <message>
+        <source>No longer here; the day is not known. Keeping this with a blank day puts the person back at work.</source>
+        <translation>Nicht mehr hier; der Tag ist nicht bekannt. Mit leerem Tag speichern heißt: die Person arbeitet wieder hier.</translation>
+    </message>
+    <message>
+        <source>Feel with the gauge: %1, tested %2</source>
+        <translation>Gefühl mit der Lehre: %1, geprüft %2</translation>
+    </message>
+    <message>
+        <source>Feel with the gauge: not tested; the spec sheet&apos;s stands for it.</source>
+        <translation>Gefühl mit der Lehre: nicht geprüft; es gilt das des Datenblatts.</translation>
+    </message>
+    <message>
+        <source>Test the feel</source>
+        <translation>Gefühl prüfen</translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::workshop::ReadingList</name>
+    <message>
+        <source>Take the last one away</source>
+        <translation>Letzten wegnehmen</translation>
+    </message>
+    <message>
+        <source>Enter adds it.</source>
+        <translation>Enter fügt hinzu.</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>No reading yet.</source>
+        <translation>Noch kein Messwert.</translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::workshop::RepeatCard</name>
+    <message>
+        <source>Keep this</source>
+        <translation>Speichern</translation>
+    </message>
+    <message>
+        <source>Step from shim to shim</source>
+        <translation>Schritt von Passscheibe zu Passscheibe</translation>
+    </message>
+    <message>
+        <source>Reading</source>
+        <translation>Messwert</translation>
+    </message>
+    <message>
+        <source>%1 more at least; ten are usual.</source>
+        <translation>Noch mindestens %1; zehn sind üblich.</translation>
+    </message>
+    <message>
+        <source>The step from shim to shim is missing.</source>
+        <translation>Der Schritt von Passscheibe zu Passscheibe fehlt.</translation>
+    </message>
+    <message>
+        <source>Feel %1 (standard uncertainty) from %2 readings, known to %3 %.</source>
+        <translation>Gefühl %1 (Standardunsicherheit) aus %2 Messwerten, bekannt auf %3&#xa0;%.</translation>
+    </message>
+    <message>
+        <source>Repeatability %1 (standard deviation) from %2 readings, known to %3 %.</source>
+        <translation>Wiederholbarkeit %1 (Standardabweichung) aus %2 Messwerten, bekannt auf %3&#xa0;%.</translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::workshop::SheetForm</name>
+    <message>
+        <source>Part of the sheet</source>
+        <translation>Teil des Blatts</translation>
+    </message>
+    <message>
+        <source>Next part</source>
+        <translation>Nächster Teil</translation>
+    </message>
+    <message>
+        <source>Go on later</source>
+        <translation>Später weiter</translation>
+    </message>
+    <message>
+        <source>Throw the draft away</source>
+        <translation>Entwurf verwerfen</translation>
+    </message>
+    <message>
+        <source>Yes, throw it away</source>
+        <translation>Ja, verwerfen</translation>
+    </message>
+    <message>
+        <source>All that was filled in is lost then. Press again to be sure.</source>
+        <translation>Alles Ausgefüllte ist dann verloren. Zur Sicherheit noch einmal drücken.</translation>
+    </message>
+    <message>
+        <source>without a title yet</source>
+        <translation>noch ohne Titel</translation>
+    </message>
+    <message>
+        <source>%1 · %2 to fill in</source>
+        <translation>%1 · %2 auszufüllen</translation>
+    </message>
+    <message>
+        <source>Up</source>
+        <translation>Nach oben</translation>
+    </message>
+    <message>
+        <source>Down</source>
+        <translation>Nach unten</translation>
+    </message>
+    <message>
+        <source>Take out</source>
+        <translation>Herausnehmen</translation>
+    </message>
+    <message>
+        <source>Keep as issue %1</source>
+        <translation>Als Ausgabe %1 speichern</translation>
+    </message>
+    <message>
+        <source>Not kept yet: %1 values are still to be filled in or put right; the first: %2</source>
+        <translation>Noch nicht gespeichert: %1 Werte sind noch auszufüllen oder zu berichtigen; der erste: %2</translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::workshop::SheetsSection</name>
+    <message>
+        <source>Job sheets</source>
+        <translation>Arbeitspläne</translation>
+    </message>
+    <message>
+        <source>Spec sheets</source>
+        <translation>Datenblätter</translation>
+    </message>
+    <message>
+        <source>New, from an empty sheet</source>
+        <translation>Neu, aus leerem Blatt</translation>
+    </message>
+    <message>
+        <source>Bring in a file</source>
+        <translation>Datei hereinholen</translation>
+    </message>
+    <message>
+        <source>Being written: %1</source>
+        <translation>In Arbeit: %1</translation>
+    </message>
+    <message>
+        <source>Go on writing</source>
+        <translation>Weiterschreiben</translation>
+    </message>
+    <message>
+        <source>Source: %1</source>
+        <translation>Quelle: %1</translation>
+    </message>
+    <message>
+        <source>Show steps</source>
+        <translation>Schritte zeigen</translation>
+    </message>
+    <message>
+        <source>Show values</source>
+        <translation>Werte zeigen</translation>
+    </message>
+    <message>
+        <source>Save as a blank sheet of paper</source>
+        <translation>Als leeres Blatt zum Ausfüllen speichern</translation>
+    </message>
+    <message>
+        <source>All job sheets</source>
+        <translation>Alle Arbeitspläne</translation>
+    </message>
+    <message>
+        <source>All spec sheets</source>
+        <translation>Alle Datenblätter</translation>
+    </message>
+    <message>
+        <source>I compared every value: checked</source>
+        <translation>Jeder Wert verglichen: geprüft</translation>
+    </message>
+    <message>
+        <source>New issue</source>
+        <translation>Neue Ausgabe</translation>
+    </message>
+    <message>
+        <source>Copy under another name</source>
+        <translation>Unter anderem Namen kopieren</translation>
+    </message>
+    <message>
+        <source>Compare with issue %1</source>
+        <translation>Mit Ausgabe %1 vergleichen</translation>
+    </message>
+    <message>
+        <source>Save as a file</source>
+        <translation>Als Datei speichern</translation>
+    </message>
+    <message>
+        <source>Checked. Jobs can be opened on it now.</source>
+        <translation>Geprüft. Aufträge lassen sich jetzt danach öffnen.</translation>
+    </message>
+    <message>
+        <source>Checked, and said that the same person entered it. Jobs can be opened on it now.</source>
+        <translation>Geprüft, mit dem Vermerk, dass dieselbe Person es eingegeben hat. Aufträge lassen sich jetzt danach öffnen.</translation>
+    </message>
+    <message>
+        <source>Written: %1</source>
+        <translation>Geschrieben: %1</translation>
+    </message>
+    <message>
+        <source>%1: issue %2 beside issue %3</source>
+        <translation>%1: Ausgabe %2 neben Ausgabe %3</translation>
+    </message>
+    <message>
+        <source>All %1 values are the same.</source>
+        <translation>Alle %1 Werte sind gleich.</translation>
+    </message>
+    <message>
+        <source>%1 values differ, %2 are the same.</source>
+        <translation>%1 Werte sind verschieden, %2 gleich.</translation>
+    </message>
+    <message>
+        <source>Back to issue %1</source>
+        <translation>Zurück zu Ausgabe %1</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>Wert</translation>
+    </message>
+    <message>
+        <source>Issue %1</source>
+        <translation>Ausgabe %1</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>Einheit</translation>
+    </message>
+    <message>
+        <source>not there</source>
+        <translation>nicht da</translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::workshop::ShimForm</name>
+    <message>
+        <source>One more size</source>
+        <translation>Ein Maß mehr</translation>
+    </message>
+    <message>
+        <source>Shim %1</source>
+        <translation>Passscheibe %1</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Speichern</translation>
+    </message>
+    <message>
+        <source>Mark on the shim</source>
+        <translation>Zeichen auf der Passscheibe</translation>
+    </message>
+    <message>
+        <source>Take this size out of the tray</source>
+        <translation>Dieses Maß aus dem Sortiment nehmen</translation>
+    </message>
+    <message>
+        <source>Micrometer</source>
+        <translation>Messschraube</translation>
+    </message>
+    <message>
+        <source>Reading</source>
+        <translation>Messwert</translation>
+    </message>
+    <message>
+        <source>Thickness</source>
+        <translation>Dicke</translation>
+    </message>
+    <message>
+        <source>Standard uncertainty</source>
+        <translation>Standardunsicherheit</translation>
+    </message>
+    <message>
+        <source>Counted now</source>
+        <translation>Jetzt gezählt</translation>
+    </message>
+    <message>
+        <source>Order at so many or fewer</source>
+        <translation>Bestellen ab so wenigen</translation>
+    </message>
+    <message>
+        <source>Blank: the count of before stays, %1.</source>
+        <translation>Leer: die frühere Zahl bleibt, %1.</translation>
+    </message>
+    <message>
+        <source>Blank: not counted.</source>
+        <translation>Leer: nicht gezählt.</translation>
+    </message>
+    <message>
+        <source>Mean of %1: %2 ± %3 %4 (95 %)</source>
+        <translation>Mittel aus %1: %2 ± %3 %4 (95&#xa0;%)</translation>
+    </message>
+    <message>
+        <source>Without readings the thickness typed below stands.</source>
+        <translation>Ohne Messwerte gilt die unten eingegebene Dicke.</translation>
+    </message>
+    <message>
+        <source>A thickness with its uncertainty is needed, or readings with a micrometer.</source>
+        <translation>Nötig ist eine Dicke mit ihrer Unsicherheit oder Messwerte mit einer Messschraube.</translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::workshop::TrayRow</name>
+    <message>
+        <source>Or lay all sizes of the tray at once:</source>
+        <translation>Oder alle Maße des Sortiments auf einmal anlegen:</translation>
+    </message>
+    <message>
+        <source>Lay these sizes</source>
+        <translation>Diese Maße anlegen</translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::workshop::TraysSection</name>
+    <message>
+        <source>Shim trays</source>
+        <translation>Sortimente</translation>
+    </message>
+    <message>
+        <source>No tray is kept here yet: jobs take the sizes of their spec sheet.</source>
+        <translation>Hier liegt noch kein Sortiment: die Aufträge nehmen die Maße ihres Datenblatts.</translation>
+    </message>
+    <message>
+        <source>One more size in %1</source>
+        <translation>Ein Maß mehr in %1</translation>
+    </message>
+    <message>
+        <source>Begin the tray %1 with the sizes of its spec sheet</source>
+        <translation>Sortiment %1 mit den Maßen seines Datenblatts beginnen</translation>
+    </message>
+    <message>
+        <source>The tray %1 is begun: measure and count its shims.</source>
+        <translation>Das Sortiment %1 ist begonnen: seine Passscheiben messen und zählen.</translation>
+    </message>
+    <message>
+        <source>Keep this first, or leave it as it was.</source>
+        <translation>Zuerst speichern oder lassen, wie es war.</translation>
+    </message>
+    <message>
+        <source>Kept.</source>
+        <translation>Gespeichert.</translation>
+    </message>
+    <message>
+        <source>%1 is out of the tray; jobs that used it keep what they knew of it.</source>
+        <translation>%1 ist aus dem Sortiment; Aufträge, die sie nutzten, behalten, was sie davon wussten.</translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::workshop::WordPick</name>
+    <message>
+        <source>choose</source>
+        <translation>wählen</translation>
+    </message>
+</context>
+<context>
     <name>shimwright::workshop::WorkshopPage</name>
     <message>
         <source>Spec sheets</source>
@@ -5656,8 +6525,8 @@
         <translation>Daten und Sicherung</translation>
     </message>
     <message>
-        <source>Written: %1</source>
-        <translation>Geschrieben: %1</translation>
+        <source>This workshop</source>
+        <translation>Diese Werkstatt</translation>
     </message>
 </context>
 <context>
@@ -6018,6 +6887,30 @@
         <source>{0}, issue {1}, was not checked yet; let a second person check it under Workshop before it is used on a job.</source>
         <translation>{0}, Ausgabe {1}, ist noch nicht geprüft; unter Werkstatt von einer zweiten Person prüfen lassen, bevor ein Auftrag danach geht.</translation>
     </message>
+    <message>
+        <source>This cannot be so small: look at it and enter it again.</source>
+        <translation>Das kann nicht so klein sein: ansehen und neu eingeben.</translation>
+    </message>
+    <message>
+        <source>{0} lies in this tray already; give the other one another mark.</source>
+        <translation>{0} liegt schon in diesem Sortiment; der anderen ein anderes Zeichen geben.</translation>
+    </message>
+    <message>
+        <source>A logo is a PNG or JPEG picture of at most 500 kB; choose another.</source>
+        <translation>Ein Logo ist ein PNG- oder JPEG-Bild von höchstens 500 kB; ein anderes wählen.</translation>
+    </message>
+    <message>
+        <source>Somebody else here has the initials {0}; take others.</source>
+        <translation>Jemand anders hier hat das Kürzel {0}; ein anderes nehmen.</translation>
+    </message>
+    <message>
+        <source>Initials are needed; enter them.</source>
+        <translation>Ein Kürzel ist nötig; eingeben.</translation>
+    </message>
+    <message>
+        <source>This draft is not in the store: it became an issue or was thrown away.</source>
+        <translation>Dieser Entwurf ist nicht im Datenbestand: er wurde eine Ausgabe oder verworfen.</translation>
+    </message>
 </context>
 <context>
     <name>vehicle</name>
@@ -6160,32 +7053,12 @@
 <context>
     <name>workshop</name>
     <message>
-        <source>no date kept</source>
-        <translation>kein Datum hinterlegt</translation>
-    </message>
-    <message>
-        <source>overdue</source>
-        <translation>überfällig</translation>
-    </message>
-    <message>
-        <source>in date</source>
-        <translation>gültig</translation>
-    </message>
-    <message>
         <source>Marked</source>
         <translation>Gezeichnet</translation>
     </message>
     <message>
-        <source>Measured, mm</source>
-        <translation>Gemessen, mm</translation>
-    </message>
-    <message>
         <source>Standard uncertainty, mm</source>
         <translation>Standardunsicherheit, mm</translation>
-    </message>
-    <message>
-        <source>In the tray</source>
-        <translation>Im Sortiment</translation>
     </message>
     <message>
         <source>not counted</source>
@@ -6216,80 +7089,8 @@
         <translation>Als leeres Blatt zum Ausfüllen speichern</translation>
     </message>
     <message>
-        <source>People</source>
-        <translation>Personen</translation>
-    </message>
-    <message>
-        <source>Initials</source>
-        <translation>Kürzel</translation>
-    </message>
-    <message>
-        <source>Name</source>
-        <translation>Name</translation>
-    </message>
-    <message>
-        <source>Signs with</source>
-        <translation>Unterschreibt mit</translation>
-    </message>
-    <message>
-        <source>At work here</source>
-        <translation>Arbeitet hier</translation>
-    </message>
-    <message>
-        <source>a PIN</source>
-        <translation>PIN</translation>
-    </message>
-    <message>
-        <source>no PIN yet</source>
-        <translation>noch keine PIN</translation>
-    </message>
-    <message>
         <source>yes</source>
         <translation>ja</translation>
-    </message>
-    <message>
-        <source>no longer</source>
-        <translation>nicht mehr</translation>
-    </message>
-    <message>
-        <source>Instruments</source>
-        <translation>Messmittel</translation>
-    </message>
-    <message>
-        <source>Kind</source>
-        <translation>Art</translation>
-    </message>
-    <message>
-        <source>Resolution</source>
-        <translation>Auflösung</translation>
-    </message>
-    <message>
-        <source>Permissible error</source>
-        <translation>Fehlergrenze</translation>
-    </message>
-    <message>
-        <source>Calibrated to</source>
-        <translation>Kalibriert bis</translation>
-    </message>
-    <message>
-        <source>Calibration</source>
-        <translation>Kalibrierung</translation>
-    </message>
-    <message>
-        <source>Shim trays</source>
-        <translation>Sortimente</translation>
-    </message>
-    <message>
-        <source>No tray is kept here yet: jobs take the sizes of their spec sheet.</source>
-        <translation>Hier liegt noch kein Sortiment: die Aufträge nehmen die Maße ihres Datenblatts.</translation>
-    </message>
-    <message>
-        <source>Source: %1</source>
-        <translation>Quelle: %1</translation>
-    </message>
-    <message>
-        <source>Show values</source>
-        <translation>Werte zeigen</translation>
     </message>
     <message>
         <source>Value</source>
@@ -6358,18 +7159,6 @@
     <message>
         <source>once</source>
         <translation>einmal</translation>
-    </message>
-    <message>
-        <source>Spec sheets</source>
-        <translation>Datenblätter</translation>
-    </message>
-    <message>
-        <source>All spec sheets</source>
-        <translation>Alle Datenblätter</translation>
-    </message>
-    <message>
-        <source>%1. Source: %2</source>
-        <translation>%1. Quelle: %2</translation>
     </message>
     <message>
         <source>no</source>
@@ -6518,6 +7307,194 @@
     <message>
         <source>d MMM yyyy</source>
         <translation>d. MMM yyyy</translation>
+    </message>
+    <message>
+        <source>Step</source>
+        <translation>Schritt</translation>
+    </message>
+    <message>
+        <source>Instruction</source>
+        <translation>Anweisung</translation>
+    </message>
+    <message>
+        <source>Limits</source>
+        <translation>Grenzen</translation>
+    </message>
+    <message>
+        <source>Hold point</source>
+        <translation>Haltepunkt</translation>
+    </message>
+    <message>
+        <source>Cautions</source>
+        <translation>Achtung</translation>
+    </message>
+    <message>
+        <source>hold point</source>
+        <translation>Haltepunkt</translation>
+    </message>
+    <message>
+        <source>Taken away against the issue before</source>
+        <translation>Weggenommen gegenüber der Ausgabe davor</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Was</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Warum</translation>
+    </message>
+    <message>
+        <source>Caution: %1</source>
+        <translation>Achtung: %1</translation>
+    </message>
+    <message>
+        <source>Hold point: %1</source>
+        <translation>Haltepunkt: %1</translation>
+    </message>
+    <message>
+        <source>nobody named</source>
+        <translation>niemand genannt</translation>
+    </message>
+    <message>
+        <source>somebody not in the list</source>
+        <translation>jemand, der nicht in der Liste steht</translation>
+    </message>
+    <message>
+        <source>New sheet, without a name yet</source>
+        <translation>Neues Blatt, noch ohne Namen</translation>
+    </message>
+    <message>
+        <source>No job uses it yet.</source>
+        <translation>Noch nutzt es kein Auftrag.</translation>
+    </message>
+    <message>
+        <source>Used by 1 job, which is closed.</source>
+        <translation>Genutzt von 1 Auftrag, geschlossen.</translation>
+    </message>
+    <message>
+        <source>Used by 1 job, which is open.</source>
+        <translation>Genutzt von 1 Auftrag, offen.</translation>
+    </message>
+    <message>
+        <source>Used by %1 jobs, none of them open.</source>
+        <translation>Genutzt von %1 Aufträgen, keiner davon offen.</translation>
+    </message>
+    <message>
+        <source>Used by %1 jobs, %2 of them open.</source>
+        <translation>Genutzt von %1 Aufträgen, davon %2 offen.</translation>
+    </message>
+    <message>
+        <source>Came with the program</source>
+        <translation>Kam mit dem Programm</translation>
+    </message>
+    <message>
+        <source>Entered by %1</source>
+        <translation>Eingegeben von %1</translation>
+    </message>
+    <message>
+        <source>%1. A demonstration sheet needs no check, and jobs on it carry its mark.</source>
+        <translation>%1. Ein Demonstrationsblatt braucht keine Prüfung, und Aufträge danach tragen sein Zeichen.</translation>
+    </message>
+    <message>
+        <source>%1. Not checked yet: no job can be opened on it.</source>
+        <translation>%1. Noch nicht geprüft: kein Auftrag lässt sich danach öffnen.</translation>
+    </message>
+    <message>
+        <source>checked by %1 on %2</source>
+        <translation>geprüft von %1 am %2</translation>
+    </message>
+    <message>
+        <source>%1 (the same person, on a later day)</source>
+        <translation>%1 (dieselbe Person, an einem späteren Tag)</translation>
+    </message>
+    <message>
+        <source>%1, %2.</source>
+        <translation>%1, %2.</translation>
+    </message>
+    <message>
+        <source>Begun by %1, kept at each field.</source>
+        <translation>Begonnen von %1, bei jedem Feld gespeichert.</translation>
+    </message>
+    <message>
+        <source>%1 Everything is filled in.</source>
+        <translation>%1 Alles ist ausgefüllt.</translation>
+    </message>
+    <message>
+        <source>%1 One value is still to be filled in or put right.</source>
+        <translation>%1 Ein Wert ist noch auszufüllen oder zu berichtigen.</translation>
+    </message>
+    <message>
+        <source>%1 %2 values are still to be filled in or put right.</source>
+        <translation>%1 %2 Werte sind noch auszufüllen oder zu berichtigen.</translation>
+    </message>
+    <message>
+        <source>Sizes of the tray “%1”, %2</source>
+        <translation>Maße des Sortiments „%1“, %2</translation>
+    </message>
+    <message>
+        <source>Thickness, mm</source>
+        <translation>Dicke, mm</translation>
+    </message>
+    <message>
+        <source>large bearing</source>
+        <translation>großes Lager</translation>
+    </message>
+    <message>
+        <source>small bearing</source>
+        <translation>kleines Lager</translation>
+    </message>
+    <message>
+        <source>%1 in the tray</source>
+        <translation>%1 im Sortiment</translation>
+    </message>
+    <message>
+        <source>%1 left of %2 counted %3</source>
+        <translation>%1 übrig von %2, gezählt %3</translation>
+    </message>
+    <message>
+        <source>measured %1 ± %2 %3 (95 %)</source>
+        <translation>gemessen %1 ± %2 %3 (95&#xa0;%)</translation>
+    </message>
+    <message>
+        <source>by %1 readings</source>
+        <translation>aus %1 Messwerten</translation>
+    </message>
+    <message>
+        <source>order now: %1 or fewer</source>
+        <translation>jetzt bestellen: %1 oder weniger</translation>
+    </message>
+    <message>
+        <source>order at %1</source>
+        <translation>bestellen bei %1</translation>
+    </message>
+    <message>
+        <source>open jobs may want %1</source>
+        <translation>offene Aufträge brauchen vielleicht %1</translation>
+    </message>
+    <message>
+        <source>No open job has its shim from here still to come.</source>
+        <translation>Kein offener Auftrag erwartet noch eine Passscheibe von hier.</translation>
+    </message>
+    <message>
+        <source>Open jobs with a shim from here still to come: %1.</source>
+        <translation>Offene Aufträge, die noch eine Passscheibe von hier erwarten: %1.</translation>
+    </message>
+    <message>
+        <source>Of %1 of them nothing is known yet.</source>
+        <translation>Von %1 davon ist noch nichts bekannt.</translation>
+    </message>
+    <message>
+        <source>Choose the file of a sheet</source>
+        <translation>Datei eines Blatts wählen</translation>
+    </message>
+    <message>
+        <source>Sheets (*.json)</source>
+        <translation>Blätter (*.json)</translation>
+    </message>
+    <message>
+        <source>Save the sheet as a file</source>
+        <translation>Blatt als Datei speichern</translation>
     </message>
 </context>
 </TS>

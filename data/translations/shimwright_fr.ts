@@ -806,6 +806,10 @@
         <source>d MMM HH:mm</source>
         <translation>d MMM HH:mm</translation>
     </message>
+    <message>
+        <source>%1 (one-time: renewed at every assembly)</source>
+        <translation>%1 (à usage unique&#xa0;: remplacée à chaque montage)</translation>
+    </message>
 </context>
 <context>
     <name>cli</name>
@@ -2675,6 +2679,42 @@
         <source>This is not the PIN of this person: type it again.</source>
         <translation>Ce n’est pas le code PIN de cette personne&#xa0;: le taper à nouveau.</translation>
     </message>
+    <message>
+        <source>not tested</source>
+        <translation>non testé</translation>
+    </message>
+    <message>
+        <source> to </source>
+        <translation> à </translation>
+    </message>
+    <message>
+        <source>, overdue</source>
+        <translation>, en retard</translation>
+    </message>
+    <message>
+        <source>Instrument</source>
+        <translation>Instrument</translation>
+    </message>
+    <message>
+        <source>Resolution</source>
+        <translation>Résolution</translation>
+    </message>
+    <message>
+        <source>Permissible error</source>
+        <translation>Erreur admise</translation>
+    </message>
+    <message>
+        <source>Repeatability</source>
+        <translation>Répétabilité</translation>
+    </message>
+    <message>
+        <source>Calibrated</source>
+        <translation>Étalonné</translation>
+    </message>
+    <message>
+        <source>Instruments as they were</source>
+        <translation>Instruments tels qu’ils étaient</translation>
+    </message>
 </context>
 <context>
     <name>sheet</name>
@@ -3466,6 +3506,46 @@
         <source>“{0}” was taken away; put it back, or say why it may go.</source>
         <translation>«&#xa0;{0}&#xa0;» a été enlevé&#xa0;; le remettre, ou dire pourquoi il peut partir.</translation>
     </message>
+    <message>
+        <source>Taken away: why?</source>
+        <translation>Enlevé&#xa0;: pourquoi&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Why it may go; this stays in the history</source>
+        <translation>Pourquoi cela peut partir&#xa0;; ceci reste dans l’historique</translation>
+    </message>
+    <message>
+        <source>Caution at “{0}”: {1}</source>
+        <translation>Mise en garde à «&#xa0;{0}&#xa0;»&#xa0;: {1}</translation>
+    </message>
+    <message>
+        <source>Hold point “{0}”: {1}</source>
+        <translation>Point d’arrêt «&#xa0;{0}&#xa0;»&#xa0;: {1}</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>oui</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>non</translation>
+    </message>
+    <message>
+        <source>This file cannot be read; choose it again.</source>
+        <translation>Ce fichier ne peut pas être lu&#xa0;; le choisir à nouveau.</translation>
+    </message>
+    <message>
+        <source>This file is too large for a sheet; choose another.</source>
+        <translation>Ce fichier est trop grand pour une fiche&#xa0;; en choisir un autre.</translation>
+    </message>
+    <message>
+        <source>The file could not be written; look at the folder and its space.</source>
+        <translation>Le fichier n’a pas pu être écrit&#xa0;; contrôler le dossier et sa place.</translation>
+    </message>
+    <message>
+        <source>In steps of</source>
+        <translation>Par pas de</translation>
+    </message>
 </context>
 <context>
     <name>shell</name>
@@ -3488,6 +3568,46 @@
     <message>
         <source>--demo has a store of its own: leave out --demo, or leave out --store.</source>
         <translation>--demo a sa propre base&#xa0;: omettre --demo, ou omettre --store.</translation>
+    </message>
+    <message>
+        <source>The demonstration is open in another window; close it there first.</source>
+        <translation>La démonstration est ouverte dans une autre fenêtre&#xa0;; la fermer d’abord là-bas.</translation>
+    </message>
+    <message>
+        <source>Another workshop than the demonstration lies there: nothing was deleted.</source>
+        <translation>Un autre atelier que la démonstration se trouve là&#xa0;: rien n’a été supprimé.</translation>
+    </message>
+    <message>
+        <source>This workshop&apos;s own store lies in that folder: nothing was deleted.</source>
+        <translation>La base de cet atelier se trouve dans ce dossier&#xa0;: rien n’a été supprimé.</translation>
+    </message>
+    <message>
+        <source>Not all of the demonstration could be deleted: look whether a program has one of its files open, then try again.</source>
+        <translation>La démonstration n’a pas pu être supprimée en entier&#xa0;: voir si un programme a un de ses fichiers ouvert, puis réessayer.</translation>
+    </message>
+    <message>
+        <source>mm</source>
+        <translation>mm</translation>
+    </message>
+    <message>
+        <source>inch</source>
+        <translation>pouce</translation>
+    </message>
+    <message>
+        <source>N·m</source>
+        <translation>N·m</translation>
+    </message>
+    <message>
+        <source>lbf·ft</source>
+        <translation>lbf·ft</translation>
+    </message>
+    <message>
+        <source>A4</source>
+        <translation>A4</translation>
+    </message>
+    <message>
+        <source>Letter</source>
+        <translation>Letter</translation>
     </message>
 </context>
 <context>
@@ -4320,6 +4440,22 @@
         <source>Next: %1</source>
         <translation>Ensuite&#xa0;: %1</translation>
     </message>
+    <message>
+        <source>Parts to order, to copy</source>
+        <translation>Pièces à commander, à copier</translation>
+    </message>
+    <message>
+        <source>Every part of this job is fitted.</source>
+        <translation>Toutes les pièces de cette intervention sont montées.</translation>
+    </message>
+    <message>
+        <source>Still to be fitted, for an order:</source>
+        <translation>Encore à monter, pour une commande&#xa0;:</translation>
+    </message>
+    <message>
+        <source>Copy the list</source>
+        <translation>Copier la liste</translation>
+    </message>
 </context>
 <context>
     <name>shimwright::bench::NewJobForm</name>
@@ -4379,6 +4515,10 @@
         <source>Choose the gearbox type: its spec sheet holds the limits of this job.</source>
         <translation>Choisir le type de boîte&#xa0;: sa fiche technique porte les limites de cette intervention.</translation>
     </message>
+    <message>
+        <source>Job sheet</source>
+        <translation>Fiche de travail</translation>
+    </message>
 </context>
 <context>
     <name>shimwright::bench::NewJobPage</name>
@@ -4431,8 +4571,16 @@
         <translation>Ce qui est saisi ici n’est gardé nulle part ailleurs.</translation>
     </message>
     <message>
-        <source>There is no job sheet in this workshop: add one under Workshop.</source>
-        <translation>Il n’y a pas de fiche de travail dans cet atelier&#xa0;: en ajouter une sous Atelier.</translation>
+        <source>%1, issue %2</source>
+        <translation>%1, édition %2</translation>
+    </message>
+    <message>
+        <source>Not offered before it is checked under Workshop: %1.</source>
+        <translation>Proposée seulement après contrôle sous Atelier&#xa0;: %1.</translation>
+    </message>
+    <message>
+        <source>There is no job sheet in this workshop that was checked: add or check one under Workshop.</source>
+        <translation>Il n’y a pas de fiche de travail contrôlée dans cet atelier&#xa0;: en ajouter ou en contrôler une sous Atelier.</translation>
     </message>
 </context>
 <context>
@@ -5132,6 +5280,38 @@
         <source>%1: nothing is written here yet.</source>
         <translation>%1&#xa0;: rien n’est encore écrit ici.</translation>
     </message>
+    <message>
+        <source>Choose a logo for the record</source>
+        <translation>Choisir un logo pour le rapport</translation>
+    </message>
+    <message>
+        <source>none; it can come later</source>
+        <translation>aucun&#xa0;; il peut venir plus tard</translation>
+    </message>
+    <message>
+        <source>On this machine</source>
+        <translation>Sur cette machine</translation>
+    </message>
+    <message>
+        <source>All of it can be changed later in the settings. Another language is spoken from the next start on.</source>
+        <translation>Tout peut être changé plus tard dans les réglages. Une autre langue prend effet au prochain démarrage.</translation>
+    </message>
+    <message>
+        <source>Language of the window</source>
+        <translation>Langue de la fenêtre</translation>
+    </message>
+    <message>
+        <source>Lengths are shown and typed in</source>
+        <translation>Longueurs affichées et saisies en</translation>
+    </message>
+    <message>
+        <source>Torques are shown and typed in</source>
+        <translation>Couples affichés et saisis en</translation>
+    </message>
+    <message>
+        <source>Paper of records</source>
+        <translation>Papier des rapports</translation>
+    </message>
 </context>
 <context>
     <name>shimwright::shell::HindrancePage</name>
@@ -5215,6 +5395,13 @@
     <message>
         <source>Esc</source>
         <translation>Échap</translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::shell::Program</name>
+    <message>
+        <source>This picture cannot be read; choose it again.</source>
+        <translation>Cette image ne peut pas être lue&#xa0;; la choisir à nouveau.</translation>
     </message>
 </context>
 <context>
@@ -5318,6 +5505,38 @@
     <message>
         <source>No verified backup yet.</source>
         <translation>Pas encore de sauvegarde vérifiée.</translation>
+    </message>
+    <message>
+        <source>Lengths are shown and typed in</source>
+        <translation>Longueurs affichées et saisies en</translation>
+    </message>
+    <message>
+        <source>Torques are shown and typed in</source>
+        <translation>Couples affichés et saisis en</translation>
+    </message>
+    <message>
+        <source>Paper of records</source>
+        <translation>Papier des rapports</translation>
+    </message>
+    <message>
+        <source>Delete the demonstration workshop</source>
+        <translation>Supprimer l’atelier de démonstration</translation>
+    </message>
+    <message>
+        <source>What was tried in it goes too; this workshop&apos;s own store is not touched.</source>
+        <translation>Ce qui y a été essayé part aussi&#xa0;; la base de cet atelier n’est pas touchée.</translation>
+    </message>
+    <message>
+        <source>Delete it</source>
+        <translation>Supprimer</translation>
+    </message>
+    <message>
+        <source>Leave it</source>
+        <translation>Laisser</translation>
+    </message>
+    <message>
+        <source>The demonstration is deleted; it can be made anew at any time.</source>
+        <translation>La démonstration est supprimée&#xa0;; elle peut être refaite à tout moment.</translation>
     </message>
 </context>
 <context>
@@ -5630,6 +5849,656 @@
     </message>
 </context>
 <context>
+    <name>shimwright::workshop::FormCard</name>
+    <message>
+        <source>Ctrl Enter</source>
+        <translation>Ctrl Entrée</translation>
+    </message>
+    <message>
+        <source>Leave as it was</source>
+        <translation>Laisser comme avant</translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::workshop::InstrumentForm</name>
+    <message>
+        <source>resolution %1</source>
+        <translation>résolution %1</translation>
+    </message>
+    <message>
+        <source>permissible error ±&#xa0;%1</source>
+        <translation>erreur admise ±&#xa0;%1</translation>
+    </message>
+    <message>
+        <source>repeatability %1</source>
+        <translation>répétabilité %1</translation>
+    </message>
+    <message>
+        <source>out of use</source>
+        <translation>hors service</translation>
+    </message>
+    <message>
+        <source>no date of calibration kept</source>
+        <translation>aucune date d’étalonnage notée</translation>
+    </message>
+    <message>
+        <source>calibrated to %1</source>
+        <translation>étalonné jusqu’au %1</translation>
+    </message>
+    <message>
+        <source>calibration due: good to %1</source>
+        <translation>étalonnage à faire&#xa0;: bon jusqu’au %1</translation>
+    </message>
+    <message>
+        <source>calibration overdue since %1</source>
+        <translation>étalonnage en retard depuis le %1</translation>
+    </message>
+    <message>
+        <source>One more: %1</source>
+        <translation>Un de plus&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Enregistrer</translation>
+    </message>
+    <message>
+        <source>Name, as it is called at the bench</source>
+        <translation>Nom, comme on l’appelle à l’établi</translation>
+    </message>
+    <message>
+        <source>Resolution</source>
+        <translation>Résolution</translation>
+    </message>
+    <message>
+        <source>Permissible error, ±</source>
+        <translation>Erreur admise, ±</translation>
+    </message>
+    <message>
+        <source>One turn of the hand; blank: not known</source>
+        <translation>Un tour d’aiguille&#xa0;; vide&#xa0;: inconnu</translation>
+    </message>
+    <message>
+        <source>Calibrated on (year-month-day)</source>
+        <translation>Étalonné le (année-mois-jour)</translation>
+    </message>
+    <message>
+        <source>Good to, this day included</source>
+        <translation>Bon jusqu’à ce jour compris</translation>
+    </message>
+    <message>
+        <source>Repeatability %1, tested %2</source>
+        <translation>Répétabilité %1, testée %2</translation>
+    </message>
+    <message>
+        <source>Repeatability: not tested; the spec sheet&apos;s stands for it.</source>
+        <translation>Répétabilité&#xa0;: non testée&#xa0;; celle de la fiche technique en tient lieu.</translation>
+    </message>
+    <message>
+        <source>Repeat test</source>
+        <translation>Test de répétition</translation>
+    </message>
+    <message>
+        <source>In use</source>
+        <translation>En service</translation>
+    </message>
+    <message>
+        <source>Out of use</source>
+        <translation>Hors service</translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::workshop::InstrumentsSection</name>
+    <message>
+        <source>Set up as for a float, at one marked spot. Set zero, lift until it stops, read, let down. Enter the lift; do it ten times, by the same hand.</source>
+        <translation>Monter comme pour un jeu, à un point marqué. Régler le zéro, lever jusqu’à l’arrêt, lire, laisser redescendre. Saisir la levée&#xa0;; dix fois, de la même main.</translation>
+    </message>
+    <message>
+        <source>Measure one depth at one marked place, lifting the gauge off each time. Ten times.</source>
+        <translation>Mesurer une profondeur à un endroit marqué, en relevant la jauge chaque fois. Dix fois.</translation>
+    </message>
+    <message>
+        <source>Measure one shim at one marked place, opening the micrometer each time. Ten times.</source>
+        <translation>Mesurer une cale à un endroit marqué, en ouvrant le micromètre chaque fois. Dix fois.</translation>
+    </message>
+    <message>
+        <source>Release it on the tester at one setting and enter what the tester shows. Ten times.</source>
+        <translation>La déclencher sur le testeur à un réglage et saisir ce que le testeur montre. Dix fois.</translation>
+    </message>
+    <message>
+        <source>Read the same thing again and again while nothing changes. Ten times.</source>
+        <translation>Lire la même chose encore et encore sans que rien ne change. Dix fois.</translation>
+    </message>
+    <message>
+        <source>Instruments</source>
+        <translation>Instruments</translation>
+    </message>
+    <message>
+        <source>Kind of instrument</source>
+        <translation>Type d’instrument</translation>
+    </message>
+    <message>
+        <source>Enter one</source>
+        <translation>En saisir un</translation>
+    </message>
+    <message>
+        <source>Keep this first, or leave it as it was.</source>
+        <translation>L’enregistrer d’abord, ou le laisser comme avant.</translation>
+    </message>
+    <message>
+        <source>Kept.</source>
+        <translation>Enregistré.</translation>
+    </message>
+    <message>
+        <source>Repeat test of %1</source>
+        <translation>Test de répétition de %1</translation>
+    </message>
+    <message>
+        <source>Kept: readings with %1 carry this from now on.</source>
+        <translation>Enregistré&#xa0;: les mesures avec %1 en tiennent compte désormais.</translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::workshop::OwnSection</name>
+    <message>
+        <source>This workshop</source>
+        <translation>Cet atelier</translation>
+    </message>
+    <message>
+        <source>As it stands on every record</source>
+        <translation>Tel qu’il figure sur chaque rapport</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Enregistrer</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Nom</translation>
+    </message>
+    <message>
+        <source>Address, on one line</source>
+        <translation>Adresse, sur une ligne</translation>
+    </message>
+    <message>
+        <source>Logo for the head of the record: PNG or JPEG, at most 500 kB. Paper is white.</source>
+        <translation>Logo pour l’en-tête du rapport&#xa0;: PNG ou JPEG, au plus 500 kB. Le papier est blanc.</translation>
+    </message>
+    <message>
+        <source>Choose a logo</source>
+        <translation>Choisir un logo</translation>
+    </message>
+    <message>
+        <source>No logo</source>
+        <translation>Sans logo</translation>
+    </message>
+    <message>
+        <source>The logo</source>
+        <translation>Le logo</translation>
+    </message>
+    <message>
+        <source>No logo is chosen</source>
+        <translation>Aucun logo choisi</translation>
+    </message>
+    <message>
+        <source>This picture cannot be read; choose it again.</source>
+        <translation>Cette image ne peut pas être lue&#xa0;; la choisir à nouveau.</translation>
+    </message>
+    <message>
+        <source>Kept.</source>
+        <translation>Enregistré.</translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::workshop::PeopleSection</name>
+    <message>
+        <source>People</source>
+        <translation>Personnes</translation>
+    </message>
+    <message>
+        <source>Enter a person</source>
+        <translation>Saisir une personne</translation>
+    </message>
+    <message>
+        <source>Keep this first, or leave it as it was.</source>
+        <translation>L’enregistrer d’abord, ou le laisser comme avant.</translation>
+    </message>
+    <message>
+        <source>Kept.</source>
+        <translation>Enregistré.</translation>
+    </message>
+    <message>
+        <source>Feel of %1 with the gauge</source>
+        <translation>Toucher de %1 au calibre</translation>
+    </message>
+    <message>
+        <source>Seat and load one bearing and leave it so. Offer shims in any order, eyes away from their marks, and find the thickest that still lets the gauge in. Enter its thickness; begin anew, ten times. </source>
+        <translation>Mettre une butée en place, la charger et la laisser ainsi. Essayer des cales dans n’importe quel ordre, sans regarder leurs marques, et trouver la plus épaisse qui laisse encore entrer le calibre. Saisir son épaisseur&#xa0;; recommencer, dix fois. </translation>
+    </message>
+    <message>
+        <source>Kept: trials by %1 are reckoned with this feel from now on.</source>
+        <translation>Enregistré&#xa0;: les essais de %1 sont calculés avec ce toucher désormais.</translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::workshop::PersonForm</name>
+    <message>
+        <source>checker</source>
+        <translation>contrôleur</translation>
+    </message>
+    <message>
+        <source>technician</source>
+        <translation>technicien</translation>
+    </message>
+    <message>
+        <source>signs with a PIN</source>
+        <translation>signe avec un code PIN</translation>
+    </message>
+    <message>
+        <source>no PIN yet</source>
+        <translation>pas encore de code PIN</translation>
+    </message>
+    <message>
+        <source>feel %1</source>
+        <translation>toucher %1</translation>
+    </message>
+    <message>
+        <source>left %1</source>
+        <translation>parti le %1</translation>
+    </message>
+    <message>
+        <source>no longer here</source>
+        <translation>plus ici</translation>
+    </message>
+    <message>
+        <source>A person more</source>
+        <translation>Une personne de plus</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Enregistrer</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Nom</translation>
+    </message>
+    <message>
+        <source>Initials</source>
+        <translation>Initiales</translation>
+    </message>
+    <message>
+        <source>Role</source>
+        <translation>Rôle</translation>
+    </message>
+    <message>
+        <source>Technician</source>
+        <translation>Technicien</translation>
+    </message>
+    <message>
+        <source>Checker</source>
+        <translation>Contrôleur</translation>
+    </message>
+    <message>
+        <source>Left on (year-month-day); blank: at work here</source>
+        <translation>Parti le (année-mois-jour)&#xa0;; vide&#xa0;: travaille ici</translation>
+    </message>
+    <message>
+        <source>No longer here; the day is not known. Keeping this with a blank day puts the person back at work.</source>
+        <translation>Plus ici&#xa0;; le jour n’est pas connu. Enregistrer avec un jour vide remet la personne au travail.</translation>
+    </message>
+    <message>
+        <source>Feel with the gauge: %1, tested %2</source>
+        <translation>Toucher au calibre&#xa0;: %1, testé %2</translation>
+    </message>
+    <message>
+        <source>Feel with the gauge: not tested; the spec sheet&apos;s stands for it.</source>
+        <translation>Toucher au calibre&#xa0;: non testé&#xa0;; celui de la fiche technique en tient lieu.</translation>
+    </message>
+    <message>
+        <source>Test the feel</source>
+        <translation>Tester le toucher</translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::workshop::ReadingList</name>
+    <message>
+        <source>Take the last one away</source>
+        <translation>Enlever la dernière</translation>
+    </message>
+    <message>
+        <source>Enter adds it.</source>
+        <translation>Entrée l’ajoute.</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>No reading yet.</source>
+        <translation>Aucune mesure encore.</translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::workshop::RepeatCard</name>
+    <message>
+        <source>Keep this</source>
+        <translation>Enregistrer ceci</translation>
+    </message>
+    <message>
+        <source>Step from shim to shim</source>
+        <translation>Pas d’une cale à l’autre</translation>
+    </message>
+    <message>
+        <source>Reading</source>
+        <translation>Mesure</translation>
+    </message>
+    <message>
+        <source>%1 more at least; ten are usual.</source>
+        <translation>Encore %1 au moins&#xa0;; dix sont d’usage.</translation>
+    </message>
+    <message>
+        <source>The step from shim to shim is missing.</source>
+        <translation>Il manque le pas d’une cale à l’autre.</translation>
+    </message>
+    <message>
+        <source>Feel %1 (standard uncertainty) from %2 readings, known to %3 %.</source>
+        <translation>Toucher %1 (incertitude type) sur %2 mesures, connu à %3&#xa0;% près.</translation>
+    </message>
+    <message>
+        <source>Repeatability %1 (standard deviation) from %2 readings, known to %3 %.</source>
+        <translation>Répétabilité %1 (écart type) sur %2 mesures, connue à %3&#xa0;% près.</translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::workshop::SheetForm</name>
+    <message>
+        <source>Part of the sheet</source>
+        <translation>Partie de la fiche</translation>
+    </message>
+    <message>
+        <source>Next part</source>
+        <translation>Partie suivante</translation>
+    </message>
+    <message>
+        <source>Go on later</source>
+        <translation>Continuer plus tard</translation>
+    </message>
+    <message>
+        <source>Throw the draft away</source>
+        <translation>Jeter le brouillon</translation>
+    </message>
+    <message>
+        <source>Yes, throw it away</source>
+        <translation>Oui, le jeter</translation>
+    </message>
+    <message>
+        <source>All that was filled in is lost then. Press again to be sure.</source>
+        <translation>Tout ce qui a été rempli est alors perdu. Appuyer encore pour confirmer.</translation>
+    </message>
+    <message>
+        <source>without a title yet</source>
+        <translation>encore sans titre</translation>
+    </message>
+    <message>
+        <source>%1 · %2 to fill in</source>
+        <translation>%1 · %2 à remplir</translation>
+    </message>
+    <message>
+        <source>Up</source>
+        <translation>Monter</translation>
+    </message>
+    <message>
+        <source>Down</source>
+        <translation>Descendre</translation>
+    </message>
+    <message>
+        <source>Take out</source>
+        <translation>Retirer</translation>
+    </message>
+    <message>
+        <source>Keep as issue %1</source>
+        <translation>Enregistrer comme édition %1</translation>
+    </message>
+    <message>
+        <source>Not kept yet: %1 values are still to be filled in or put right; the first: %2</source>
+        <translation>Pas encore enregistré&#xa0;: %1 valeurs restent à remplir ou à corriger&#xa0;; la première&#xa0;: %2</translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::workshop::SheetsSection</name>
+    <message>
+        <source>Job sheets</source>
+        <translation>Fiches de travail</translation>
+    </message>
+    <message>
+        <source>Spec sheets</source>
+        <translation>Fiches techniques</translation>
+    </message>
+    <message>
+        <source>New, from an empty sheet</source>
+        <translation>Nouvelle, à partir d’une fiche vide</translation>
+    </message>
+    <message>
+        <source>Bring in a file</source>
+        <translation>Importer un fichier</translation>
+    </message>
+    <message>
+        <source>Being written: %1</source>
+        <translation>En cours d’écriture&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>Go on writing</source>
+        <translation>Continuer l’écriture</translation>
+    </message>
+    <message>
+        <source>Source: %1</source>
+        <translation>Source&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>Show steps</source>
+        <translation>Montrer les étapes</translation>
+    </message>
+    <message>
+        <source>Show values</source>
+        <translation>Montrer les valeurs</translation>
+    </message>
+    <message>
+        <source>Save as a blank sheet of paper</source>
+        <translation>Enregistrer comme fiche vierge sur papier</translation>
+    </message>
+    <message>
+        <source>All job sheets</source>
+        <translation>Toutes les fiches de travail</translation>
+    </message>
+    <message>
+        <source>All spec sheets</source>
+        <translation>Toutes les fiches techniques</translation>
+    </message>
+    <message>
+        <source>I compared every value: checked</source>
+        <translation>Chaque valeur comparée&#xa0;: contrôlée</translation>
+    </message>
+    <message>
+        <source>New issue</source>
+        <translation>Nouvelle édition</translation>
+    </message>
+    <message>
+        <source>Copy under another name</source>
+        <translation>Copier sous un autre nom</translation>
+    </message>
+    <message>
+        <source>Compare with issue %1</source>
+        <translation>Comparer à l’édition %1</translation>
+    </message>
+    <message>
+        <source>Save as a file</source>
+        <translation>Enregistrer en fichier</translation>
+    </message>
+    <message>
+        <source>Checked. Jobs can be opened on it now.</source>
+        <translation>Contrôlée. Des interventions peuvent maintenant l’utiliser.</translation>
+    </message>
+    <message>
+        <source>Checked, and said that the same person entered it. Jobs can be opened on it now.</source>
+        <translation>Contrôlée, avec mention que la même personne l’a saisie. Des interventions peuvent maintenant l’utiliser.</translation>
+    </message>
+    <message>
+        <source>Written: %1</source>
+        <translation>Écrit&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>%1: issue %2 beside issue %3</source>
+        <translation>%1&#xa0;: édition %2 à côté de l’édition %3</translation>
+    </message>
+    <message>
+        <source>All %1 values are the same.</source>
+        <translation>Les %1 valeurs sont les mêmes.</translation>
+    </message>
+    <message>
+        <source>%1 values differ, %2 are the same.</source>
+        <translation>%1 valeurs diffèrent, %2 sont les mêmes.</translation>
+    </message>
+    <message>
+        <source>Back to issue %1</source>
+        <translation>Retour à l’édition %1</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>Valeur</translation>
+    </message>
+    <message>
+        <source>Issue %1</source>
+        <translation>Édition %1</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>Unité</translation>
+    </message>
+    <message>
+        <source>not there</source>
+        <translation>absent</translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::workshop::ShimForm</name>
+    <message>
+        <source>One more size</source>
+        <translation>Une taille de plus</translation>
+    </message>
+    <message>
+        <source>Shim %1</source>
+        <translation>Cale %1</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Enregistrer</translation>
+    </message>
+    <message>
+        <source>Mark on the shim</source>
+        <translation>Marque sur la cale</translation>
+    </message>
+    <message>
+        <source>Take this size out of the tray</source>
+        <translation>Retirer cette taille de l’assortiment</translation>
+    </message>
+    <message>
+        <source>Micrometer</source>
+        <translation>Micromètre</translation>
+    </message>
+    <message>
+        <source>Reading</source>
+        <translation>Mesure</translation>
+    </message>
+    <message>
+        <source>Thickness</source>
+        <translation>Épaisseur</translation>
+    </message>
+    <message>
+        <source>Standard uncertainty</source>
+        <translation>Incertitude type</translation>
+    </message>
+    <message>
+        <source>Counted now</source>
+        <translation>Compté maintenant</translation>
+    </message>
+    <message>
+        <source>Order at so many or fewer</source>
+        <translation>Commander à ce nombre ou moins</translation>
+    </message>
+    <message>
+        <source>Blank: the count of before stays, %1.</source>
+        <translation>Vide&#xa0;: le compte d’avant reste, %1.</translation>
+    </message>
+    <message>
+        <source>Blank: not counted.</source>
+        <translation>Vide&#xa0;: non compté.</translation>
+    </message>
+    <message>
+        <source>Mean of %1: %2 ± %3 %4 (95 %)</source>
+        <translation>Moyenne de %1&#xa0;: %2 ± %3 %4 (95&#xa0;%)</translation>
+    </message>
+    <message>
+        <source>Without readings the thickness typed below stands.</source>
+        <translation>Sans mesures, l’épaisseur saisie ci-dessous vaut.</translation>
+    </message>
+    <message>
+        <source>A thickness with its uncertainty is needed, or readings with a micrometer.</source>
+        <translation>Il faut une épaisseur avec son incertitude, ou des mesures au micromètre.</translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::workshop::TrayRow</name>
+    <message>
+        <source>Or lay all sizes of the tray at once:</source>
+        <translation>Ou poser toutes les tailles de l’assortiment d’un coup&#xa0;:</translation>
+    </message>
+    <message>
+        <source>Lay these sizes</source>
+        <translation>Poser ces tailles</translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::workshop::TraysSection</name>
+    <message>
+        <source>Shim trays</source>
+        <translation>Assortiments</translation>
+    </message>
+    <message>
+        <source>No tray is kept here yet: jobs take the sizes of their spec sheet.</source>
+        <translation>Aucun assortiment n’est encore tenu ici&#xa0;: les interventions prennent les tailles de leur fiche technique.</translation>
+    </message>
+    <message>
+        <source>One more size in %1</source>
+        <translation>Une taille de plus dans %1</translation>
+    </message>
+    <message>
+        <source>Begin the tray %1 with the sizes of its spec sheet</source>
+        <translation>Commencer l’assortiment %1 avec les tailles de sa fiche technique</translation>
+    </message>
+    <message>
+        <source>The tray %1 is begun: measure and count its shims.</source>
+        <translation>L’assortiment %1 est commencé&#xa0;: mesurer et compter ses cales.</translation>
+    </message>
+    <message>
+        <source>Keep this first, or leave it as it was.</source>
+        <translation>L’enregistrer d’abord, ou le laisser comme avant.</translation>
+    </message>
+    <message>
+        <source>Kept.</source>
+        <translation>Enregistré.</translation>
+    </message>
+    <message>
+        <source>%1 is out of the tray; jobs that used it keep what they knew of it.</source>
+        <translation>%1 est retirée de l’assortiment&#xa0;; les interventions qui l’utilisaient gardent ce qu’elles en savaient.</translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::workshop::WordPick</name>
+    <message>
+        <source>choose</source>
+        <translation>choisir</translation>
+    </message>
+</context>
+<context>
     <name>shimwright::workshop::WorkshopPage</name>
     <message>
         <source>Spec sheets</source>
@@ -5656,8 +6525,8 @@
         <translation>Données et sauvegarde</translation>
     </message>
     <message>
-        <source>Written: %1</source>
-        <translation>Écrit&#xa0;: %1</translation>
+        <source>This workshop</source>
+        <translation>Cet atelier</translation>
     </message>
 </context>
 <context>
@@ -6018,6 +6887,30 @@
         <source>{0}, issue {1}, was not checked yet; let a second person check it under Workshop before it is used on a job.</source>
         <translation>{0}, édition {1}, n’est pas encore contrôlée&#xa0;; la faire contrôler sous Atelier par une deuxième personne avant de l’utiliser.</translation>
     </message>
+    <message>
+        <source>This cannot be so small: look at it and enter it again.</source>
+        <translation>Ceci ne peut pas être si petit&#xa0;: le regarder et le saisir à nouveau.</translation>
+    </message>
+    <message>
+        <source>{0} lies in this tray already; give the other one another mark.</source>
+        <translation>{0} est déjà dans cet assortiment&#xa0;; donner une autre marque à l’autre.</translation>
+    </message>
+    <message>
+        <source>A logo is a PNG or JPEG picture of at most 500 kB; choose another.</source>
+        <translation>Un logo est une image PNG ou JPEG d’au plus 500 kB&#xa0;; en choisir une autre.</translation>
+    </message>
+    <message>
+        <source>Somebody else here has the initials {0}; take others.</source>
+        <translation>Quelqu’un d’autre ici a les initiales {0}&#xa0;; en prendre d’autres.</translation>
+    </message>
+    <message>
+        <source>Initials are needed; enter them.</source>
+        <translation>Il faut des initiales&#xa0;; les saisir.</translation>
+    </message>
+    <message>
+        <source>This draft is not in the store: it became an issue or was thrown away.</source>
+        <translation>Ce brouillon n’est pas dans la base&#xa0;: il est devenu une édition ou a été jeté.</translation>
+    </message>
 </context>
 <context>
     <name>vehicle</name>
@@ -6160,32 +7053,12 @@
 <context>
     <name>workshop</name>
     <message>
-        <source>no date kept</source>
-        <translation>aucune date notée</translation>
-    </message>
-    <message>
-        <source>overdue</source>
-        <translation>en retard</translation>
-    </message>
-    <message>
-        <source>in date</source>
-        <translation>valable</translation>
-    </message>
-    <message>
         <source>Marked</source>
         <translation>Marquée</translation>
     </message>
     <message>
-        <source>Measured, mm</source>
-        <translation>Mesurée, mm</translation>
-    </message>
-    <message>
         <source>Standard uncertainty, mm</source>
         <translation>Incertitude type, mm</translation>
-    </message>
-    <message>
-        <source>In the tray</source>
-        <translation>Dans l’assortiment</translation>
     </message>
     <message>
         <source>not counted</source>
@@ -6216,80 +7089,8 @@
         <translation>Enregistrer comme fiche vierge sur papier</translation>
     </message>
     <message>
-        <source>People</source>
-        <translation>Personnes</translation>
-    </message>
-    <message>
-        <source>Initials</source>
-        <translation>Initiales</translation>
-    </message>
-    <message>
-        <source>Name</source>
-        <translation>Nom</translation>
-    </message>
-    <message>
-        <source>Signs with</source>
-        <translation>Signe avec</translation>
-    </message>
-    <message>
-        <source>At work here</source>
-        <translation>Travaille ici</translation>
-    </message>
-    <message>
-        <source>a PIN</source>
-        <translation>code PIN</translation>
-    </message>
-    <message>
-        <source>no PIN yet</source>
-        <translation>pas encore de code PIN</translation>
-    </message>
-    <message>
         <source>yes</source>
         <translation>oui</translation>
-    </message>
-    <message>
-        <source>no longer</source>
-        <translation>plus maintenant</translation>
-    </message>
-    <message>
-        <source>Instruments</source>
-        <translation>Instruments</translation>
-    </message>
-    <message>
-        <source>Kind</source>
-        <translation>Type</translation>
-    </message>
-    <message>
-        <source>Resolution</source>
-        <translation>Résolution</translation>
-    </message>
-    <message>
-        <source>Permissible error</source>
-        <translation>Erreur admise</translation>
-    </message>
-    <message>
-        <source>Calibrated to</source>
-        <translation>Étalonné jusqu’au</translation>
-    </message>
-    <message>
-        <source>Calibration</source>
-        <translation>Étalonnage</translation>
-    </message>
-    <message>
-        <source>Shim trays</source>
-        <translation>Assortiments</translation>
-    </message>
-    <message>
-        <source>No tray is kept here yet: jobs take the sizes of their spec sheet.</source>
-        <translation>Aucun assortiment n’est encore tenu ici&#xa0;: les interventions prennent les tailles de leur fiche technique.</translation>
-    </message>
-    <message>
-        <source>Source: %1</source>
-        <translation>Source&#xa0;: %1</translation>
-    </message>
-    <message>
-        <source>Show values</source>
-        <translation>Montrer les valeurs</translation>
     </message>
     <message>
         <source>Value</source>
@@ -6358,18 +7159,6 @@
     <message>
         <source>once</source>
         <translation>une fois</translation>
-    </message>
-    <message>
-        <source>Spec sheets</source>
-        <translation>Fiches techniques</translation>
-    </message>
-    <message>
-        <source>All spec sheets</source>
-        <translation>Toutes les fiches techniques</translation>
-    </message>
-    <message>
-        <source>%1. Source: %2</source>
-        <translation>%1. Source&#xa0;: %2</translation>
     </message>
     <message>
         <source>no</source>
@@ -6518,6 +7307,194 @@
     <message>
         <source>d MMM yyyy</source>
         <translation>d MMM yyyy</translation>
+    </message>
+    <message>
+        <source>Step</source>
+        <translation>Étape</translation>
+    </message>
+    <message>
+        <source>Instruction</source>
+        <translation>Consigne</translation>
+    </message>
+    <message>
+        <source>Limits</source>
+        <translation>Limites</translation>
+    </message>
+    <message>
+        <source>Hold point</source>
+        <translation>Point d’arrêt</translation>
+    </message>
+    <message>
+        <source>Cautions</source>
+        <translation>Mises en garde</translation>
+    </message>
+    <message>
+        <source>hold point</source>
+        <translation>point d’arrêt</translation>
+    </message>
+    <message>
+        <source>Taken away against the issue before</source>
+        <translation>Enlevé par rapport à l’édition précédente</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Quoi</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Pourquoi</translation>
+    </message>
+    <message>
+        <source>Caution: %1</source>
+        <translation>Mise en garde&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>Hold point: %1</source>
+        <translation>Point d’arrêt&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>nobody named</source>
+        <translation>personne de nommé</translation>
+    </message>
+    <message>
+        <source>somebody not in the list</source>
+        <translation>quelqu’un hors de la liste</translation>
+    </message>
+    <message>
+        <source>New sheet, without a name yet</source>
+        <translation>Nouvelle fiche, encore sans nom</translation>
+    </message>
+    <message>
+        <source>No job uses it yet.</source>
+        <translation>Aucune intervention ne l’utilise encore.</translation>
+    </message>
+    <message>
+        <source>Used by 1 job, which is closed.</source>
+        <translation>Utilisée par 1 intervention, close.</translation>
+    </message>
+    <message>
+        <source>Used by 1 job, which is open.</source>
+        <translation>Utilisée par 1 intervention, ouverte.</translation>
+    </message>
+    <message>
+        <source>Used by %1 jobs, none of them open.</source>
+        <translation>Utilisée par %1 interventions, aucune ouverte.</translation>
+    </message>
+    <message>
+        <source>Used by %1 jobs, %2 of them open.</source>
+        <translation>Utilisée par %1 interventions, dont %2 ouvertes.</translation>
+    </message>
+    <message>
+        <source>Came with the program</source>
+        <translation>Venue avec le programme</translation>
+    </message>
+    <message>
+        <source>Entered by %1</source>
+        <translation>Saisie par %1</translation>
+    </message>
+    <message>
+        <source>%1. A demonstration sheet needs no check, and jobs on it carry its mark.</source>
+        <translation>%1. Une fiche de démonstration n’a pas besoin de contrôle, et les interventions qui l’utilisent portent sa marque.</translation>
+    </message>
+    <message>
+        <source>%1. Not checked yet: no job can be opened on it.</source>
+        <translation>%1. Pas encore contrôlée&#xa0;: aucune intervention ne peut l’utiliser.</translation>
+    </message>
+    <message>
+        <source>checked by %1 on %2</source>
+        <translation>contrôlée par %1 le %2</translation>
+    </message>
+    <message>
+        <source>%1 (the same person, on a later day)</source>
+        <translation>%1 (la même personne, un autre jour)</translation>
+    </message>
+    <message>
+        <source>%1, %2.</source>
+        <translation>%1, %2.</translation>
+    </message>
+    <message>
+        <source>Begun by %1, kept at each field.</source>
+        <translation>Commencée par %1, enregistrée à chaque champ.</translation>
+    </message>
+    <message>
+        <source>%1 Everything is filled in.</source>
+        <translation>%1 Tout est rempli.</translation>
+    </message>
+    <message>
+        <source>%1 One value is still to be filled in or put right.</source>
+        <translation>%1 Une valeur reste à remplir ou à corriger.</translation>
+    </message>
+    <message>
+        <source>%1 %2 values are still to be filled in or put right.</source>
+        <translation>%1 %2 valeurs restent à remplir ou à corriger.</translation>
+    </message>
+    <message>
+        <source>Sizes of the tray “%1”, %2</source>
+        <translation>Tailles de l’assortiment «&#xa0;%1&#xa0;», %2</translation>
+    </message>
+    <message>
+        <source>Thickness, mm</source>
+        <translation>Épaisseur, mm</translation>
+    </message>
+    <message>
+        <source>large bearing</source>
+        <translation>grande butée</translation>
+    </message>
+    <message>
+        <source>small bearing</source>
+        <translation>petite butée</translation>
+    </message>
+    <message>
+        <source>%1 in the tray</source>
+        <translation>%1 dans l’assortiment</translation>
+    </message>
+    <message>
+        <source>%1 left of %2 counted %3</source>
+        <translation>%1 restantes sur %2, comptées %3</translation>
+    </message>
+    <message>
+        <source>measured %1 ± %2 %3 (95 %)</source>
+        <translation>mesurée %1 ± %2 %3 (95&#xa0;%)</translation>
+    </message>
+    <message>
+        <source>by %1 readings</source>
+        <translation>sur %1 mesures</translation>
+    </message>
+    <message>
+        <source>order now: %1 or fewer</source>
+        <translation>commander maintenant&#xa0;: %1 ou moins</translation>
+    </message>
+    <message>
+        <source>order at %1</source>
+        <translation>commander à %1</translation>
+    </message>
+    <message>
+        <source>open jobs may want %1</source>
+        <translation>des interventions ouvertes auront peut-être besoin de %1</translation>
+    </message>
+    <message>
+        <source>No open job has its shim from here still to come.</source>
+        <translation>Aucune intervention ouverte n’attend encore sa cale d’ici.</translation>
+    </message>
+    <message>
+        <source>Open jobs with a shim from here still to come: %1.</source>
+        <translation>Interventions ouvertes qui attendent encore une cale d’ici&#xa0;: %1.</translation>
+    </message>
+    <message>
+        <source>Of %1 of them nothing is known yet.</source>
+        <translation>De %1 d’entre elles on ne sait encore rien.</translation>
+    </message>
+    <message>
+        <source>Choose the file of a sheet</source>
+        <translation>Choisir le fichier d’une fiche</translation>
+    </message>
+    <message>
+        <source>Sheets (*.json)</source>
+        <translation>Fiches (*.json)</translation>
+    </message>
+    <message>
+        <source>Save the sheet as a file</source>
+        <translation>Enregistrer la fiche dans un fichier</translation>
     </message>
 </context>
 </TS>

@@ -1,4 +1,5 @@
 #include "shimwright/shell/program.h"
+#include "shimwright/shell/languages.h"
 
 #include <QFileInfo>
 #include <QPointer>
@@ -206,8 +207,8 @@ void Program::take_choice(const QString& name) {
 
 void Program::show_choices() {
   const UnitChoice units = choice_of(settings_->units());
-  start_->first()->show_choices(
-      {QStringLiteral("language-") + settings_->language(), units.length, units.torque, choice_of(settings_->paper())});
+  start_->first()->show_choices({QStringLiteral("language-") + language_to_speak(settings_->language()), units.length,
+                                 units.torque, choice_of(settings_->paper())});
 }
 
 void Program::break_lock(const store::LockHolder& shown) {
