@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "shimwright/shell/languages.h"
 #include "shimwright/shell/start_choices.h"
 #include "shimwright/store/registers.h"
 #include "shimwright/widgets/say.h"
