@@ -1,5 +1,4 @@
 #include "shimwright/shell/program.h"
-#include "shimwright/shell/languages.h"
 
 #include <QFileInfo>
 #include <QPointer>
