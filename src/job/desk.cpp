@@ -39,19 +39,19 @@ namespace {
 
 /// A visitor: one phrase a kind of step.
 struct AnswerWords {
-  std::string operator()(const sheet::DoStep&) const { return SHIMWRIGHT_TEXT("job", "“done”"); }
-  std::string operator()(const sheet::CheckStep&) const { return SHIMWRIGHT_TEXT("job", "“in order” or a finding"); }
-  std::string operator()(const sheet::ChooseStep&) const { return SHIMWRIGHT_TEXT("job", "one of its choices"); }
-  std::string operator()(const sheet::ReadStep&) const { return SHIMWRIGHT_TEXT("job", "readings"); }
-  std::string operator()(const sheet::PeakStep&) const { return SHIMWRIGHT_TEXT("job", "the highest reading"); }
-  std::string operator()(const sheet::PartStep&) const { return SHIMWRIGHT_TEXT("job", "the parts fitted"); }
-  std::string operator()(const sheet::PhotoStep&) const { return SHIMWRIGHT_TEXT("job", "photos"); }
-  std::string operator()(const sheet::TextStep&) const { return SHIMWRIGHT_TEXT("job", "words"); }
-  std::string operator()(const sheet::GaugeFitStep&) const { return SHIMWRIGHT_TEXT("job", "trials with the gauge"); }
-  std::string operator()(const sheet::DepthStep&) const { return SHIMWRIGHT_TEXT("job", "depths"); }
-  std::string operator()(const sheet::FloatStep&) const { return SHIMWRIGHT_TEXT("job", "lifts at its spots"); }
-  std::string operator()(const sheet::TeachInStep&) const { return SHIMWRIGHT_TEXT("job", "a teach-in"); }
-  std::string operator()(const sheet::SignStep&) const { return SHIMWRIGHT_TEXT("job", "a signature"); }
+  std::string operator()(const sheet::DoStep&) const { return SHIMWRIGHT_TEXT("word", "“done”"); }
+  std::string operator()(const sheet::CheckStep&) const { return SHIMWRIGHT_TEXT("word", "“in order” or a finding"); }
+  std::string operator()(const sheet::ChooseStep&) const { return SHIMWRIGHT_TEXT("word", "one of its choices"); }
+  std::string operator()(const sheet::ReadStep&) const { return SHIMWRIGHT_TEXT("word", "readings"); }
+  std::string operator()(const sheet::PeakStep&) const { return SHIMWRIGHT_TEXT("word", "the highest reading"); }
+  std::string operator()(const sheet::PartStep&) const { return SHIMWRIGHT_TEXT("word", "the parts fitted"); }
+  std::string operator()(const sheet::PhotoStep&) const { return SHIMWRIGHT_TEXT("word", "photos"); }
+  std::string operator()(const sheet::TextStep&) const { return SHIMWRIGHT_TEXT("word", "words"); }
+  std::string operator()(const sheet::GaugeFitStep&) const { return SHIMWRIGHT_TEXT("word", "trials with the gauge"); }
+  std::string operator()(const sheet::DepthStep&) const { return SHIMWRIGHT_TEXT("word", "depths"); }
+  std::string operator()(const sheet::FloatStep&) const { return SHIMWRIGHT_TEXT("word", "lifts at its spots"); }
+  std::string operator()(const sheet::TeachInStep&) const { return SHIMWRIGHT_TEXT("word", "a teach-in"); }
+  std::string operator()(const sheet::SignStep&) const { return SHIMWRIGHT_TEXT("word", "a signature"); }
 };
 
 }  // namespace

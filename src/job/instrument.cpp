@@ -34,21 +34,21 @@ std::int64_t local_days(const Moment& moment) {
 std::string instrument_word(sheet::InstrumentKind kind) {
   switch (kind) {
     case sheet::InstrumentKind::dial_gauge:
-      return SHIMWRIGHT_TEXT("job", "dial gauge");
+      return SHIMWRIGHT_TEXT("word", "dial gauge");
     case sheet::InstrumentKind::depth_gauge:
-      return SHIMWRIGHT_TEXT("job", "depth gauge");
+      return SHIMWRIGHT_TEXT("word", "depth gauge");
     case sheet::InstrumentKind::micrometer:
-      return SHIMWRIGHT_TEXT("job", "micrometer");
+      return SHIMWRIGHT_TEXT("word", "micrometer");
     case sheet::InstrumentKind::torque_wrench:
-      return SHIMWRIGHT_TEXT("job", "torque wrench");
+      return SHIMWRIGHT_TEXT("word", "torque wrench");
     case sheet::InstrumentKind::thermometer:
-      return SHIMWRIGHT_TEXT("job", "thermometer");
+      return SHIMWRIGHT_TEXT("word", "thermometer");
     case sheet::InstrumentKind::multimeter:
-      return SHIMWRIGHT_TEXT("job", "multimeter");
+      return SHIMWRIGHT_TEXT("word", "multimeter");
     case sheet::InstrumentKind::pressure_gauge:
-      return SHIMWRIGHT_TEXT("job", "pressure gauge");
+      return SHIMWRIGHT_TEXT("word", "pressure gauge");
     case sheet::InstrumentKind::scale:
-      return SHIMWRIGHT_TEXT("job", "scale");
+      return SHIMWRIGHT_TEXT("word", "scale");
   }
   return "";
 }

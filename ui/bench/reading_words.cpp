@@ -10,10 +10,6 @@ namespace shimwright::bench {
 
 namespace {
 
-QString reading_text(const char* text) {
-  return QCoreApplication::translate("bench", text);
-}
-
 QString limit_text(std::optional<std::int64_t> least, std::optional<std::int64_t> most, int decimals,
                    quantity::Unit unit, bool with_unit) {
   const auto number = [&](std::int64_t base, bool unit_here) {
@@ -21,12 +17,12 @@ QString limit_text(std::optional<std::int64_t> least, std::optional<std::int64_t
     return unit_here ? widgets::number_shown(typed) : widgets::digits_shown(typed);
   };
   if (least && most) {
-    return reading_text("%1 to %2").arg(number(*least, false), number(*most, with_unit));
+    return QCoreApplication::translate("bench", "%1 to %2").arg(number(*least, false), number(*most, with_unit));
   }
   if (most) {
-    return reading_text("at most %1").arg(number(*most, with_unit));
+    return QCoreApplication::translate("bench", "at most %1").arg(number(*most, with_unit));
   }
-  return least ? reading_text("at least %1").arg(number(*least, with_unit)) : QString();
+  return least ? QCoreApplication::translate("bench", "at least %1").arg(number(*least, with_unit)) : QString();
 }
 
 }  // namespace
@@ -54,15 +50,15 @@ QString verdict_words(job::ReadingVerdict verdict) {
     case job::ReadingVerdict::none:
       return {};
     case job::ReadingVerdict::within:
-      return reading_text("within");
+      return QCoreApplication::translate("bench", "within");
     case job::ReadingVerdict::too_small:
-      return reading_text("too small");
+      return QCoreApplication::translate("bench", "too small");
     case job::ReadingVerdict::too_large:
-      return reading_text("too large");
+      return QCoreApplication::translate("bench", "too large");
     case job::ReadingVerdict::on_limit:
-      return reading_text("on limit");
+      return QCoreApplication::translate("bench", "on limit");
     case job::ReadingVerdict::not_equal:
-      return reading_text("not equal");
+      return QCoreApplication::translate("bench", "not equal");
   }
   return {};
 }
@@ -123,7 +119,8 @@ widgets::StripText strip_of(const job::Reading& reading) {
 
 QString by_whom(const Workbench& bench, const job::Entry& entry) {
   const QString initials = bench.initials_of(entry.person);
-  return reading_text("by %1 %2").arg(initials.isEmpty() ? QStringLiteral("?") : initials, time_text(entry.moment));
+  return QCoreApplication::translate("bench", "by %1 %2")
+      .arg(initials.isEmpty() ? QStringLiteral("?") : initials, time_text(entry.moment));
 }
 
 const job::Entry* entry_numbered(const job::JobState& state, std::int64_t seq) {
@@ -154,21 +151,21 @@ const sheet::Limit* limit_of(const sheet::SpecSheet& spec, const sheet::Channel&
 QString instrument_title(sheet::InstrumentKind kind) {
   switch (kind) {
     case sheet::InstrumentKind::dial_gauge:
-      return reading_text("Dial gauge");
+      return QCoreApplication::translate("bench", "Dial gauge");
     case sheet::InstrumentKind::depth_gauge:
-      return reading_text("Depth gauge");
+      return QCoreApplication::translate("bench", "Depth gauge");
     case sheet::InstrumentKind::micrometer:
-      return reading_text("Micrometer");
+      return QCoreApplication::translate("bench", "Micrometer");
     case sheet::InstrumentKind::torque_wrench:
-      return reading_text("Torque wrench");
+      return QCoreApplication::translate("bench", "Torque wrench");
     case sheet::InstrumentKind::thermometer:
-      return reading_text("Thermometer");
+      return QCoreApplication::translate("bench", "Thermometer");
     case sheet::InstrumentKind::multimeter:
-      return reading_text("Multimeter");
+      return QCoreApplication::translate("bench", "Multimeter");
     case sheet::InstrumentKind::pressure_gauge:
-      return reading_text("Pressure gauge");
+      return QCoreApplication::translate("bench", "Pressure gauge");
     case sheet::InstrumentKind::scale:
-      return reading_text("Scale");
+      return QCoreApplication::translate("bench", "Scale");
   }
   return {};
 }

@@ -47,7 +47,7 @@ void Settings::set_size_percent(int percent) {
 }
 
 QString Settings::language() const {
-  return file_->value(language_key, QStringLiteral("en")).toString();
+  return file_->value(language_key).toString();
 }
 
 void Settings::set_language(const QString& language) {

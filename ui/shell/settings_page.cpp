@@ -220,7 +220,7 @@ void SettingsPage::refresh() {
   }
   scheme_->set_chosen(settings_->scheme() == widgets::Scheme::dark ? QStringLiteral("dark") : QStringLiteral("light"));
   size_->set_chosen(QStringLiteral("size-%1").arg(settings_->size_percent()));
-  language_->set_chosen(QStringLiteral("language-") + settings_->language());
+  language_->set_chosen(QStringLiteral("language-") + language_to_speak(settings_->language()));
   length_->set_chosen(choice_of(settings_->units()).length);
   torque_->set_chosen(choice_of(settings_->units()).torque);
   paper_->set_chosen(choice_of(settings_->paper()));

@@ -1,5 +1,6 @@
 #include "days_words.h"
 
+#include <QCoreApplication>
 #include <QDate>
 #include <QLocale>
 
@@ -14,7 +15,7 @@ QString unbroken(QString text) {
 
 QString day_words(const std::string& iso) {
   const QDate day = QDate::fromString(widgets::qt(iso), Qt::ISODate);
-  return day.isValid() ? unbroken(QLocale().toString(day, QStringLiteral("d MMM yyyy"))) : widgets::qt(iso);
+  return day.isValid() ? unbroken(QLocale().toString(day, QCoreApplication::translate("workshop", "d MMM yyyy"))) : widgets::qt(iso);
 }
 
 QString day_words(const job::Moment& moment) {

@@ -9,19 +9,28 @@
 namespace shimwright::workshop {
 
 WorkshopWays usual_workshop_ways() {
-  return {[] {
-            return QFileDialog::getExistingDirectory(
-                nullptr, QCoreApplication::translate("workshop", "Choose the folder for the backup"));
-          },
-          [] {
-            const QDateTime now = QDateTime::currentDateTime();
-            return job::Moment{now.toMSecsSinceEpoch(), now.offsetFromUtc() / 60, false};
-          },
-          [](const QString& suggestion) {
-            return QFileDialog::getSaveFileName(nullptr,
-                                                QCoreApplication::translate("workshop", "Save the blank sheet as PDF"),
-                                                suggestion, QCoreApplication::translate("workshop", "PDF (*.pdf)"));
-          }};
+  WorkshopWays ways{[] {
+                      return QFileDialog::getExistingDirectory(
+                          nullptr, QCoreApplication::translate("workshop", "Choose the folder for the backup"));
+                    },
+                    [] {
+                      const QDateTime now = QDateTime::currentDateTime();
+                      return job::Moment{now.toMSecsSinceEpoch(), now.offsetFromUtc() / 60, false};
+                    },
+                    [](const QString& suggestion) {
+                      return QFileDialog::getSaveFileName(
+                          nullptr, QCoreApplication::translate("workshop", "Save the blank sheet as PDF"), suggestion,
+                          QCoreApplication::translate("workshop", "PDF (*.pdf)"));
+                    }};
+  ways.choose_sheet = [] {
+    return QFileDialog::getOpenFileName(nullptr, QCoreApplication::translate("workshop", "Choose the file of a sheet"),
+                                        QString(), QCoreApplication::translate("workshop", "Sheets (*.json)"));
+  };
+  ways.save_sheet = [](const QString& suggestion) {
+    return QFileDialog::getSaveFileName(nullptr, QCoreApplication::translate("workshop", "Save the sheet as a file"),
+                                        suggestion, QCoreApplication::translate("workshop", "Sheets (*.json)"));
+  };
+  return ways;
 }
 
 QString backup_file(const QString& folder, const QString& store_path) {

@@ -1,7 +1,7 @@
-#include <QSettings>
-#include <QTemporaryDir>
 #include <QAbstractButton>
 #include <QDir>
+#include <QSettings>
+#include <QTemporaryDir>
 #include <QTest>
 #include <catch2/catch.hpp>
 
@@ -89,7 +89,9 @@ TEST_CASE("record") {
   studio.shoot("record");
 }
 
-TEST_CASE("workshop workshop-spec-values") {
+TEST_CASE(
+    "workshop workshop-spec-values sheet-empty sheet-half-filled sheet-faults sheets-being-written sheet-compared "
+    "job-sheet-steps job-sheet-caution") {
   ProgramStudio studio;
   QWidget& window = studio.demo();
   QTest::keyClick(&window, Qt::Key_3, Qt::AltModifier);
@@ -98,8 +100,37 @@ TEST_CASE("workshop workshop-spec-values") {
     studio.camera.shoot(window, "workshop-" + section.mid(8));
   }
   test::press(window, "section-spec-sheets");
-  test::press(window, names_of_buttons(window, "button-open-").front());
+  test::press(window, "button-open-D7");
   studio.camera.shoot(window, "workshop-spec-values");
+  test::press(window, "button-next-issue");
+  test::press(window, "button-next-part");
+  test::type(window, "field-/lower/float/least_mm", "0.30");
+  test::type(window, "field-/lower/float/source", "own service information, edition 4, invented");
+  test::press(window, "button-make-issue");
+  test::press(window, "button-compare-2");
+  studio.camera.shoot(window, "sheet-compared");
+  test::press(window, "button-back-to-issue");
+  test::press(window, "button-all-spec-sheets");
+  test::press(window, "button-new-sheet");
+  studio.camera.shoot(window, "sheet-empty");
+  test::type(window, "field-/gearbox", "K9");
+  test::press(window, "button-next-part");
+  test::type(window, "field-/lower/tray/name", "large K9");
+  test::type(window, "field-/lower/gauge_fit/snug_band_mm", "0,05");
+  test::type(window, "field-/lower/float/least_mm", "0,2,5");
+  studio.camera.shoot(window, "sheet-half-filled");
+  test::press(window, "button-make-issue");
+  studio.camera.shoot(window, "sheet-faults");
+  test::press(window, "button-leave-draft");
+  studio.camera.shoot(window, "sheets-being-written");
+  test::press(window, "section-job-sheets");
+  test::press(window, "button-open-dry-pack-renewal");
+  studio.camera.shoot(window, "job-sheet-steps");
+  test::press(window, "button-next-issue");
+  for (int part = 0; part < 10; ++part) {
+    test::press(window, "button-next-part");
+  }
+  studio.camera.shoot(window, "job-sheet-caution");
 }
 
 TEST_CASE("workshop-shim workshop-repeat-test workshop-person workshop-feel-test") {

@@ -46,6 +46,18 @@ TEST_CASE("each setting is kept at once") {
   CHECK(it.settings.language() == "en");
 }
 
+TEST_CASE("the language chosen is marked, each can be chosen, and it is there at the next start") {
+  SettingsBench it;
+  for (const std::string code : {"de", "fr", "en"}) {
+    const std::string button = "button-language-" + code;
+    test::press(*it.page, button.c_str());
+    CHECK(it.settings.language().toStdString() == code);
+    CHECK(named(*it.page, "next-start")->isVisible());
+    const shell::SettingsPage again(it.bench.workbench(), it.settings, it.equipment);
+    CHECK(named<QPushButton>(again, button.c_str())->isChecked());
+  }
+}
+
 TEST_CASE("folders are chosen in the dialog that was handed in") {
   SettingsBench it;
   test::press(*it.page, "button-camera-folder");

@@ -12,6 +12,7 @@ TEST_CASE("settings are there at the next start") {
   const QString file = folder.filePath("settings.ini");
   {
     shell::Settings settings(test::settings_file(file));
+    CHECK(settings.language().isEmpty());
     settings.set_scheme(widgets::Scheme::dark);
     settings.set_size_percent(150);
     settings.set_language("de");

@@ -33,7 +33,7 @@ class Settings {
   /// 100, 125, 150, 175 or 200.
   [[nodiscard]] int size_percent() const;
   void set_size_percent(int percent);
-  /// `en`, `de`.
+  /// `en`, `de`; blank where none was chosen.
   [[nodiscard]] QString language() const;
   void set_language(const QString& language);
   /// The units lengths and torques are shown and typed in.

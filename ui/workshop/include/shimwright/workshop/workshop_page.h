@@ -6,6 +6,7 @@
 #include <QString>
 #include <QWidget>
 
+#include "shimwright/sheet/draft.h"
 #include "shimwright/store/store.h"
 #include "shimwright/workshop/workshop_ways.h"
 
@@ -22,6 +23,7 @@ class InstrumentsSection;
 class OwnSection;
 class PeopleSection;
 class SectionButton;
+class SheetsSection;
 class TraysSection;
 
 /// What the workshop keeps over all jobs, to look at: people, instruments, trays, sheets, the store and its backup.
@@ -52,15 +54,14 @@ class WorkshopPage : public QWidget {
     SectionButton* button;
     widgets::Scroll* page;
     std::function<void()> fill;
+    SheetsSection* sheets = nullptr;
   };
 
   template <class Section>
   [[nodiscard]] Section* add_register(const QString& title, const QString& name);
   void add_section(const QString& title, const QString& name, std::function<void(widgets::Scroll&)> fill);
+  void add_sheets(const QString& title, const QString& name, sheet::SheetKind kind);
   void choose(std::size_t section);
-  void show_job_sheets(widgets::Scroll& page);
-  void show_spec_sheets(widgets::Scroll& page);
-  void show_spec_sheet(widgets::Scroll& page, const std::string& hash);
 
   store::Store* store_;
   WorkshopWays ways_;

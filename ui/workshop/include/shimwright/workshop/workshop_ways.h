@@ -20,6 +20,10 @@ struct WorkshopWays {
   record::PaperSize paper = record::PaperSize::a4;
   /// Who enters something, and when.
   std::function<store::By()> by = {};
+  /// Lets a person choose the file of a sheet to bring in; blank: none.
+  std::function<QString()> choose_sheet = {};
+  /// Lets a person say where the file of a sheet goes; blank: nowhere.
+  std::function<QString(const QString& suggestion)> save_sheet = {};
   /// Lets a person choose a picture; blank: none.
   std::function<QString()> choose_picture = {};
 };
