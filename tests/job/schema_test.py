@@ -53,7 +53,7 @@ class EntrySchema(unittest.TestCase):
     def test_refuses_another_kind_or_version(self):
         entry = {"kind": "noted", "kind_version": 1, "body": {"text": "Rain"}}
         self.assertTrue(CHECK.is_valid(entry))
-        for change in ({"kind": "sung"}, {"kind_version": 2}, {"kind": "done"}, {"body": {}}):
+        for change in ({"kind": "sung"}, {"kind_version": 2}, {"kind_version": 3}, {"kind": "done"}, {"body": {}}):
             with self.subTest(str(change)):
                 self.assertFalse(CHECK.is_valid({**entry, **change}))
 

@@ -9,7 +9,7 @@ using namespace shimwright::record_test;
 
 namespace {
 
-std::vector<record::Page> written(const record::Record& record) {
+std::vector<record::Page> instruments_written(const record::Record& record) {
   return pages_of([&](record::PageWriter& writer) { record::write_instruments(writer, record); });
 }
 
@@ -30,15 +30,15 @@ TEST_CASE("an instrument stands on the record once, as it was when it was read w
     each.number = {1650, 3, quantity::Unit::millimetre};
     each.instrument = tested("Micrometer 1");
   }
-  const auto pages = written(record);
+  const auto pages = instruments_written(record);
   CHECK(times(pages, "Micrometer 1") == 1);
   CHECK(has(pages, "0.0042 mm"));
   CHECK(has(pages, "2026-03-31 to 2027-03-31"));
   record.readings.back().instrument->overdue = true;
   record.readings.back().instrument->repeatability.reset();
-  CHECK(times(written(record), "Micrometer 1") == 2);
-  CHECK(has(written(record), "not tested"));
-  CHECK(has(written(record), "overdue"));
+  CHECK(times(instruments_written(record), "Micrometer 1") == 2);
+  CHECK(has(instruments_written(record), "not tested"));
+  CHECK(has(instruments_written(record), "overdue"));
 }
 
 TEST_CASE("a torque wrench is said in N·m, whatever the reading was typed in") {
@@ -47,10 +47,10 @@ TEST_CASE("a torque wrench is said in N·m, whatever the reading was typed in") 
   record.readings.front().number = {13500, 1, quantity::Unit::pound_foot};
   record.readings.front().instrument = tested("Wrench 3");
   record.readings.front().instrument->repeatability = 55000;
-  CHECK(has(written(record), "0.055 N·m"));
+  CHECK(has(instruments_written(record), "0.055 N·m"));
 }
 
 TEST_CASE("records of before keep their look: nothing is known of how their instruments were tested") {
-  CHECK(written(record_of(finished_job())).front().rows.empty());
-  CHECK_FALSE(has(written(record_of(finished_job())), "Instruments as they were"));
+  CHECK(instruments_written(record_of(finished_job())).front().rows.empty());
+  CHECK_FALSE(has(instruments_written(record_of(finished_job())), "Instruments as they were"));
 }

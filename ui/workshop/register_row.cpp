@@ -22,9 +22,8 @@ RegisterRow::RegisterRow(const QString& name, const QString& kept, QWidget* pare
   setText(QString(name).replace(QLatin1Char('&'), QStringLiteral("&&")));
   setAccessibleName(kept.isEmpty() ? name : name + QStringLiteral(", ") + kept);
   setFocusPolicy(Qt::StrongFocus);
-  QSizePolicy policy(QSizePolicy::Expanding, QSizePolicy::Fixed);
-  policy.setHeightForWidth(true);
-  setSizePolicy(policy);
+  setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+  setFixedHeight(height_at(400));
 }
 
 void RegisterRow::set_mark(widgets::Mark mark) {
@@ -44,14 +43,20 @@ int RegisterRow::text_width(int width) const {
 }
 
 QSize RegisterRow::sizeHint() const {
-  return {400, heightForWidth(400)};
+  return {400, height_at(400)};
 }
 
-int RegisterRow::heightForWidth(int width) const {
+int RegisterRow::height_at(int width) const {
   const QRect room(0, 0, text_width(width), 10000);
   const int name = QFontMetrics(name_font()).boundingRect(room, Qt::TextWordWrap, text()).height();
   const int kept = kept_.isEmpty() ? 0 : fontMetrics().boundingRect(room, Qt::TextWordWrap, kept_).height() + 2;
   return std::max(widgets::pixels::target, name + kept + 2 * edge_room);
+}
+
+/// As high as its text at this width: never squeezed to where a glove misses it.
+void RegisterRow::resizeEvent(QResizeEvent* event) {
+  QAbstractButton::resizeEvent(event);
+  setFixedHeight(height_at(width()));
 }
 
 void RegisterRow::keyPressEvent(QKeyEvent* event) {

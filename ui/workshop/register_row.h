@@ -15,16 +15,16 @@ class RegisterRow : public QAbstractButton {
   RegisterRow(const QString& name, const QString& kept, QWidget* parent = nullptr);
   void set_mark(widgets::Mark mark);
   [[nodiscard]] QSize sizeHint() const override;
-  [[nodiscard]] bool hasHeightForWidth() const override { return true; }
-  [[nodiscard]] int heightForWidth(int width) const override;
 
  protected:
   void keyPressEvent(QKeyEvent* event) override;
   void paintEvent(QPaintEvent* event) override;
+  void resizeEvent(QResizeEvent* event) override;
 
  private:
   [[nodiscard]] QFont name_font() const;
   [[nodiscard]] int text_width(int width) const;
+  [[nodiscard]] int height_at(int width) const;
 
   QString kept_;
   widgets::Mark mark_ = widgets::Mark::none;

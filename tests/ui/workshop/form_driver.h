@@ -7,6 +7,9 @@
 
 #include <catch2/catch.hpp>
 
+#include "shimwright/widgets/child.h"
+#include "shimwright/widgets/parts.h"
+#include "shimwright/workshop/workshop_ways.h"
 #include "ui_bench.h"
 
 /// A section of the workshop in a window of its own, gone through by keys and clicks.
@@ -71,6 +74,7 @@ struct SectionBench {
   [[nodiscard]] store::Registers& registers() { return bench.store().registers(); }
   /// Whatever is pressed is at least as high as a finger in a glove.
   void all_fit_gloves() const {
+    QCoreApplication::processEvents();
     for (const auto* each : window.findChildren<QAbstractButton*>()) {
       if (each->isVisible()) {
         INFO(each->objectName().toStdString());
