@@ -160,25 +160,33 @@ void SheetForm::add_group(QBoxLayout* column, const sheet::DraftGroup& group) {
   }
   auto* card = child_of<QFrame>(body_);
   widgets::set_part(card, "card");
-  auto* rows =
-      group.row ? static_cast<QBoxLayout*>(widgets::lay<QHBoxLayout>(card, 14)) : widgets::lay<QVBoxLayout>(card, 10);
+  auto* rows = widgets::lay<QVBoxLayout>(card, 10);
   rows->setContentsMargins(16, 10, 16, 12);
+  auto* side_by_side = group.row ? child_of<FlowRow>(card) : nullptr;
   for (const sheet::DraftField& each : group.fields) {
-    auto* field = child_of<SheetField>(card, each);
-    rows->addWidget(field, group.row ? 1 : 0, group.row ? Qt::AlignTop : Qt::Alignment());
+    auto* field = child_of<SheetField>(side_by_side != nullptr ? static_cast<QWidget*>(side_by_side) : card, each);
+    if (side_by_side != nullptr) {
+      field->make_short();
+      side_by_side->add(field);
+    } else {
+      rows->addWidget(field);
+    }
     fields_.push_back(field);
     connect(field, &SheetField::committed, this, &SheetForm::put);
     connect(field, &SheetField::entered, this, [this, field] { go_on_from(field); });
   }
-  add_group_buttons(rows, group);
+  if (side_by_side != nullptr) {
+    rows->addWidget(side_by_side);
+  }
+  add_group_buttons(rows, side_by_side, group);
   column->addWidget(card);
 }
 
-void SheetForm::add_group_buttons(QBoxLayout* rows, const sheet::DraftGroup& group) {
+void SheetForm::add_group_buttons(QBoxLayout* rows, FlowRow* side_by_side, const sheet::DraftGroup& group) {
   if (group.place.empty()) {
     return;
   }
-  auto* buttons = child_of<FlowRow>(body_);
+  auto* buttons = side_by_side != nullptr ? side_by_side : child_of<FlowRow>(body_);
   const auto add = [&](const QString& text, const QString& name, auto act) {
     auto* button = named_button(buttons, text, name + qt(group.place), Button::Kind::quiet);
     button->setAccessibleDescription(widgets::say(group.heading));
@@ -191,7 +199,9 @@ void SheetForm::add_group_buttons(QBoxLayout* rows, const sheet::DraftGroup& gro
   }
   add(tr("Take out"), QStringLiteral("button-take-out-"),
       [this, place = group.place] { change(sheet::without(kept_.draft, place)); });
-  rows->addWidget(buttons, 0, group.row ? Qt::AlignBottom : Qt::Alignment());
+  if (side_by_side == nullptr) {
+    rows->addWidget(buttons);
+  }
 }
 
 void SheetForm::add_ways(QBoxLayout* column, const sheet::DraftSection& section) {
@@ -349,29 +359,26 @@ void SheetForm::go_on_from(const SheetField* field) {
   emit wants_sight(next);
 }
 
-void SheetForm::go_to_first_fault() {
+bool SheetForm::go_to_first_fault() {
   const auto all = sections();
   for (std::size_t part = 0; part < all.size(); ++part) {
     for (const Error& fault : faults_) {
       if (lies_in(fault, all[part])) {
         show_part(part, fault.place);
-        return;
+        return true;
       }
     }
   }
   show_faults();
+  return false;
 }
 
 void SheetForm::make_issue() {
   commit_typed();
   asked_ = true;
   if (!faults_.empty()) {
-    go_to_first_fault();
-    const Error& first = faults_.front();
-    say_outcome(tr("Not kept yet: %1 values are still to be filled in or put right; the first: %2")
-                    .arg(faults_.size())
-                    .arg(widgets::say(first)),
-                false);
+    const QString why = go_to_first_fault() ? tr("the first of them is in sight.") : widgets::say(faults_.front());
+    say_outcome(tr("Not kept yet, %1 to be filled in or put right: %2").arg(faults_.size()).arg(why), false);
     return;
   }
   const auto hash = store::make_issue(*store_, kept_.id, by_now(ways_));

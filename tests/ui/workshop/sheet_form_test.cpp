@@ -43,7 +43,7 @@ TEST_CASE("a wrong value has its sentence at once, a blank one when the sheet sh
   bench.type("/lower/float/most_mm", "0,8,5");
   CHECK(bench.shown().contains("decimal"));
   bench.press("button-make-issue");
-  CHECK(bench.shown().contains("Not kept yet"));
+  CHECK(bench.shown().contains("Not kept yet, "));
   CHECK(bench.shown().contains("This is still to be filled in."));
   CHECK(bench.found<QLineEdit>("field-/gearbox")->hasFocus());
 }
