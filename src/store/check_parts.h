@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "connection.h"
+#include "sheet_shelf.h"
 #include "shimwright/record/hash.h"
 #include "shimwright/store/check.h"
 
@@ -38,7 +39,8 @@ void add_finding(CheckReport& report, std::string code, std::string table, std::
 /// Chain and readability of one job, and its end against the list of chain heads.
 void check_job_chain(const CheckedJob& job, const LastHeads& heads, CheckReport& report);
 /// What is derived from the entries of one job, made anew and compared.
-[[nodiscard]] Result<void> check_derived(Connection& connection, const CheckedJob& job, CheckReport& report);
+[[nodiscard]] Result<void> check_derived(Connection& connection, SheetShelf& shelf, const CheckedJob& job,
+                                         CheckReport& report);
 /// Jobs that are in the lists and have no entry.
 [[nodiscard]] Result<void> check_listed_jobs(Connection& connection, CheckReport& report);
 [[nodiscard]] Result<void> check_sheets(Connection& connection, CheckReport& report);

@@ -2,6 +2,7 @@
 
 #include <QDateTime>
 #include <QDir>
+#include <QLocale>
 #include <QProgressBar>
 #include <utility>
 
@@ -77,7 +78,7 @@ void DataSection::refresh() {
 }
 
 void DataSection::set_last_backup(std::int64_t at_ms, const QString& file) {
-  const QString when = QDateTime::fromMSecsSinceEpoch(at_ms).toString(QStringLiteral("d MMM yyyy, hh:mm"));
+  const QString when = QLocale().toString(QDateTime::fromMSecsSinceEpoch(at_ms), tr("d MMM yyyy, hh:mm"));
   last_->setText(tr("Last backup: %1, %2").arg(when, QDir::toNativeSeparators(file)));
 }
 

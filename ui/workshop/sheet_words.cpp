@@ -2,6 +2,7 @@
 
 #include <QCoreApplication>
 #include <QDateTime>
+#include <QLocale>
 #include <QTimeZone>
 
 #include "shimwright/widgets/say.h"
@@ -18,7 +19,7 @@ struct SheetWords {
 
 QString day_there(const job::Moment& moment) {
   const QDate day = QDateTime::fromMSecsSinceEpoch(moment.at_ms, QTimeZone(moment.offset_min * 60)).date();
-  return day.toString(QStringLiteral("d MMM yyyy")).replace(QLatin1Char(' '), QChar::Nbsp);
+  return QLocale().toString(day, SheetWords::tr("d MMM yyyy")).replace(QLatin1Char(' '), QChar::Nbsp);
 }
 
 }  // namespace

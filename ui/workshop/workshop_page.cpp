@@ -7,6 +7,9 @@
 #include <utility>
 
 #include "data_section.h"
+#include "instruments_section.h"
+#include "own_section.h"
+#include "people_section.h"
 #include "register_sections.h"
 #include "section_button.h"
 #include "sheets_section.h"
@@ -15,6 +18,7 @@
 #include "shimwright/widgets/parts.h"
 #include "shimwright/widgets/say.h"
 #include "shimwright/widgets/style.h"
+#include "trays_section.h"
 
 namespace shimwright::workshop {
 
@@ -30,18 +34,18 @@ WorkshopPage::WorkshopPage(store::Store& store, WorkshopWays ways, QWidget* pare
   auto* row = widgets::lay<QHBoxLayout>(this);
   widgets::set_part(list_, "bar-left");
   list_->setAttribute(Qt::WA_StyledBackground);
-  list_->setFixedWidth(214);
+  list_->setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Preferred);  // as wide as its longest word
   auto* list = widgets::lay<QVBoxLayout>(list_);
   list->setContentsMargins(0, 6, 0, 6);
   row->addWidget(list_);
   row->addWidget(pages_, 1);
   add_sheets(tr("Spec sheets"), QStringLiteral("spec-sheets"), sheet::SheetKind::spec_sheet);
   add_sheets(tr("Job sheets"), QStringLiteral("job-sheets"), sheet::SheetKind::job_sheet);
-  add_section(tr("Shim trays"), QStringLiteral("trays"),
-              [this](Scroll& page) { fill_trays(page, store_->registers()); });
-  add_section(tr("Instruments"), QStringLiteral("instruments"),
-              [this](Scroll& page) { fill_instruments(page, store_->registers(), ways_.clock()); });
-  add_section(tr("People"), QStringLiteral("people"), [this](Scroll& page) { fill_people(page, store_->registers()); });
+  trays_ = add_register<TraysSection>(tr("Shim trays"), QStringLiteral("trays"));
+  instruments_ = add_register<InstrumentsSection>(tr("Instruments"), QStringLiteral("instruments"));
+  people_ = add_register<PeopleSection>(tr("People"), QStringLiteral("people"));
+  own_ = add_register<OwnSection>(tr("This workshop"), QStringLiteral("own"));
+  connect(people_, &PeopleSection::changed, this, &WorkshopPage::people_changed);
   add_section(tr("Data and backup"), QStringLiteral("data"), [this](Scroll&) { data_->refresh(); });
   data_ = child_of<DataSection>(sections_.back().page->content(), *store_, ways_);
   sections_.back().page->column()->addWidget(data_);
@@ -68,6 +72,25 @@ void WorkshopPage::add_section(const QString& title, const QString& name, std::f
     }
   });
   sections_.push_back({button, page, [page, fill = std::move(fill)] { fill(*page); }, nullptr});
+}
+
+template <class Section>
+Section* WorkshopPage::add_register(const QString& title, const QString& name) {
+  // Filled only when it is looked at.
+  add_section(title, name, [](Scroll& page) {
+    if (auto* section = page.findChild<Section*>()) {
+      section->refresh();
+    }
+  });
+  Scroll* page = sections_.back().page;
+  auto* section = child_of<Section>(page->content(), *store_, ways_);
+  page->column()->addWidget(section);
+  page->column()->addStretch(1);
+  return section;
+}
+
+bool WorkshopPage::has_unsent() const {
+  return trays_->has_unsent() || instruments_->has_unsent() || people_->has_unsent() || own_->has_unsent();
 }
 
 void WorkshopPage::choose(std::size_t section) {

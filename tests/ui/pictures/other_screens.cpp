@@ -133,3 +133,34 @@ TEST_CASE(
   }
   studio.camera.shoot(window, "job-sheet-caution");
 }
+
+TEST_CASE("workshop-shim workshop-repeat-test workshop-person workshop-feel-test") {
+  ProgramStudio studio;
+  QWidget& window = studio.demo();
+  QTest::keyClick(&window, Qt::Key_3, Qt::AltModifier);
+  const auto read = [&window](const QStringList& readings) {
+    for (const QString& each : readings) {
+      test::type(window, "field-reading", each);
+      QTest::keyClick(window.focusWidget(), Qt::Key_Return);
+    }
+  };
+  test::press(window, "section-trays");
+  test::press(window, names_of_buttons(window, "row-large D7-").front());
+  read({"1.301", "1.303", "1.302"});
+  studio.camera.shoot(window, "workshop-shim");
+  test::press(window, "button-leave");
+  test::press(window, "section-instruments");
+  test::press(window, "row-dial 2");
+  studio.camera.shoot(window, "workshop-instrument");
+  test::press(window, "button-repeat-test");
+  read({"0.50", "0.51", "0.50", "0.49", "0.50", "0.51", "0.50"});
+  studio.camera.shoot(window, "workshop-repeat-test");
+  test::press(window, "button-leave");
+  test::press(window, "section-people");
+  test::press(window, "row-MK");
+  studio.camera.shoot(window, "workshop-person");
+  test::press(window, "button-feel-test");
+  test::type(window, "field-step", "0.05");
+  read({"1.65", "1.65", "1.70", "1.65", "1.60"});
+  studio.camera.shoot(window, "workshop-feel-test");
+}

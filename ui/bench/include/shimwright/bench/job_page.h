@@ -76,9 +76,11 @@ class JobPage : public QWidget {
   void go_on();
   void say_refusal(const Error& error);
   bool send(const job::Command& command);
+  bool send_and_go_on(const job::Command& command);
   void ask_more();
   void ask_taking_back();
   void show_hours();
+  void show_parts();
   void ask_handing_over();
   void ask_reason();
   void ask_not_required();

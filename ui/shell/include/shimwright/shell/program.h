@@ -41,6 +41,9 @@ class Program : public QObject {
   void hinder(const Error& error);
   void try_demo();
   void begin_own(const Beginning& beginning);
+  void choose_first_logo();
+  void take_choice(const QString& name);
+  void show_choices();
   void break_lock(const store::LockHolder& shown);
   [[nodiscard]] Result<std::unique_ptr<store::Store>> store_at(const std::string& path, store::Mode mode);
   StartWindow& start_window_shown();

@@ -24,6 +24,8 @@ struct WorkshopWays {
   std::function<QString()> choose_sheet = {};
   /// Lets a person say where the file of a sheet goes; blank: nowhere.
   std::function<QString(const QString& suggestion)> save_sheet = {};
+  /// Lets a person choose a picture; blank: none.
+  std::function<QString()> choose_picture = {};
 };
 
 /// Who enters something now; nobody where that is not known.
