@@ -11,7 +11,9 @@ namespace {
 using People = test::SectionBench<workshop::PeopleSection>;
 
 store::Person person_with(People& bench, const std::string& initials) {
-  for (const store::Person& each : *bench.registers().persons()) {
+  const auto listed = bench.registers().persons();
+  REQUIRE(listed);
+  for (const store::Person& each : *listed) {
     if (each.initials == initials) {
       return each;
     }
