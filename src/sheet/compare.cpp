@@ -1,5 +1,6 @@
 #include "shimwright/sheet/compare.h"
 
+#include <algorithm>
 #include <map>
 
 #include "draft_json.h"
@@ -52,6 +53,52 @@ std::vector<Shown> shown_in(SheetKind kind, const std::string& file) {
   return all;
 }
 
+/// The steps of a job sheet in order, ids only.
+std::vector<std::string> steps_in(const std::string& file) {
+  std::vector<std::string> ids;
+  const DraftJson body = body_of({SheetKind::job_sheet, file});
+  const DraftJson stages = body.value("stages", DraftJson::array());
+  for (const DraftJson& stage : stages) {
+    const DraftJson steps = stage.value("steps", DraftJson::array());
+    for (const DraftJson& step : steps) {
+      ids.push_back(shown_text(value_at(step, "/id")));
+    }
+  }
+  return ids;
+}
+
+/// Which step each stands after, of those that are in both sheets; blank for the first.
+std::map<std::string, std::string> before_each(const std::vector<std::string>& ids,
+                                               const std::vector<std::string>& also) {
+  std::map<std::string, std::string> before;
+  std::string last;
+  for (const std::string& id : ids) {
+    if (std::find(also.begin(), also.end(), id) != also.end()) {
+      before[id] = last;
+      last = id;
+    }
+  }
+  return before;
+}
+
+void compare_order(const std::string& before, const std::string& after, Comparison& comparison) {
+  const auto earlier = steps_in(before);
+  const auto later = steps_in(after);
+  const auto then = before_each(earlier, later);
+  for (const auto& [id, now] : before_each(later, earlier)) {
+    const auto was = then.find(id);
+    if (was != then.end() && was->second != now) {
+      comparison.differences.push_back({{SHIMWRIGHT_TEXT("sheet", "Order of the steps"), {}},
+                                        {"{0}", {id}},
+                                        {SHIMWRIGHT_TEXT("sheet", "Stands after"), {}},
+                                        "",
+                                        "",
+                                        was->second,
+                                        now});
+    }
+  }
+}
+
 }  // namespace
 
 Comparison compare(SheetKind kind, const std::string& before, const std::string& after) {
@@ -78,6 +125,9 @@ Comparison compare(SheetKind kind, const std::string& before, const std::string&
       std::swap(each.value.before, each.value.after);
       comparison.differences.push_back(std::move(each.value));
     }
+  }
+  if (kind == SheetKind::job_sheet) {
+    compare_order(before, after, comparison);
   }
   return comparison;
 }

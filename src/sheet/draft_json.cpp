@@ -116,6 +116,11 @@ void SectionWriter::name(const std::string& place, Message label) {
   section_.groups.back().fields.push_back(std::move(named));
 }
 
+void SectionWriter::unless_said(const std::string& text) {
+  DraftField& field = section_.groups.back().fields.back();
+  field.text = field.text.empty() ? text : field.text;
+}
+
 void SectionWriter::languages(Message label) {
   std::string text;
   for (const std::string& language : languages_) {

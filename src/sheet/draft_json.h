@@ -55,6 +55,8 @@ class SectionWriter {
   void languages(Message label);
   /// The field that was written last need not be filled in.
   void last_may_be_blank() { section_.groups.back().fields.back().may_be_blank = true; }
+  /// What the field that was written last means where it is not there.
+  void unless_said(const std::string& text);
   void way(std::string place, Message label) { section_.ways.push_back({std::move(place), std::move(label)}); }
   [[nodiscard]] bool has(const std::string& place) const;
   [[nodiscard]] std::size_t size_of(const std::string& place) const;

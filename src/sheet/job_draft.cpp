@@ -52,6 +52,7 @@ void add_channel(SectionWriter& writer, const std::string& channel) {
                 choices_of(instrument_kind_words, true));
   writer.field(channel + "/signed_value", FieldKind::yes_no, {SHIMWRIGHT_TEXT("sheet", "Needs its sign typed"), {}}, "",
                true);
+  writer.unless_said("no");
 }
 
 void add_channels(SectionWriter& writer, const std::string& step) {
@@ -78,8 +79,8 @@ void add_choices(SectionWriter& writer, const std::string& step) {
     writer.group({SHIMWRIGHT_TEXT("sheet", "Choice {0}"), {std::to_string(at + 1)}}, choice, false, true);
     writer.field(choice + "/id", FieldKind::line, {SHIMWRIGHT_TEXT("sheet", "Short name"), {}});
     writer.text(choice + "/title", {SHIMWRIGHT_TEXT("sheet", "Words of the choice"), {}});
-    writer.field(choice + "/accepted", FieldKind::yes_no,
-                 {SHIMWRIGHT_TEXT("sheet", "Passes the step (blank: yes)"), {}}, "", true);
+    writer.field(choice + "/accepted", FieldKind::yes_no, {SHIMWRIGHT_TEXT("sheet", "Passes the step"), {}}, "", true);
+    writer.unless_said("yes");
   }
   if (writer.has(step + "/choices")) {
     writer.way(step + "/choices", {SHIMWRIGHT_TEXT("sheet", "Add a choice"), {}});
@@ -110,8 +111,10 @@ void add_cautions(SectionWriter& writer, const std::string& step) {
 void add_step_rules(SectionWriter& writer, const std::string& step) {
   writer.field(step + "/hold_point", FieldKind::yes_no,
                {SHIMWRIGHT_TEXT("sheet", "Hold point: the job does not go past it"), {}}, "", true);
+  writer.unless_said("no");
   writer.field(step + "/may_be_not_required", FieldKind::yes_no,
                {SHIMWRIGHT_TEXT("sheet", "May be answered “not required, because …”"), {}}, "", true);
+  writer.unless_said("no");
   optional_word(writer, step + "/side", {SHIMWRIGHT_TEXT("sheet", "Side"), {}}, choices_of(side_words, true));
   optional_word(writer, step + "/only_for", {SHIMWRIGHT_TEXT("sheet", "Only where the shim is found by"), {}},
                 choices_of(method_words, true));
@@ -133,6 +136,7 @@ void add_kind_fields(SectionWriter& writer, const std::string& step) {
   if (kind == "float") {
     writer.field(step + "/as_found", FieldKind::yes_no,
                  {SHIMWRIGHT_TEXT("sheet", "On the old pack, for information"), {}}, "", true);
+    writer.unless_said("no");
   }
   if (kind == "sign") {
     writer.word(step + "/signer", {SHIMWRIGHT_TEXT("sheet", "Signed by"), {}}, choices_of(signer_words, false));
@@ -141,7 +145,10 @@ void add_kind_fields(SectionWriter& writer, const std::string& step) {
 
 DraftSection step_section(const DraftJson& body, const std::string& step) {
   const std::string title = shown_text(value_at(body, step + "/title/en"));
-  SectionWriter writer(body, step, {"{0}", {title}});
+  const DraftJson::json_pointer place(step);
+  const int number = std::stoi(place.back()) + 1;
+  const int stage = std::stoi(place.parent_pointer().parent_pointer().back()) + 1;
+  SectionWriter writer(body, step, {"{0}.{1} {2}", {std::to_string(stage), std::to_string(number), title}});
   writer.group({SHIMWRIGHT_TEXT("sheet", "The step"), {}}, step, false, true);
   writer.field(step + "/id", FieldKind::line, {SHIMWRIGHT_TEXT("sheet", "Short name, the same over all issues"), {}});
   writer.word(step + "/kind", {SHIMWRIGHT_TEXT("sheet", "Kind"), {}}, kind_choices());
@@ -157,7 +164,9 @@ DraftSection step_section(const DraftJson& body, const std::string& step) {
 }
 
 DraftSection stage_section(const DraftJson& body, const std::string& stage) {
-  SectionWriter writer(body, stage, {"{0}", {shown_text(value_at(body, stage + "/title/en"))}});
+  const int number = std::stoi(last_of(stage)) + 1;
+  SectionWriter writer(body, stage,
+                       {"{0} {1}", {std::to_string(number), shown_text(value_at(body, stage + "/title/en"))}});
   writer.group({SHIMWRIGHT_TEXT("sheet", "The stage"), {}}, stage, false, true);
   writer.field(stage + "/id", FieldKind::line, {SHIMWRIGHT_TEXT("sheet", "Short name, the same over all issues"), {}});
   writer.text(stage + "/title", {SHIMWRIGHT_TEXT("sheet", "Title"), {}});

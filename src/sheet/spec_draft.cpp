@@ -52,7 +52,7 @@ void add_gauge_fit(SectionWriter& writer, const std::string& fit) {
   writer.source(fit + "/source");
   const std::string prior = fit + "/prior";
   if (!writer.has(prior)) {
-    writer.way(prior, {SHIMWRIGHT_TEXT("sheet", "Say what is known of the seat beforehand"), {}});
+    writer.way(prior, {SHIMWRIGHT_TEXT("sheet", "Add what is known of the seat"), {}});
     return;
   }
   writer.group({SHIMWRIGHT_TEXT("sheet", "Seat known beforehand"), {}}, prior);
@@ -132,7 +132,7 @@ void add_float(SectionWriter& writer, const std::string& of_disc) {
   writer.way(spots, {SHIMWRIGHT_TEXT("sheet", "Add a spot"), {}});
   const std::string lost = of_disc + "/sensitivity";
   if (!writer.has(lost)) {
-    writer.way(lost, {SHIMWRIGHT_TEXT("sheet", "Say how much float a mm of shim takes"), {}});
+    writer.way(lost, {SHIMWRIGHT_TEXT("sheet", "Add the float lost per mm of shim"), {}});
     return;
   }
   writer.group({SHIMWRIGHT_TEXT("sheet", "Float lost per mm of shim"), {}}, lost);

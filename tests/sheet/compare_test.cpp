@@ -69,4 +69,18 @@ TEST_CASE("a shim taken out of the middle of a tray is one shim less, not all af
   CHECK(comparison.differences[0].before == "1.50");
 }
 
+TEST_CASE("steps that change places are told by what they stand after, and steps added are no change of the others") {
+  const SheetDraft draft = shipped_draft(SheetKind::job_sheet);
+  const SheetDraft turned = moved(draft, "/stages/0/steps/1", 1);
+  const Comparison comparison = compare(SheetKind::job_sheet, draft.body, turned.body);
+  REQUIRE(comparison.differences.size() == 3);
+  for (const Difference& each : comparison.differences) {
+    CHECK(each.label.in_english() == "Stands after");
+  }
+  const SheetDraft longer = with_row(draft, "/stages/0/steps");
+  for (const Difference& each : compare(SheetKind::job_sheet, draft.body, longer.body).differences) {
+    CHECK_FALSE(each.before.has_value());
+  }
+}
+
 }  // namespace shimwright::sheet

@@ -58,7 +58,11 @@ TEST_CASE("an empty spec sheet that is filled in is read, fits its job sheet, an
 TEST_CASE("every field of a shipped sheet holds what is put in, as it was typed") {
   for (const auto kind : {SheetKind::spec_sheet, SheetKind::job_sheet}) {
     const SheetDraft draft = shipped_draft(kind);
-    for (const DraftField& field : fields_of(draft)) {
+    const auto fields = fields_of(draft);
+    // Of the thousands of a job sheet some in every part.
+    const std::size_t step = kind == SheetKind::spec_sheet ? 1 : 41;
+    for (std::size_t at = 0; at < fields.size(); at += step) {
+      const DraftField& field = fields[at];
       if (field.kind == FieldKind::word || field.place.find('#') != std::string::npos) {
         continue;
       }

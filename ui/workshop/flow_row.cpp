@@ -60,7 +60,8 @@ int FlowLayout::lay_out(const QRect& room, bool place) const {
     if (each->isEmpty()) {
       continue;
     }
-    const QSize size(std::min(each->sizeHint().width(), room.width()), each->sizeHint().height());
+    const int width = std::min(each->sizeHint().width(), room.width());
+    const QSize size(width, each->hasHeightForWidth() ? each->heightForWidth(width) : each->sizeHint().height());
     if (left > room.x() && left + size.width() > room.right() + 1) {
       left = room.x();
       top += line + gap;

@@ -1,12 +1,8 @@
 #pragma once
 
-#include <functional>
-
-#include "shimwright/sheet/job_sheet.h"
-#include "shimwright/store/registers.h"
 #include "shimwright/widgets/parts.h"
 
-/// The list of job sheets, filled into the column of its page, and the parts such lists are made of.
+/// The parts the pages of the workshop are made of.
 namespace shimwright::workshop {
 
 /// Takes everything out of a page.
@@ -16,9 +12,5 @@ void add_heading(widgets::Scroll& page, const QString& text, bool demonstration 
 void add_text(widgets::Scroll& page, const QString& text);
 /// Fills up what is left below the last one.
 void end_page(widgets::Scroll& page);
-
-/// `save_blank` is called for the sheet a person wants on paper, blank.
-void fill_job_sheets(widgets::Scroll& page, store::Registers& registers,
-                     const std::function<void(const sheet::JobSheet&)>& save_blank);
 
 }  // namespace shimwright::workshop

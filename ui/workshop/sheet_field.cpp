@@ -18,6 +18,8 @@ namespace {
 
 constexpr int line_height = 54;
 constexpr int number_width = 150;
+constexpr int short_width = 176;
+constexpr int short_number_width = 120;
 
 bool is_number(sheet::FieldKind kind) {
   using sheet::FieldKind;
@@ -86,6 +88,14 @@ void SheetField::add_pick(QBoxLayout* row) {
   row->addWidget(pick_, 1);
   connect(pick_, &WordPick::picked, this, &SheetField::commit);
   connect(pick_, &WordPick::entered, this, &SheetField::entered);
+}
+
+void SheetField::make_short() {
+  setFixedWidth(short_width);
+  if (echo_ != nullptr) {
+    edit_->setFixedWidth(short_number_width);
+    echo_->hide();
+  }
 }
 
 std::string SheetField::text() const {

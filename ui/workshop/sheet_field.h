@@ -19,6 +19,8 @@ class SheetField : public QWidget {
 
  public:
   explicit SheetField(sheet::DraftField field, QWidget* parent = nullptr);
+  /// Narrow enough to stand beside others of its row.
+  void make_short();
 
   [[nodiscard]] const std::string& place() const { return field_.place; }
   [[nodiscard]] std::string text() const;

@@ -5,12 +5,12 @@
 
 #include "draft_places.h"
 #include "flow_row.h"
+#include "named_button.h"
 #include "sheet_words.h"
 #include "shimwright/store/registers.h"
 #include "shimwright/widgets/child.h"
 #include "shimwright/widgets/say.h"
 #include "shimwright/widgets/style.h"
-#include "tray_row.h"
 
 namespace shimwright::workshop {
 
@@ -18,17 +18,6 @@ using widgets::Button;
 using widgets::child_of;
 using widgets::qt;
 using widgets::Text;
-
-namespace {
-
-Button* named_button(QWidget* parent, const QString& text, const QString& name,
-                     Button::Kind kind = Button::Kind::plain) {
-  auto* button = child_of<Button>(parent, text, kind);
-  button->setObjectName(name);
-  return button;
-}
-
-}  // namespace
 
 SheetForm::SheetForm(store::Store& store, WorkshopWays ways, store::KeptDraft draft, QWidget* parent)
     : QWidget(parent), store_(&store), ways_(std::move(ways)), kept_(std::move(draft)) {
@@ -105,106 +94,9 @@ std::vector<sheet::DraftSection> SheetForm::sections() const {
   return all;
 }
 
-void SheetForm::fill_parts(const std::vector<sheet::DraftSection>& all) {
-  std::vector<sheet::WordChoice> choices;
-  for (const sheet::DraftSection& each : all) {
-    const auto open =
-        std::count_if(faults_.begin(), faults_.end(), [&](const Error& fault) { return lies_in(fault, each); });
-    const QString title = widgets::say(each.title);
-    const QString named = title.trimmed().isEmpty() ? tr("without a title yet") : title;
-    const QString text = open == 0 ? named : tr("%1 · %2 to fill in").arg(named).arg(open);
-    choices.push_back({each.id, {"{0}", {widgets::plain(text)}}});
-  }
-  part_ = std::min(part_, all.size() - 1);
-  parts_->set_choices(choices, choices[part_].word);
-}
-
 void SheetForm::show_part(std::size_t part, const std::string& focus) {
   part_ = part;
   rebuild(focus);
-}
-
-void SheetForm::rebuild(const std::string& focus) {
-  const auto all = sections();
-  fill_parts(all);
-  fields_.clear();
-  if (body_ != nullptr) {
-    body_->hide();
-    body_->deleteLater();
-  }
-  body_ = child_of<QWidget>(this);
-  auto* column = widgets::lay<QVBoxLayout>(body_, 12);
-  const sheet::DraftSection& section = all[part_];
-  for (const sheet::DraftGroup& group : section.groups) {
-    add_group(column, group);
-  }
-  add_ways(column, section);
-  body_column_->addWidget(body_);
-  if (isVisible()) {
-    body_->show();
-  }
-  show_faults();
-  for (SheetField* const each : fields_) {
-    if (!focus.empty() && each->place().compare(0, focus.size(), focus) == 0) {
-      each->take_focus();
-      emit wants_sight(each);
-      break;
-    }
-  }
-}
-
-void SheetForm::add_group(QBoxLayout* column, const sheet::DraftGroup& group) {
-  const QString heading = widgets::say(group.heading);
-  if (!heading.isEmpty()) {
-    column->addWidget(child_of<Text>(body_, heading, "strong"));
-  }
-  auto* card = child_of<QFrame>(body_);
-  widgets::set_part(card, "card");
-  auto* rows =
-      group.row ? static_cast<QBoxLayout*>(widgets::lay<QHBoxLayout>(card, 14)) : widgets::lay<QVBoxLayout>(card, 10);
-  rows->setContentsMargins(16, 10, 16, 12);
-  for (const sheet::DraftField& each : group.fields) {
-    auto* field = child_of<SheetField>(card, each);
-    rows->addWidget(field, group.row ? 1 : 0, group.row ? Qt::AlignTop : Qt::Alignment());
-    fields_.push_back(field);
-    connect(field, &SheetField::committed, this, &SheetForm::put);
-    connect(field, &SheetField::entered, this, [this, field] { go_on_from(field); });
-  }
-  add_group_buttons(rows, group);
-  column->addWidget(card);
-}
-
-void SheetForm::add_group_buttons(QBoxLayout* rows, const sheet::DraftGroup& group) {
-  if (group.place.empty()) {
-    return;
-  }
-  auto* buttons = child_of<FlowRow>(body_);
-  const auto add = [&](const QString& text, const QString& name, auto act) {
-    auto* button = named_button(buttons, text, name + qt(group.place), Button::Kind::quiet);
-    button->setAccessibleDescription(widgets::say(group.heading));
-    buttons->add(button);
-    connect(button, &QAbstractButton::clicked, this, act);
-  };
-  if (group.movable) {
-    add(tr("Up"), QStringLiteral("button-up-"), [this, place = group.place] { move_row(place, -1); });
-    add(tr("Down"), QStringLiteral("button-down-"), [this, place = group.place] { move_row(place, 1); });
-  }
-  add(tr("Take out"), QStringLiteral("button-take-out-"),
-      [this, place = group.place] { change(sheet::without(kept_.draft, place)); });
-  rows->addWidget(buttons, 0, group.row ? Qt::AlignBottom : Qt::Alignment());
-}
-
-void SheetForm::add_ways(QBoxLayout* column, const sheet::DraftSection& section) {
-  auto* row = child_of<FlowRow>(body_);
-  for (const sheet::RowWay& way : section.ways) {
-    auto* button = named_button(row, widgets::say(way.label), QStringLiteral("button-add-") + qt(way.place));
-    row->add(button);
-    connect(button, &QAbstractButton::clicked, this, [this, place = way.place] { add_row(place); });
-  }
-  column->addWidget(row);
-  if (section.id == name_of(sheet::Side::lower) || section.id == name_of(sheet::Side::upper)) {
-    add_tray_row(column, *sheet::side_named(section.id));
-  }
 }
 
 void SheetForm::add_row(const std::string& place) {
@@ -225,17 +117,6 @@ void SheetForm::move_row(const std::string& place, int by) {
     show_part(*part);
     take_focus();
   }
-}
-
-void SheetForm::add_tray_row(QBoxLayout* column, sheet::Side side) {
-  auto* tray = child_of<TrayRow>(body_);
-  column->addWidget(tray);
-  connect(tray, &TrayRow::laid, this,
-          [this, tray, side](const std::string& from, const std::string& to, const std::string& step,
-                             const std::string& u_mm) {
-            const auto laid = sheet::with_shims(kept_.draft, side, from, to, step, u_mm);
-            laid ? change(*laid) : tray->set_fault(widgets::say(laid.error()));
-          });
 }
 
 void SheetForm::put(const std::string& place, const std::string& text) {
@@ -349,29 +230,26 @@ void SheetForm::go_on_from(const SheetField* field) {
   emit wants_sight(next);
 }
 
-void SheetForm::go_to_first_fault() {
+bool SheetForm::go_to_first_fault() {
   const auto all = sections();
   for (std::size_t part = 0; part < all.size(); ++part) {
     for (const Error& fault : faults_) {
       if (lies_in(fault, all[part])) {
         show_part(part, fault.place);
-        return;
+        return true;
       }
     }
   }
   show_faults();
+  return false;
 }
 
 void SheetForm::make_issue() {
   commit_typed();
   asked_ = true;
   if (!faults_.empty()) {
-    go_to_first_fault();
-    const Error& first = faults_.front();
-    say_outcome(tr("Not kept yet: %1 values are still to be filled in or put right; the first: %2")
-                    .arg(faults_.size())
-                    .arg(widgets::say(first)),
-                false);
+    const QString why = go_to_first_fault() ? tr("the first of them is in sight.") : widgets::say(faults_.front());
+    say_outcome(tr("Not kept yet, %1 to be filled in or put right: %2").arg(faults_.size()).arg(why), false);
     return;
   }
   const auto hash = store::make_issue(*store_, kept_.id, by_now(ways_));

@@ -12,6 +12,8 @@
 
 namespace shimwright::workshop {
 
+class FlowRow;
+
 /// A sheet being written, one part of it at a time. Each field is on the disk when it is left; a fault stands beside
 /// its field. What may be kept as an issue is decided by the reader of the file and by the store, not here.
 class SheetForm : public QWidget {
@@ -39,7 +41,7 @@ class SheetForm : public QWidget {
   void fill_parts(const std::vector<sheet::DraftSection>& all);
   void show_part(std::size_t part, const std::string& focus = "");
   void add_group(QBoxLayout* column, const sheet::DraftGroup& group);
-  void add_group_buttons(QBoxLayout* row, const sheet::DraftGroup& group);
+  void add_group_buttons(QBoxLayout* rows, FlowRow* side_by_side, const sheet::DraftGroup& group);
   void add_ways(QBoxLayout* column, const sheet::DraftSection& section);
   void add_row(const std::string& place);
   void move_row(const std::string& place, int by);
@@ -54,7 +56,8 @@ class SheetForm : public QWidget {
   void show_faults();
   [[nodiscard]] std::optional<Error> fault_at(const std::string& place) const;
   void go_on_from(const SheetField* field);
-  void go_to_first_fault();
+  /// False: it stands at no field.
+  bool go_to_first_fault();
   void make_issue();
   void say_outcome(const QString& text, bool good);
 

@@ -250,6 +250,7 @@ void SheetsSection::show_draft(const std::string& id) {
     return;
   }
   form_ = child_of<SheetForm>(page_->content(), *store_, ways_, *draft);
+  form_->setObjectName(QStringLiteral("sheet-form"));
   page_->column()->addWidget(form_);
   const auto to_list = [this] {
     show_list();

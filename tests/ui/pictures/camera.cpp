@@ -92,6 +92,9 @@ void type(QWidget& window, const QString& field, const QString& text) {
   for (auto* found : window.findChildren<QWidget*>(field)) {
     if (found->isVisible()) {
       found->setFocus();
+      if (auto* line = qobject_cast<QLineEdit*>(found)) {
+        line->selectAll();
+      }
       QTest::keyClicks(found, text);
       settle();
       return;

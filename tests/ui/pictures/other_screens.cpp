@@ -118,6 +118,7 @@ TEST_CASE(
   test::type(window, "field-/lower/tray/name", "large K9");
   test::type(window, "field-/lower/gauge_fit/snug_band_mm", "0,05");
   test::type(window, "field-/lower/float/least_mm", "0,2,5");
+  QTest::keyClick(window.focusWidget(), Qt::Key_Return);
   studio.camera.shoot(window, "sheet-half-filled");
   test::press(window, "button-make-issue");
   studio.camera.shoot(window, "sheet-faults");

@@ -43,7 +43,7 @@ TEST_CASE("a wrong value has its sentence at once, a blank one when the sheet sh
   bench.type("/lower/float/most_mm", "0,8,5");
   CHECK(bench.shown().contains("decimal"));
   bench.press("button-make-issue");
-  CHECK(bench.shown().contains("Not kept yet"));
+  CHECK(bench.shown().contains("Not kept yet, "));
   CHECK(bench.shown().contains("This is still to be filled in."));
   CHECK(bench.found<QLineEdit>("field-/gearbox")->hasFocus());
 }
@@ -102,4 +102,24 @@ TEST_CASE("all sizes of a tray are laid at once, and what cannot be is said") {
   bench.type("tray-step", "0,05");
   bench.press("button-lay-sizes");
   CHECK(bench.found<QLineEdit>("field-/lower/tray/shims/17/thickness_mm")->text() == "2.15");
+}
+
+TEST_CASE("every part of a sheet is as narrow as the smallest window") {
+  SheetBench bench;
+  constexpr int smallest_window = 683;
+  constexpr int list_of_sections = 214;
+  bench.page->resize(smallest_window, 334);
+  for (const char* section : {"section-spec-sheets", "section-job-sheets"}) {
+    bench.press(section);
+    bench.press(QLatin1String(section) == QLatin1String("section-spec-sheets") ? "button-open-D7"
+                                                                               : "button-open-dry-pack-renewal");
+    bench.press("button-next-issue");
+    const auto* form = bench.found<workshop::SheetForm>("sheet-form");
+    const int parts = std::min(20, bench.found<QComboBox>("pick-part")->count());
+    for (int part = 0; part < parts; ++part) {
+      INFO(section << ", part " << part);
+      CHECK(form->minimumSizeHint().width() <= smallest_window - list_of_sections - 2 * 24);
+      bench.press("button-next-part");
+    }
+  }
 }
