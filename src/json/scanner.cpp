@@ -1,5 +1,6 @@
 #include "scanner.h"
 
+#include <algorithm>
 #include <utility>
 
 #include "shimwright/json/utf8.h"
@@ -15,6 +16,12 @@ constexpr std::string_view bad_escape =
 
 bool is_digit(char each) {
   return each >= '0' && each <= '9';
+}
+
+/// Stands for itself in a text: neither its end, nor a backslash, nor a control character, nor the start of a longer
+/// one.
+bool is_plain(char each) {
+  return each >= 0x20 && each != '"' && each != '\\' && static_cast<unsigned char>(each) < 0x80;
 }
 
 bool is_high_surrogate(unsigned code) {
@@ -73,7 +80,8 @@ bool Scanner::take(std::string_view word) {
 Result<std::string> Scanner::string() {
   std::string content;
   ++at_;
-  while (!take('"')) {
+  take_plain(content);
+  for (; !take('"'); take_plain(content)) {
     if (take('\\')) {
       if (const auto escaped = escape(content); !escaped) {
         return tl::make_unexpected(escaped.error());
@@ -95,6 +103,13 @@ Result<std::string> Scanner::string() {
     at_ += length;
   }
   return content;
+}
+
+void Scanner::take_plain(std::string& into) {
+  const std::string_view rest = text_.substr(at_);
+  const auto end = std::find_if_not(rest.begin(), rest.end(), is_plain);
+  into.append(rest.begin(), end);
+  at_ += static_cast<std::size_t>(end - rest.begin());
 }
 
 Result<void> Scanner::escape(std::string& into) {

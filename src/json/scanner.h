@@ -36,6 +36,7 @@ class Scanner {
  private:
   void step_over(std::string_view one_of);
   [[nodiscard]] bool take_digits();
+  void take_plain(std::string& into);
   [[nodiscard]] Result<void> escape(std::string& into);
   [[nodiscard]] Result<void> unicode_escape(std::string& into);
   [[nodiscard]] std::optional<unsigned> four_hex_digits();

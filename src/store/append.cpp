@@ -6,6 +6,7 @@
 #include "job_row.h"
 #include "projections.h"
 #include "search_index.h"
+#include "sheet_issues.h"
 #include "shimwright/job/codec.h"
 #include "shimwright/record/hash.h"
 #include "shimwright/store/store.h"
@@ -193,6 +194,11 @@ Result<void> Store::append(const std::string& job, const std::vector<job::Entry>
   }
   if (auto appended = append_within(*connection_, job, entries, texts, after); !appended) {
     return appended;
+  }
+  if (entries.front().seq == 1 && after.opened) {
+    if (auto may = sheets_may_be_used(*connection_, after.opened->sheet_hash, after.opened->spec_hash); !may) {
+      return may;
+    }
   }
   return transaction->commit();
 }

@@ -37,7 +37,7 @@ Result<CheckedJob> checked_job(Connection& connection, const std::string& id) {
   return job;
 }
 
-Result<void> check_job(Connection& connection, const std::string& id, const LastHeads& heads,
+Result<void> check_job(Connection& connection, SheetShelf& shelf, const std::string& id, const LastHeads& heads,
                        const std::optional<QString>& photos_of, CheckReport& report) {
   auto job = checked_job(connection, id);
   if (!job) {
@@ -49,7 +49,7 @@ Result<void> check_job(Connection& connection, const std::string& id, const Last
   if (photos_of) {
     check_photos(*photos_of, *job, report);
   }
-  if (auto checked = check_derived(connection, *job, report); !checked) {
+  if (auto checked = check_derived(connection, shelf, *job, report); !checked) {
     return checked;
   }
   if (auto checked = check_seal(connection, *job, report); !checked) {
@@ -64,8 +64,9 @@ Result<void> check_jobs(Connection& connection, LastHeads heads, const std::opti
   if (!ids) {
     return passed_on(ids);
   }
+  SheetShelf shelf(connection);
   for (const std::string& id : *ids) {
-    if (auto checked = check_job(connection, id, heads, photos_of, report); !checked) {
+    if (auto checked = check_job(connection, shelf, id, heads, photos_of, report); !checked) {
       return checked;
     }
     heads.erase(id);
@@ -103,6 +104,9 @@ Result<CheckReport> check_connection(Connection& connection, const std::optional
     return passed_on(checked);
   }
   if (auto checked = check_registers(connection, report); !checked) {
+    return passed_on(checked);
+  }
+  if (auto checked = check_sheet_lives(connection, report); !checked) {
     return passed_on(checked);
   }
   auto heads = check_heads(connection, report);

@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "connection.h"
+#include "sheet_shelf.h"
 #include "shimwright/record/hash.h"
 #include "shimwright/store/check.h"
 
@@ -41,12 +42,15 @@ void add_finding(CheckReport& report, std::string code, std::string table, std::
 /// Chain and readability of one job, and its end against the list of chain heads.
 void check_job_chain(const CheckedJob& job, const LastHeads& heads, CheckReport& report);
 /// What is derived from the entries of one job, made anew and compared.
-[[nodiscard]] Result<void> check_derived(Connection& connection, const CheckedJob& job, CheckReport& report);
+[[nodiscard]] Result<void> check_derived(Connection& connection, SheetShelf& shelf, const CheckedJob& job,
+                                         CheckReport& report);
 /// Jobs that are in the lists and have no entry.
 [[nodiscard]] Result<void> check_listed_jobs(Connection& connection, CheckReport& report);
 [[nodiscard]] Result<void> check_sheets(Connection& connection, CheckReport& report);
 /// Persons, instruments, trays and workshop against the last line of their history.
 [[nodiscard]] Result<void> check_registers(Connection& connection, CheckReport& report);
+/// Checks of sheets and what job sheets lost, against the history.
+[[nodiscard]] Result<void> check_sheet_lives(Connection& connection, CheckReport& report);
 [[nodiscard]] Result<void> check_private_texts(Connection& connection, const CheckedJob& job, CheckReport& report);
 /// The seal of a job, where it has one: its signatures, and the end of the list of chain heads it names.
 [[nodiscard]] Result<void> check_seal(Connection& connection, const CheckedJob& job, CheckReport& report);

@@ -4,7 +4,6 @@
 
 #include "check_parts.h"
 #include "job_row.h"
-#include "load.h"
 #include "projections.h"
 #include "search_terms.h"
 #include "search_text.h"
@@ -131,18 +130,12 @@ Result<void> check_search(Connection& connection, const CheckedJob& job, const j
 }
 
 /// The job folded on its own sheets; nothing where these cannot be read, which check_sheets() tells.
-Result<std::optional<job::JobState>> folded(Connection& connection, const CheckedJob& job) {
+Result<std::optional<job::JobState>> folded(SheetShelf& shelf, const CheckedJob& job) {
   const auto* opened = job.entries.empty() ? nullptr : std::get_if<job::Opened>(&job.entries.front().body);
   if (opened == nullptr) {
     return std::optional<job::JobState>();
   }
-  const Registers registers(connection);
-  auto sheet = registers.job_sheet(opened->sheet_hash);
-  auto spec = registers.spec_sheet(opened->spec_hash);
-  if (!sheet || !spec) {
-    return std::optional<job::JobState>();
-  }
-  auto sheets = read_sheets(sheet->json, spec->json);
+  auto sheets = shelf.sheets(opened->sheet_hash, opened->spec_hash);
   if (!sheets) {
     return std::optional<job::JobState>();
   }
@@ -151,7 +144,7 @@ Result<std::optional<job::JobState>> folded(Connection& connection, const Checke
 
 }  // namespace
 
-Result<void> check_derived(Connection& connection, const CheckedJob& job, CheckReport& report) {
+Result<void> check_derived(Connection& connection, SheetShelf& shelf, const CheckedJob& job, CheckReport& report) {
   if (!job.readable()) {
     // Nothing can be made anew of it; check_job_chain() says why.
     return {};
@@ -159,7 +152,7 @@ Result<void> check_derived(Connection& connection, const CheckedJob& job, CheckR
   if (auto checked = check_tables(connection, job, report); !checked) {
     return checked;
   }
-  auto state = folded(connection, job);
+  auto state = folded(shelf, job);
   if (!state) {
     return passed_on(state);
   }

@@ -1,9 +1,9 @@
 #include "job_file_check.h"
 
 #include <algorithm>
+#include <memory>
 #include <utility>
 
-#include "load.h"
 #include "shimwright/store/ids.h"
 
 namespace shimwright::store {
@@ -66,6 +66,19 @@ Result<std::vector<job::Entry>> decoded_all(const std::vector<record::StoredEntr
   return entries;
 }
 
+Result<job::Sheets> read_sheets_of(const JobLine& line, const job::Opened& opened) {
+  auto sheet = sheet::read_job_sheet(line.job_sheet);
+  if (!sheet) {
+    return tl::make_unexpected(sheet.error());
+  }
+  auto spec = sheet::read_spec_sheet(line.spec_sheet);
+  if (!spec) {
+    return tl::make_unexpected(spec.error());
+  }
+  return job::Sheets{std::make_shared<const sheet::JobSheet>(std::move(*sheet)), opened.sheet_hash,
+                     std::make_shared<const sheet::SpecSheet>(std::move(*spec)), opened.spec_hash};
+}
+
 Result<job::Sheets> checked_sheets(const JobLine& line, const job::Opened& opened) {
   if (record::sha256_hex(line.job_sheet) != opened.sheet_hash) {
     return wrong("/job_sheet");
@@ -73,7 +86,7 @@ Result<job::Sheets> checked_sheets(const JobLine& line, const job::Opened& opene
   if (record::sha256_hex(line.spec_sheet) != opened.spec_hash) {
     return wrong("/spec_sheet");
   }
-  auto sheets = read_sheets(line.job_sheet, line.spec_sheet);
+  auto sheets = read_sheets_of(line, opened);
   if (!sheets) {
     return sheets;
   }

@@ -1,22 +1,12 @@
 #include "shimwright/store/job_in_hand.h"
 
-#include "connection.h"
-#include "load.h"
-#include "shimwright/store/registers.h"
+#include "sheet_shelf.h"
 
 namespace shimwright::store {
 
 Result<JobInHand> JobInHand::begin(Store& store, std::string id, const std::string& sheet_hash,
                                    const std::string& spec_hash) {
-  auto sheet = store.registers().job_sheet(sheet_hash);
-  if (!sheet) {
-    return passed_on(sheet);
-  }
-  auto spec = store.registers().spec_sheet(spec_hash);
-  if (!spec) {
-    return passed_on(spec);
-  }
-  auto sheets = read_sheets(sheet->json, spec->json);
+  auto sheets = store.sheet_shelf().sheets(sheet_hash, spec_hash);
   if (!sheets) {
     return passed_on(sheets);
   }
@@ -28,11 +18,7 @@ Result<JobInHand> JobInHand::load(Store& store, std::string id) {
   if (!loaded) {
     return passed_on(loaded);
   }
-  auto sheets = read_sheets(loaded->sheet_json, loaded->spec_json);
-  if (!sheets) {
-    return passed_on(sheets);
-  }
-  return JobInHand(store, std::move(id), job::fold(std::move(*sheets), loaded->entries));
+  return JobInHand(store, std::move(id), job::fold(loaded->sheets, loaded->entries));
 }
 
 Result<job::Context> JobInHand::context(const By& by, const std::string& vehicle_key) const {

@@ -3,7 +3,6 @@
 #include <optional>
 #include <utility>
 
-#include "load.h"
 #include "record_names.h"
 #include "seal_rows.h"
 #include "shimwright/job/evolve.h"
@@ -41,12 +40,12 @@ Result<record::RecordNames> record_names(Store& store, const LoadedJob& job) {
 namespace {
 
 /// Made anew from the sealed entries under the names of that day, and shown only where it is what was frozen.
-Result<record::Record> sealed_record(const job::Sheets& sheets, const LoadedJob& job, const record::RecordNames& names,
+Result<record::Record> sealed_record(const LoadedJob& job, const record::RecordNames& names,
                                      const record::SignedRecord& sealed) {
   const auto count = static_cast<std::ptrdiff_t>(sealed.statement.entries);
   const std::vector<job::Entry> entries(job.entries.begin(), job.entries.begin() + count);
   record::Record record =
-      record::make_record(job::fold(sheets, entries), record::names_as_frozen(sealed.record, names));
+      record::make_record(job::fold(job.sheets, entries), record::names_as_frozen(sealed.record, names));
   if (record::sealed_part(record) != sealed.record) {
     return refuse("sealed_differs", job.id,
                   SHIMWRIGHT_TEXT("store",
@@ -70,10 +69,6 @@ Result<record::Record> record_of(Store& store, const std::string& job) {
   if (!loaded) {
     return passed_on(loaded);
   }
-  auto sheets = read_sheets(loaded->sheet_json, loaded->spec_json);
-  if (!sheets) {
-    return passed_on(sheets);
-  }
   auto names = record_names(store, *loaded);
   if (!names) {
     return passed_on(names);
@@ -85,11 +80,11 @@ Result<record::Record> record_of(Store& store, const std::string& job) {
   if (sealed) {
     const bool all_there = sealed->statement.entries < static_cast<std::int64_t>(loaded->entries.size());
     return all_there
-               ? sealed_record(*sheets, *loaded, *names, *sealed)
+               ? sealed_record(*loaded, *names, *sealed)
                : refuse("seal_damaged", job,
                         SHIMWRIGHT_TEXT("store", "Entries of this sealed job are gone: run the check of the store."));
   }
-  return record::make_record(job::fold(std::move(*sheets), loaded->entries), *names);
+  return record::make_record(job::fold(loaded->sheets, loaded->entries), *names);
 }
 
 }  // namespace shimwright::store

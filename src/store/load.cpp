@@ -1,6 +1,6 @@
 #include "load.h"
 
-#include "shimwright/store/registers.h"
+#include "sheet_shelf.h"
 #include "shimwright/store/store.h"
 
 namespace shimwright::store {
@@ -49,23 +49,13 @@ Result<void> load_texts(Connection& connection, LoadedJob& job) {
   return {};
 }
 
-Result<void> load_sheets(Connection& connection, LoadedJob& job) {
-  const auto* opened = std::get_if<job::Opened>(&job.entries.front().body);
+Result<job::Sheets> sheets_of(SheetShelf& shelf, const std::vector<job::Entry>& entries) {
+  const auto* opened = std::get_if<job::Opened>(&entries.front().body);
   if (opened == nullptr) {
-    return {};
+    return refuse("not_foldable", "entry 1",
+                  SHIMWRIGHT_TEXT("store", "This job does not begin with its opening: run the check of the store."));
   }
-  const Registers registers(connection);
-  auto sheet = registers.job_sheet(opened->sheet_hash);
-  if (!sheet) {
-    return passed_on(sheet);
-  }
-  auto spec = registers.spec_sheet(opened->spec_hash);
-  if (!spec) {
-    return passed_on(spec);
-  }
-  job.sheet_json = std::move(sheet->json);
-  job.spec_json = std::move(spec->json);
-  return {};
+  return shelf.sheets(opened->sheet_hash, opened->spec_hash);
 }
 
 }  // namespace
@@ -85,23 +75,6 @@ Result<std::vector<record::StoredEntry>> stored_entries(Connection& connection, 
   return entries;
 }
 
-Result<job::Sheets> read_sheets(const std::string& sheet_json, const std::string& spec_json) {
-  auto sheet = sheet::read_job_sheet(sheet_json);
-  if (!sheet) {
-    return passed_on(sheet);
-  }
-  auto spec = sheet::read_spec_sheet(spec_json);
-  if (!spec) {
-    return passed_on(spec);
-  }
-  job::Sheets sheets;
-  sheets.job = std::make_shared<const sheet::JobSheet>(std::move(*sheet));
-  sheets.job_hash = record::sha256_hex(sheet_json);
-  sheets.spec = std::make_shared<const sheet::SpecSheet>(std::move(*spec));
-  sheets.spec_hash = record::sha256_hex(spec_json);
-  return sheets;
-}
-
 Result<LoadedJob> Store::load(const std::string& job) const {
   auto stored = stored_entries(*connection_, job);
   if (!stored) {
@@ -119,9 +92,11 @@ Result<LoadedJob> Store::load(const std::string& job) const {
   if (auto texts = load_texts(*connection_, loaded); !texts) {
     return passed_on(texts);
   }
-  if (auto sheets = load_sheets(*connection_, loaded); !sheets) {
+  auto sheets = sheets_of(*sheet_shelf_, loaded.entries);
+  if (!sheets) {
     return passed_on(sheets);
   }
+  loaded.sheets = *std::move(sheets);
   return loaded;
 }
 

@@ -59,6 +59,14 @@ Result<bool> has_seals(Connection& connection) {
   return *version >= first_version_with_seals;
 }
 
+Result<bool> has_sheet_checks(Connection& connection) {
+  auto version = schema_version(connection);
+  if (!version) {
+    return passed_on(version);
+  }
+  return *version >= first_version_with_sheet_checks;
+}
+
 Result<void> take_steps(Connection& connection, const std::vector<SchemaStep>& steps) {
   auto version = schema_version(connection);
   if (!version) {

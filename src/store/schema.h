@@ -23,11 +23,17 @@ struct SchemaStep {
 /// Stores before this version have no tables of seals and keys. They are looked at as they are: old backups, for one.
 inline constexpr int first_version_with_seals = 2;
 
+/// Stores before this version have no tables of checked sheets, drafts and what was taken away.
+inline constexpr int first_version_with_sheet_checks = 3;
+
 /// `PRAGMA user_version`: 0 for a file no step was taken in.
 [[nodiscard]] Result<int> schema_version(Connection& connection);
 
 /// Whether the file has the tables of seals and keys.
 [[nodiscard]] Result<bool> has_seals(Connection& connection);
+
+/// Whether the file has the tables of checked sheets.
+[[nodiscard]] Result<bool> has_sheet_checks(Connection& connection);
 
 /// Takes each step beyond the file's version, each with its version in one transaction: it is taken whole or not at
 /// all. Code: `schema_step` (the place is the step's number, the sentence says what SQLite said).

@@ -4,7 +4,6 @@
 #include "append.h"
 #include "arrival.h"
 #include "chain_heads.h"
-#include "load.h"
 #include "record_names.h"
 #include "seal_rows.h"
 #include "shimwright/job/decide.h"
@@ -30,15 +29,11 @@ Result<JobInStore> job_in(Store& store, const std::string& id) {
   if (!loaded) {
     return passed_on(loaded);
   }
-  auto sheets = read_sheets(loaded->sheet_json, loaded->spec_json);
-  if (!sheets) {
-    return passed_on(sheets);
-  }
   auto names = record_names(store, *loaded);
   if (!names) {
     return passed_on(names);
   }
-  job::JobState state = job::fold(std::move(*sheets), loaded->entries);
+  job::JobState state = job::fold(loaded->sheets, loaded->entries);
   return JobInStore{std::move(*loaded), std::move(state), std::move(*names)};
 }
 

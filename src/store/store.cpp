@@ -10,6 +10,7 @@
 #include "opening.h"
 #include "photos.h"
 #include "schema.h"
+#include "sheet_shelf.h"
 #include "shimwright/store/registers.h"
 
 namespace shimwright::store {
@@ -111,6 +112,7 @@ Store::Store(std::unique_ptr<WriterLock> lock, std::unique_ptr<Connection> conne
     : lock_(std::move(lock)),
       connection_(std::move(connection)),
       registers_(std::make_unique<Registers>(*connection_)),
+      sheet_shelf_(std::make_unique<SheetShelf>(*connection_)),
       path_(connection_->path().toStdString()),
       why_look_only_(std::move(why)) {}
 
@@ -175,6 +177,10 @@ Registers& Store::registers() {
 
 Connection& Store::connection() const {
   return *connection_;
+}
+
+SheetShelf& Store::sheet_shelf() const {
+  return *sheet_shelf_;
 }
 
 Result<void> Store::may_write() const {

@@ -36,10 +36,17 @@ inline QByteArray content_of(const std::string& path) {
   return file.readAll();
 }
 
+/// Sheets that need not be in any store.
+inline job::Sheets sheets_from(const std::string& job_sheet, const std::string& spec_sheet) {
+  return {std::make_shared<const sheet::JobSheet>(got(sheet::read_job_sheet(job_sheet))), record::sha256_hex(job_sheet),
+          std::make_shared<const sheet::SpecSheet>(got(sheet::read_spec_sheet(spec_sheet))),
+          record::sha256_hex(spec_sheet)};
+}
+
 /// A job at its end whose photos lie in the store, ready to be sealed.
 inline std::string closed_job_with_photos(Workbench& bench, const std::string& last) {
   namespace made = job::test;
-  const job::Sheets sheets = got(read_sheets(shipped("sheets/dry-pack-renewal.json"), shipped("specs/D7-2.json")));
+  const job::Sheets sheets = sheets_from(shipped("sheets/dry-pack-renewal.json"), shipped("specs/D7-2.json"));
   made::Bench job(sheets);
   job.context.person = mk;
   job.take(made::open_command()).answer_up_to("sign-technician");

@@ -1,16 +1,9 @@
 // A real small file system, filled to the brim: what is refused says why, all of before is there, and the same goes
 // through once there is space again.
-#include <cerrno>
-#include <cstring>
-#include <iostream>
-
 #include <QFile>
 #include <QTemporaryDir>
 
-#include <fcntl.h>
-#include <sys/mount.h>
-#include <unistd.h>
-
+#include "qt/small_disk.h"
 #include "shimwright/store/check.h"
 #include "workbench.h"
 
@@ -19,49 +12,6 @@ namespace shimwright::store {
 using namespace test;
 
 namespace {
-
-/// Mounted while it lives; temporary folders lie on it.
-class SmallDisk {
- public:
-  SmallDisk() : temporary_before_(qgetenv("TMPDIR")) {
-    mounted_ = ::mount("tmpfs", name().constData(), "tmpfs", 0, "size=8m") == 0;
-    if (mounted_) {
-      qputenv("TMPDIR", name());
-    } else {
-      // CTest knows by these words that nothing was tested.
-      std::cout << "A small file system may not be mounted here: " << std::strerror(errno) << '\n';
-    }
-  }
-  ~SmallDisk() {
-    if (mounted_) {
-      qputenv("TMPDIR", temporary_before_);
-      ::umount(name().constData());
-    }
-  }
-  SmallDisk(const SmallDisk&) = delete;
-  SmallDisk& operator=(const SmallDisk&) = delete;
-
-  [[nodiscard]] bool is_mounted() const { return mounted_; }
-
-  void fill() const {
-    const int file = ::open(filler().constData(), O_WRONLY | O_CREAT | O_APPEND | O_CLOEXEC, S_IRUSR | S_IWUSR);
-    REQUIRE(file >= 0);
-    const QByteArray page(4096, 'x');
-    while (::write(file, page.constData(), size_t(page.size())) > 0) {
-    }
-    CHECK(errno == ENOSPC);
-    ::close(file);
-  }
-  void make_space() const { REQUIRE(::unlink(filler().constData()) == 0); }
-
- private:
-  [[nodiscard]] QByteArray name() const { return QFile::encodeName(folder_.path()); }
-  [[nodiscard]] QByteArray filler() const { return QFile::encodeName(folder_.filePath(QStringLiteral("filler"))); }
-
-  QTemporaryDir folder_;
-  QByteArray temporary_before_;
-  bool mounted_ = false;
-};
 
 void is_there(Workbench& bench, const TestJob& job) {
   const auto look = got(Store::open(bench.path(), {Mode::look_only, "", monday_ms}));
@@ -87,7 +37,7 @@ std::string photo_beside(const QTemporaryDir& folder) {
 
 TEST_CASE("on a disk filled to the brim entries are refused, and the same go through when there is space") {
   const QTemporaryDir elsewhere;
-  const SmallDisk disk;
+  const shimwright::test::SmallDisk disk;
   if (!disk.is_mounted()) {
     return;
   }
@@ -112,7 +62,7 @@ TEST_CASE("on a disk filled to the brim entries are refused, and the same go thr
 
 TEST_CASE("on a disk filled to the brim a photo is refused whole, and kept when there is space") {
   const QTemporaryDir elsewhere;
-  const SmallDisk disk;
+  const shimwright::test::SmallDisk disk;
   if (!disk.is_mounted()) {
     return;
   }

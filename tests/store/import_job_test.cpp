@@ -54,7 +54,7 @@ TEST_CASE("two stores merged both ways hold every job of both with equal fold ha
   TestJob wandering(one, "50", "2026-0203", "TESTVN0020A000999");
   wandering.open();
   static_cast<void>(imported(other, exported(one, wandering.id())));
-  const auto sheets = got(read_sheets(shipped("sheets/dry-pack-renewal.json"), shipped("specs/D7-2.json")));
+  const auto sheets = sheets_from(shipped("sheets/dry-pack-renewal.json"), shipped("specs/D7-2.json"));
   job::JobState state = job::fold(sheets, got(other.store().load(wandering.id())).entries);
   const job::Entry more{state.next_seq(), by_mk(5).moment, mk, job::Noted{std::nullopt, "Went on elsewhere"}};
   went(other.store().append(wandering.id(), {more}, {}, job::evolve(state, more)));
@@ -211,7 +211,7 @@ TEST_CASE("sheets that came with a job are kept for it and offered for no other"
   changed["issue"] = changed["issue"].get<int>() + 40;
   const std::string newer = changed.dump();
   const std::string hash = got(from.store().registers().add_spec_sheet(newer, by_mk()));
-  const auto sheets = got(read_sheets(shipped("sheets/dry-pack-renewal.json"), newer));
+  const auto sheets = sheets_from(shipped("sheets/dry-pack-renewal.json"), newer);
   job::test::Bench bench(sheets);
   bench.context.person = mk;
   bench.take(job::test::open_command());
@@ -221,7 +221,7 @@ TEST_CASE("sheets that came with a job are kept for it and offered for no other"
   changed["name"] = "Our own";
   static_cast<void>(to.store().registers().add_spec_sheet(changed.dump(), by_mk()));
   static_cast<void>(imported(to, exported(from, job)));
-  CHECK(got(to.store().load(job)).spec_json == newer);
+  CHECK(got(to.store().load(job)).sheets.spec_hash == hash);
   const auto listed = got(to.store().registers().spec_sheets());
   CHECK(std::none_of(listed.begin(), listed.end(), [&](const SheetIssue& each) { return each.hash == hash; }));
   CHECK(got(to.store().registers().spec_sheet(hash)).name == name);
@@ -236,7 +236,7 @@ TEST_CASE("a sheet that came with a job is offered once somebody enters it here"
   changed["issue"] = changed["issue"].get<int>() + 40;
   const std::string newer = changed.dump();
   const std::string hash = got(from.store().registers().add_spec_sheet(newer, by_mk()));
-  job::test::Bench bench(got(read_sheets(shipped("sheets/dry-pack-renewal.json"), newer)));
+  job::test::Bench bench(sheets_from(shipped("sheets/dry-pack-renewal.json"), newer));
   bench.context.person = mk;
   bench.take(job::test::open_command());
   const std::string job = "01930000-0000-7000-8000-000000001000";

@@ -8,8 +8,8 @@ using namespace test;
 
 TEST_CASE("the record of a stored job has the workshop's names and the texts that lie apart") {
   Workbench bench;
-  went(bench.store().registers().put(
-      Workshop{"01930000-0000-7000-8000-0000000000aa", "Hollow Lane", "4 Hollow Lane"}, by_mk()));
+  went(bench.store().registers().put(Workshop{"01930000-0000-7000-8000-0000000000aa", "Hollow Lane", "4 Hollow Lane"},
+                                     by_mk()));
   TestJob job(bench, "10", "2026-0147");
   job.open();
   job.add(job::Noted{{}, "a note"});

@@ -21,8 +21,8 @@ TEST_CASE("a job loads with all that was stored for it") {
   CHECK(loaded.entries == job.state().entries);
   CHECK(loaded.stored.size() == loaded.entries.size());
   went(record::check_chain(job.id(), loaded.stored));
-  CHECK(loaded.sheet_json == shipped("sheets/dry-pack-renewal.json"));
-  CHECK(loaded.spec_json == shipped("specs/D7-2.json"));
+  CHECK(loaded.sheets.job_hash == record::sha256_hex(shipped("sheets/dry-pack-renewal.json")));
+  CHECK(loaded.sheets.spec_hash == record::sha256_hex(shipped("specs/D7-2.json")));
   const auto& opened = *job.state().opened;
   CHECK(loaded.private_texts == std::map<std::string, std::optional<std::string>>{
                                     {opened.plate->id, "HL-MK 412"}, {opened.customer_reference->id, "Miller/77"}});
@@ -45,12 +45,18 @@ TEST_CASE("an entry of a newer program is named with its place") {
   CHECK(loaded.error().place == "entry 2");
 }
 
-TEST_CASE("sheets that cannot be read are refused as their readers refuse") {
-  CHECK_FALSE(read_sheets("{}", shipped("specs/D7-2.json")));
-  CHECK_FALSE(read_sheets(shipped("sheets/dry-pack-renewal.json"), "{}"));
-  const auto sheets = got(read_sheets(shipped("sheets/dry-pack-renewal.json"), shipped("specs/D7-2.json")));
-  CHECK(sheets.spec->gearbox == "D7");
-  CHECK(sheets.job_hash == record::sha256_hex(shipped("sheets/dry-pack-renewal.json")));
+TEST_CASE("a job that does not begin with its opening is refused with its place") {
+  Workbench bench;
+  TestJob job(bench, "10", "2026-0147");
+  job.open();
+  job.add(job::Noted{{}, "a"});
+  bench.sabotage(
+      "PRAGMA foreign_keys = OFF; DROP TRIGGER entry_is_not_deleted; DELETE FROM entry WHERE seq = 1 AND job = '" +
+      QByteArray::fromStdString(job.id()) + "'");
+  const auto loaded = bench.store().load(job.id());
+  REQUIRE_FALSE(loaded);
+  CHECK(loaded.error().code == "not_foldable");
+  CHECK(loaded.error().place == "entry 1");
 }
 
 }  // namespace shimwright::store

@@ -3,7 +3,7 @@
 #include <string>
 
 #include "bench.h"
-#include "load.h"
+#include "sheet_shelf.h"
 #include "shimwright/store/seal.h"
 #include "workbench.h"
 
@@ -23,7 +23,8 @@ inline record::Pin pin(std::string text) {
 /// Signed by MK; checked by RT, or left out with a reason.
 inline std::string closed_job(Workbench& bench, const std::string& last, bool checked = true) {
   namespace made = job::test;
-  made::Bench job(got(read_sheets(shipped("sheets/dry-pack-renewal.json"), shipped("specs/D7-2.json"))));
+  made::Bench job(got(bench.store().sheet_shelf().sheets(record::sha256_hex(shipped("sheets/dry-pack-renewal.json")),
+                                                         record::sha256_hex(shipped("specs/D7-2.json")))));
   job.context.person = mk;
   job.take(made::open_command()).answer_up_to("sign-technician");
   job.context.person = mk;

@@ -1,8 +1,8 @@
 #include "ask_box.h"
 
-#include <QGuiApplication>
 #include <QClipboard>
 #include <QGridLayout>
+#include <QGuiApplication>
 #include <QKeyEvent>
 #include <QLineEdit>
 
@@ -65,8 +65,9 @@ void AskBox::ask(const Ask& ask) {
       field->edit()->setFocus();
       return;
     }
-    leave();
-    answer(text);
+    if (answer(text)) {
+      leave();
+    }
   };
   add_buttons(column, ask.button, act);
   auto* yes = content_->findChild<Button*>(QStringLiteral("button-ask-yes"));

@@ -315,7 +315,9 @@ void DepthPage::ask_for_another() {
 }
 
 void DepthPage::take(const std::string& shim) {
-  const auto choose = [this, shim](const std::string& reason) { send(job::ChooseShim{step().id, shim, reason}); };
+  const auto choose = [this, shim](const std::string& reason) {
+    return send(job::ChooseShim{step().id, shim, reason});
+  };
   if (job::advises(job::standing_advice(state(), step()), shim)) {
     choose({});
     return;

@@ -280,10 +280,12 @@ void FloatPage::change_to(const std::string& shim) {
                              : QStringLiteral("\u2013");
   const QString what = tr("%1 in place of %2").arg(qt(shim), fitted);
   const auto begin = [this](const QString& reason) {
-    if (send(job::BeginAssembly{{step().its_side()}, widgets::plain(reason)}, false)) {
+    const bool kept = send(job::BeginAssembly{{step().its_side()}, widgets::plain(reason)}, false);
+    if (kept) {
       choice_->hide();
       emit leaves();
     }
+    return kept;
   };
   const bool advised = judgement_ && job::advises(&judgement_->advised, shim) &&
                        judgement_->advised.conclusion != job::Conclusion::seat_again;
@@ -293,7 +295,7 @@ void FloatPage::change_to(const std::string& shim) {
   }
   emit asks({tr("%1 against the advice: why does the pack come off?").arg(what),
              tr("Take the pack off for this reason"), true,
-             [begin, what](const std::string& reason) { begin(what + QStringLiteral(": ") + qt(reason)); }});
+             [begin, what](const std::string& reason) { return begin(what + QStringLiteral(": ") + qt(reason)); }});
 }
 
 StepPage* make_float_page(Workbench& bench, const sheet::Step& step, QWidget* parent) {

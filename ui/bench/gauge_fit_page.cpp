@@ -304,9 +304,11 @@ void GaugeFitPage::say_fit(shim::Fit fit) {
 void GaugeFitPage::take(const std::string& shim) {
   const auto choose = [this, shim](const std::string& reason) {
     const auto before = std::exchange(picked_, std::nullopt);
-    if (!send(job::ChooseShim{step().id, shim, reason})) {
+    const bool kept = send(job::ChooseShim{step().id, shim, reason});
+    if (!kept) {
       picked_ = before;
     }
+    return kept;
   };
   if (job::advises(job::standing_advice(state(), step()), shim)) {
     choose({});

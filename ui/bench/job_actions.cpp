@@ -64,7 +64,8 @@ std::vector<FootAction> JobPage::actions() {
 }
 
 void JobPage::add_left_actions(std::vector<FootAction>& all) {
-  all.push_back({"back", tr("Back"), [this] {
+  all.push_back({"back", tr("Back"),
+                 [this] {
                    if (may_leave()) {
                      emit left();
                    }
@@ -136,8 +137,8 @@ void JobPage::show_actions() {
   make_room();
 }
 
-/// Where the page needs the height, what strip and sheet say already gives way, and beside a verdict what was to be done.
-/// Later: what has just been shown has no height yet.
+/// Where the page needs the height, what strip and sheet say already gives way, and beside a verdict what was to be
+/// done. Later: what has just been shown has no height yet.
 void JobPage::make_room() {
   const auto settle = [this] {
     if (page_ == nullptr) {
@@ -157,27 +158,22 @@ void JobPage::make_room() {
 
 void JobPage::ask_note() {
   ask_->ask({tr("A note for this step"), tr("Keep the note"), true, [this](const std::string& text) {
-               const bool kept = send(job::Note{step_id_, text});
-               static_cast<void>(kept);
+               return send(job::Note{step_id_, text});
              }});
 }
 
 void JobPage::ask_reason() {
   ask_->ask({tr("Go on against the sheet: why? The reason stands on the record with your name."),
              tr("Go on with this reason"), true, [this](const std::string& text) {
-               if (send(job::Deviate{step_id_, text})) {
-                 go_on();
-               }
+               return send_and_go_on(job::Deviate{step_id_, text});
              }});
 }
 
 void JobPage::ask_not_required() {
-  ask_->ask({tr("Not required in this job: why?"), tr("Not required for this reason"), true,
-             [this](const std::string& text) {
-               if (send(job::SayNotRequired{step_id_, text})) {
-                 go_on();
-               }
-             }});
+  ask_->ask(
+      {tr("Not required in this job: why?"), tr("Not required for this reason"), true, [this](const std::string& text) {
+         return send_and_go_on(job::SayNotRequired{step_id_, text});
+       }});
 }
 
 void JobPage::ask_parking() {
@@ -218,7 +214,10 @@ void JobPage::show_hours() {
   for (const job::StageTime& each : job::stage_hours(bench_->state())) {
     for (const sheet::Stage& stage : bench_->state().sheets.job->stages) {
       if (stage.id == each.stage) {
-        text += tr("%1: %2 h %3 min").arg(qt(stage.title.in(window_language()))).arg(each.minutes / 60).arg(each.minutes % 60) +
+        text += tr("%1: %2 h %3 min")
+                    .arg(qt(stage.title.in(window_language())))
+                    .arg(each.minutes / 60)
+                    .arg(each.minutes % 60) +
                 QLatin1Char('\n');
       }
     }
@@ -235,15 +234,14 @@ void JobPage::ask_taking_back() {
       continue;
     }
     const std::int64_t seq = entry->seq;
-    const QString words = tr("Entry %1, %2, %3: %4")
-                              .arg(seq)
-                              .arg(bench_->initials_of(entry->person), time_text(entry->moment),
-                                   answer_words(entry->body));
+    const QString words =
+        tr("Entry %1, %2, %3: %4")
+            .arg(seq)
+            .arg(bench_->initials_of(entry->person), time_text(entry->moment), answer_words(entry->body));
     picks.push_back({std::to_string(seq), words, [this, seq] {
                        ask_->ask({tr("Take entry %1 back: why? It stays on the record, struck through.").arg(seq),
                                   tr("Take it back"), true, [this, seq](const std::string& text) {
-                                    const bool kept = send(job::Withdraw{seq, text});
-                                    static_cast<void>(kept);
+                                    return send(job::Withdraw{seq, text});
                                   }});
                      }});
   }
@@ -259,9 +257,11 @@ void JobPage::ask_handing_over() {
     picks.push_back({each.initials, qt(each.initials + " – " + each.name), [this, each] {
                        ask_->ask({tr("What should %1 know?").arg(qt(each.name)), tr("Hand over"), true,
                                   [this, each](const std::string& text) {
-                                    if (send(job::HandOver{each.id, text})) {
+                                    const bool kept = send(job::HandOver{each.id, text});
+                                    if (kept) {
                                       bench_->set_person(each);
                                     }
+                                    return kept;
                                   }});
                      }});
   }

@@ -118,7 +118,8 @@ void JobPage::connect_parts() {
   auto* wedge = child_of<Wedge>(static_cast<QWidget*>(this), surroundings_.after);
   connect(wedge, &Wedge::burst, this, [this](const std::string& text) {
     if (page_ != nullptr && !ask_->asking() && !page_->take_burst(text)) {
-      say_refusal({"not_wanted", "", {SHIMWRIGHT_TEXT("bench", "“{0}” came in, but this step asks for no value."), {text}}});
+      say_refusal(
+          {"not_wanted", "", {SHIMWRIGHT_TEXT("bench", "“{0}” came in, but this step asks for no value."), {text}}});
     }
   });
   connect(wedge, &Wedge::digit, this, [this](int digit) {
@@ -304,6 +305,14 @@ bool JobPage::send(const job::Command& command) {
     say_refusal(entries.error());
   }
   return entries.has_value();
+}
+
+bool JobPage::send_and_go_on(const job::Command& command) {
+  const bool kept = send(command);
+  if (kept) {
+    go_on();
+  }
+  return kept;
 }
 
 void JobPage::resizeEvent(QResizeEvent* event) {

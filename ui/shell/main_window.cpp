@@ -22,7 +22,25 @@ MainWindow::MainWindow(bench::Workbench& bench, Settings& settings, const Equipm
   tell_looks_only();
   resize(QSize(1366, 768).boundedTo(screen()->availableSize()));
   restoreGeometry(settings.geometry());
-  bring(PageName::home, {});
+  top_->show_place(PageName::home);
+}
+
+// The window itself first, and then what takes a moment to read.
+void MainWindow::paintEvent(QPaintEvent* event) {
+  QWidget::paintEvent(event);
+  if (!painted_) {
+    painted_ = true;
+    QMetaObject::invokeMethod(this, &MainWindow::come_home, Qt::QueuedConnection);
+  }
+}
+
+void MainWindow::come_home() {
+  const auto workshop = bench_->store().registers().workshop();
+  const auto named = workshop ? *workshop : std::nullopt;
+  top_->set_demo_workshop(named && is_demo_workshop(*named));
+  if (stack_->count() == 0) {
+    bring(PageName::home, {});
+  }
 }
 
 void MainWindow::build() {
@@ -55,9 +73,6 @@ void MainWindow::build() {
           [this] { top_->set_person(widgets::qt(bench_->person().initials)); });
   connect(backup_, &DailyBackup::failed, this, &MainWindow::backup_failed);
   connect(backup_, &DailyBackup::done, this, &MainWindow::tell_backup);
-  const auto workshop = bench_->store().registers().workshop();
-  const auto named = workshop ? *workshop : std::nullopt;
-  top_->set_demo_workshop(named && is_demo_workshop(*named));
 }
 
 void MainWindow::add_keys() {

@@ -118,6 +118,9 @@ void dress(QApplication& application, Scheme scheme, const print::Fonts& fonts) 
 
 void set_part(QWidget* widget, const char* part) {
   widget->setProperty("part", QLatin1String(part == nullptr ? "" : part));
+  if (!widget->testAttribute(Qt::WA_WState_Polished)) {
+    return;
+  }
   // A part given later than the style sheet is only seen after this.
   widget->style()->unpolish(widget);
   widget->style()->polish(widget);

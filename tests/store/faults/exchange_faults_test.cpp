@@ -3,7 +3,7 @@
 #include <functional>
 #include <set>
 
-#include "../exchange.h"
+#include "exchange.h"
 #include "faulty_disk.h"
 #include "shimwright/store/backup.h"
 #include "shimwright/store/restore.h"

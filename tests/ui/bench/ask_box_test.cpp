@@ -36,7 +36,10 @@ struct Asked {
 TEST_CASE("a reason is asked in place: Enter leads to the button, and only that answers") {
   Asked asked;
   std::string answer;
-  asked.box->ask({"Why?", "Go on", true, [&](const std::string& text) { answer = text; }});
+  asked.box->ask({"Why?", "Go on", true, [&](const std::string& text) {
+                    answer = text;
+                    return true;
+                  }});
   auto* field = asked.part<QLineEdit>("field-ask");
   CHECK(field->hasFocus());
   QTest::keyClicks(field, " worn spline ");
@@ -49,10 +52,27 @@ TEST_CASE("a reason is asked in place: Enter leads to the button, and only that 
   CHECK_FALSE(asked.box->asking());
 }
 
+TEST_CASE("a question whose answer is refused stands with what was typed, and the same button answers again") {
+  Asked asked;
+  bool accepts = false;
+  asked.box->ask({"Why?", "Go on", true, [&](const std::string&) { return accepts; }});
+  auto* field = asked.part<QLineEdit>("field-ask");
+  QTest::keyClicks(field, "worn spline");
+  QTest::keyClick(asked.part<widgets::Button>("button-ask-yes"), Qt::Key_Return);
+  CHECK(asked.box->asking());
+  CHECK(field->text() == "worn spline");
+  accepts = true;
+  QTest::keyClick(asked.part<widgets::Button>("button-ask-yes"), Qt::Key_Return);
+  CHECK_FALSE(asked.box->asking());
+}
+
 TEST_CASE("no answer without words, and Escape leaves") {
   Asked asked;
   bool answered = false;
-  asked.box->ask({"Why?", "Go on", true, [&](const std::string&) { answered = true; }});
+  asked.box->ask({"Why?", "Go on", true, [&](const std::string&) {
+                    answered = true;
+                    return true;
+                  }});
   QTest::mouseClick(asked.part<widgets::Button>("button-ask-yes"), Qt::LeftButton);
   CHECK_FALSE(answered);
   CHECK(asked.box->asking());

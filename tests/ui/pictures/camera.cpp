@@ -10,6 +10,7 @@
 #include <catch2/catch.hpp>
 #include <utility>
 
+#include "come_up.h"
 #include "shimwright/bench/job_page.h"
 
 namespace shimwright::test {
@@ -71,6 +72,9 @@ void open_at_smallest(QWidget& window) {
   window.resize(smallest_screen);
   window.show();
   REQUIRE(QTest::qWaitForWindowActive(&window));
+  if (auto* main = qobject_cast<shell::MainWindow*>(&window)) {
+    come_up(*main);
+  }
 }
 
 void press(QWidget& window, const QString& button) {

@@ -3,6 +3,7 @@
 #include <QSignalSpy>
 #include <catch2/catch.hpp>
 
+#include "come_up.h"
 #include "shell_bench.h"
 
 using namespace shimwright;
@@ -23,8 +24,7 @@ struct WindowBench {
   }
   void open() {
     window = std::make_unique<shell::MainWindow>(bench.workbench(), settings, equipment);
-    window->show();
-    REQUIRE(QTest::qWaitForWindowActive(window.get()));
+    test::come_up(*window);
   }
   [[nodiscard]] std::string person() { return bench.workbench().person().initials; }
 };

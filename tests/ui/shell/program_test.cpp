@@ -6,6 +6,7 @@
 #include <QTemporaryDir>
 #include <catch2/catch.hpp>
 
+#include "come_up.h"
 #include "shell_bench.h"
 #include "shimwright/store/registers.h"
 
@@ -25,6 +26,10 @@ struct Start {
     program = std::make_unique<shell::Program>(settings, equipment);
     program->start(words);
   }
+  void wait_for_main() {
+    REQUIRE(program->main_window() != nullptr);
+    test::come_up(*program->main_window());
+  }
   [[nodiscard]] const QWidget& start_window() const { return *program->start_window(); }
   void begin_own() {
     start();
@@ -33,7 +38,7 @@ struct Start {
       QTest::keyClicks(named(start_window(), field), text);
     }
     test::press(start_window(), "button-begin");
-    REQUIRE(program->main_window() != nullptr);
+    wait_for_main();
   }
 };
 
@@ -50,7 +55,7 @@ TEST_CASE("the first start begins the workshop's own store, and the next one ope
   CHECK(named<QPushButton>(*it.program->main_window(), "button-person")->text() == "At the bench: AB");
   CHECK_FALSE(named(*it.program->main_window(), "mark-demo-workshop")->isVisible());
   it.start();
-  REQUIRE(it.program->main_window() != nullptr);
+  it.wait_for_main();
   CHECK(it.program->start_window() == nullptr);
   CHECK_FALSE(QFile::exists(QString::fromStdString(it.equipment.places.demo)));
 }
@@ -59,11 +64,11 @@ TEST_CASE("the first start tries the demonstration, which stays apart from the o
   Start it;
   it.start();
   test::press(it.start_window(), "button-demo");
-  REQUIRE(it.program->main_window() != nullptr);
+  it.wait_for_main();
   CHECK(named(*it.program->main_window(), "mark-demo-workshop")->isVisible());
   CHECK_FALSE(QFile::exists(QString::fromStdString(it.equipment.places.own)));
   it.start();
-  REQUIRE(it.program->main_window() != nullptr);
+  it.wait_for_main();
   test::press(*it.program->main_window(), "button-settings");
   test::press(*it.program->main_window(), "button-other-store");
   REQUIRE(QTest::qWaitFor([&] { return it.program->start_window() != nullptr; }));
@@ -78,7 +83,7 @@ TEST_CASE("the demonstration can be asked for, the first time and again") {
   words.demo = true;
   for (int time = 0; time < 2; ++time) {
     it.start(words);
-    REQUIRE(it.program->main_window() != nullptr);
+    it.wait_for_main();
     CHECK(named(*it.program->main_window(), "mark-demo-workshop")->isVisible());
     const auto take_up = it.program->main_window()->findChildren<QPushButton*>(QRegularExpression("button-take-up-.*"));
     CHECK_FALSE(take_up.isEmpty());
@@ -97,19 +102,19 @@ TEST_CASE("a locked store says who holds it and can be looked at") {
   CHECK(named<QLabel>(it.start_window(), "hindrance")->text().contains("Rolf Tarn"));
   SECTION("looking only") {
     test::press(it.start_window(), "button-look");
-    REQUIRE(it.program->main_window() != nullptr);
+    it.wait_for_main();
     CHECK(named(*it.program->main_window(), "notice-looks-only")->isVisible());
   }
   SECTION("trying again after it was closed there") {
     other->reset();
     test::press(it.start_window(), "button-retry");
-    REQUIRE(it.program->main_window() != nullptr);
+    it.wait_for_main();
     CHECK(named(*it.program->main_window(), "notice-looks-only") == nullptr);
   }
   SECTION("breaking the lock") {
     test::press(it.start_window(), "button-break-lock");
     test::press(it.start_window(), "button-break-really");
-    REQUIRE(it.program->main_window() != nullptr);
+    it.wait_for_main();
     other->reset();
     it.program.reset();
   }

@@ -11,6 +11,7 @@
 #include <catch2/catch.hpp>
 #include <set>
 
+#include "come_up.h"
 #include "painted.h"
 #include "shell_bench.h"
 #include "shimwright/bench/job_page.h"
@@ -41,8 +42,7 @@ struct WalkBench {
   void open() {
     window = std::make_unique<shell::MainWindow>(bench.workbench(), settings, equipment);
     window->resize(smallest_screen);
-    window->show();
-    REQUIRE(QTest::qWaitForWindowActive(window.get()));
+    test::come_up(*window);
   }
 };
 
@@ -232,9 +232,10 @@ TEST_CASE("no screen needs more room than the smallest one has at twice the size
                     << it.window->minimumSizeHint().height());
     CHECK(it.window->size() == smallest_at_twice);
   };
-  for (const auto& [page, name] :
-       {std::pair{shell::PageName::home, "home"}, {shell::PageName::new_job, "new job"},
-        {shell::PageName::past_jobs, "past jobs"}, {shell::PageName::workshop, "workshop"}}) {
+  for (const auto& [page, name] : {std::pair{shell::PageName::home, "home"},
+                                   {shell::PageName::new_job, "new job"},
+                                   {shell::PageName::past_jobs, "past jobs"},
+                                   {shell::PageName::workshop, "workshop"}}) {
     REQUIRE(it.window->go(page));
     fits(name);
   }

@@ -49,7 +49,7 @@ class KeyTechnician {
   /// pack came off; `photo` the file a script's photo names.
   void keep(const job::Command& command, const std::string& shim_to_come = {}, const QString& photo = {});
 
-  void key(Qt::Key key, Qt::KeyboardModifiers modifiers = Qt::NoModifier);
+  virtual void key(Qt::Key key, Qt::KeyboardModifiers modifiers = Qt::NoModifier);
   void type(const std::string& text);
   /// Tab until the widget of that name has the focus.
   virtual void fill(const QString& name, const std::string& text);

@@ -5,6 +5,7 @@
 #include <catch2/catch.hpp>
 #include <variant>
 
+#include "come_up.h"
 #include "shimwright/past/record_view.h"
 #include "shimwright/widgets/say.h"
 
@@ -16,8 +17,7 @@ BenchWindow::BenchWindow(const std::string& script, const QString& place)
   equipment_ = equipment();
   window_ = std::make_unique<shell::MainWindow>(rig_.workbench(), settings_, equipment_);
   window_->resize(1366, 768);  // the smallest screen it is made for
-  window_->show();
-  REQUIRE(QTest::qWaitForWindowActive(window_.get()));
+  come_up(*window_);
 }
 
 shell::Equipment BenchWindow::equipment() {

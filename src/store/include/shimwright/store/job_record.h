@@ -8,7 +8,8 @@
 
 namespace shimwright::store {
 
-/// The record of a stored job, finished or not, with the names and personal texts the store has. Codes as Store::load().
+/// The record of a stored job, finished or not, with the names and personal texts the store has. Codes as
+/// Store::load().
 [[nodiscard]] Result<record::Record> record_of(Store& store, const std::string& job);
 
 }  // namespace shimwright::store

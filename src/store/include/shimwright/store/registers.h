@@ -32,7 +32,8 @@ class Registers {
 
   /// Keeps an issue for ever, after it was read and found valid; gives its hash. Adding the same bytes again changes
   /// nothing. Refused as sheet::read_job_sheet() and sheet::read_spec_sheet() refuse, and `issue_taken`: another file
-  /// says it is this issue.
+  /// says it is this issue; `mark_lost`: an issue of a demonstration sheet without its mark; `no_reason`: a job sheet
+  /// has a caution or hold point less than the issue before (sheet::taken_away_for, drafts carry the reasons).
   [[nodiscard]] Result<std::string> add_job_sheet(const std::string& json, const By& by);
   [[nodiscard]] Result<std::string> add_spec_sheet(const std::string& json, const By& by);
   /// The latest issue of each name, by name.

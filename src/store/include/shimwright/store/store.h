@@ -16,6 +16,7 @@ namespace shimwright::store {
 
 class Connection;
 class Registers;
+class SheetShelf;
 class WriterLock;
 
 enum class Mode { read_write, look_only };
@@ -75,11 +76,13 @@ class Store {
   /// Keeps entries, their personal texts and all that is derived from them, in one transaction; after a return without
   /// error they are on the disk. `after` is the job as these entries have made it: its next step, pack serials and the
   /// like come from there. Codes: `lost_race` (the first entry does not follow the last one stored: load again),
-  /// `not_utf8`, `unknown_sheet` (a job is opened on a sheet that is not in the store).
+  /// `not_utf8`, and where a job is opened `unknown_sheet` (it is not in the store) and `not_checked` (a sheet without
+  /// the demonstration mark that nobody checked).
   [[nodiscard]] Result<void> append(const std::string& job, const std::vector<job::Entry>& entries,
                                     const std::vector<job::PrivateText>& texts, const job::JobState& after);
 
-  /// Codes: `unknown_job`; as job::decode() for an entry of a newer program.
+  /// Codes: `unknown_job`, `not_foldable` (the opening is not its first entry), `unknown_sheet`; as the readers of
+  /// sheets; as job::decode() for an entry of a newer program.
   [[nodiscard]] Result<LoadedJob> load(const std::string& job) const;
 
   /// Latest first.
@@ -129,6 +132,7 @@ class Store {
 
   /// For the functions of this layer that live beside the class.
   [[nodiscard]] Connection& connection() const;
+  [[nodiscard]] SheetShelf& sheet_shelf() const;
 
  private:
   friend Result<std::unique_ptr<Store>> open_on(const std::string& file_system, const std::string& path,
@@ -140,6 +144,7 @@ class Store {
   std::unique_ptr<WriterLock> lock_;
   std::unique_ptr<Connection> connection_;
   std::unique_ptr<Registers> registers_;
+  std::unique_ptr<SheetShelf> sheet_shelf_;
   std::string path_;
   std::optional<Message> why_look_only_;
 };

@@ -8,6 +8,7 @@
 
 #include "shimwright/job/context.h"
 #include "shimwright/job/entry.h"
+#include "shimwright/job/state.h"
 #include "shimwright/record/hash.h"
 
 /// What goes into a store and comes out of it.
@@ -23,9 +24,8 @@ struct By {
 struct LoadedJob {
   std::string id;
   std::vector<job::Entry> entries;
-  std::vector<record::StoredEntry> stored;  ///< the same entries with bytes and hashes
-  std::string sheet_json;                   ///< the job sheet it was opened on, byte for byte
-  std::string spec_json;
+  std::vector<record::StoredEntry> stored;                          ///< the same entries with bytes and hashes
+  job::Sheets sheets;                                               ///< those it was opened on
   std::map<std::string, std::optional<std::string>> private_texts;  ///< by id; no text: erased
   std::map<std::string, std::string> private_salts;  ///< by id, hexadecimal: with it the digest can be proved
 };
@@ -100,7 +100,8 @@ struct SheetIssue {
 /// One change of a register: what it was made to.
 struct RegisterChange {
   std::int64_t position = 0;
-  std::string table;  ///< `person`, `instrument`, `tray`, `workshop`, `job_sheet`, `spec_sheet`, `private_text`, `job`
+  std::string table;  ///< `person`, `instrument`, `tray`, `workshop`, `job_sheet`, `spec_sheet`, `sheet_check`,
+                      ///< `private_text`, `job`
   std::string id;
   By by;
   std::string body;  ///< canonical JSON of the whole item after the change

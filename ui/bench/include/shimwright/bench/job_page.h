@@ -76,6 +76,7 @@ class JobPage : public QWidget {
   void go_on();
   void say_refusal(const Error& error);
   bool send(const job::Command& command);
+  bool send_and_go_on(const job::Command& command);
   void ask_more();
   void ask_taking_back();
   void show_hours();

@@ -29,7 +29,8 @@ struct Ask {
   QString question;
   QString button;                           ///< what happens: `Go on with this reason`
   bool needs_text = true;
-  std::function<void(std::string)> answer;  ///< called once with the trimmed text
+  /// Called with the trimmed text; false: it was refused, so the question stands with its text.
+  std::function<bool(std::string)> answer;
 };
 
 /// How one kind of step is done. Draws the state of the job and sends commands; no rule lives here. The job screen

@@ -39,9 +39,11 @@ class MainWindow : public QWidget {
 
  protected:
   void closeEvent(QCloseEvent* event) override;
+  void paintEvent(QPaintEvent* event) override;
 
  private:
   void build();
+  void come_home();
   void add_keys();
   [[nodiscard]] PageLinks links();
   void choose_first_person();
@@ -71,9 +73,10 @@ class MainWindow : public QWidget {
   DailyBackup* backup_ = nullptr;
   Tone* tone_ = nullptr;
   std::map<PageName, PluggedPage> pages_;
-  std::optional<PageName> current_;  ///< nothing: the settings
+  std::optional<PageName> current_;  ///< nothing: the settings, or the window has just come up
   PageName before_ = PageName::home;
   bool closing_anyway_ = false;
+  bool painted_ = false;
 };
 
 }  // namespace shimwright::shell
