@@ -115,11 +115,15 @@ PluggedPage plug_workshop(const PageHouse& house) {
   workshop::WorkshopWays ways = workshop::usual_workshop_ways();
   ways.clock = house.equipment->clock;
   ways.paper = past::paper_of(QLocale::system());
+  ways.data.by = [bench = house.bench] { return store::By{bench->person().id, bench->now()}; };
+  ways.data.backup_folder = [settings = house.settings] { return settings->backup_folder(); };
+  ways.data.use_backup_folder = house.links.use_backup_folder;
   auto* page = widgets::child_of<workshop::WorkshopPage>(house.parent, house.bench->store(), std::move(ways));
   QObject::connect(page, &workshop::WorkshopPage::backed_up, page,
                    [links = house.links](qint64 at_ms, const QString& file) {
                      links.backed_up(LastBackup{at_ms, file});
                    });
+  QObject::connect(page, &workshop::WorkshopPage::restore_wanted, page, house.links.restore);
   PluggedPage plugged;
   plugged.widget = page;
   plugged.come = [page](const std::string& /*about*/) { page->refresh(); };

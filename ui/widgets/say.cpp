@@ -1,6 +1,7 @@
 #include "shimwright/widgets/say.h"
 
 #include <QCoreApplication>
+#include <QDateTime>
 
 #include "shimwright/quantity/typed_number.h"
 
@@ -10,7 +11,8 @@ namespace {
 
 /// The layers' names are the contexts their sentences are translated in.
 QString translated(const std::string& pattern) {
-  for (const char* context : {"job", "shell", "shim", "sheet", "vehicle", "quantity", "store", "print", "record", "json", "cli", "bench"}) {
+  for (const char* context :
+       {"job", "shell", "shim", "sheet", "vehicle", "quantity", "store", "print", "record", "json", "cli", "bench"}) {
     QString found = QCoreApplication::translate(context, pattern.c_str());
     if (found != QString::fromStdString(pattern)) {
       return found;
@@ -39,6 +41,10 @@ std::string plain(const QString& text) {
 
 QString number_text(std::string_view digits) {
   return QString::fromStdString(quantity::with_true_minus(std::string(digits)));
+}
+
+QString day_and_time(std::int64_t at_ms) {
+  return QDateTime::fromMSecsSinceEpoch(at_ms).toString(QStringLiteral("d MMM yyyy, HH:mm"));
 }
 
 }  // namespace shimwright::widgets

@@ -37,8 +37,7 @@ WorkshopPage::WorkshopPage(store::Store& store, WorkshopWays ways, QWidget* pare
   row->addWidget(list_);
   row->addWidget(pages_, 1);
   add_section(tr("Spec sheets"), QStringLiteral("spec-sheets"), [this](Scroll& page) { show_spec_sheets(page); });
-  add_section(tr("Job sheets"), QStringLiteral("job-sheets"),
-              [this](Scroll& page) { show_job_sheets(page); });
+  add_section(tr("Job sheets"), QStringLiteral("job-sheets"), [this](Scroll& page) { show_job_sheets(page); });
   add_section(tr("Shim trays"), QStringLiteral("trays"),
               [this](Scroll& page) { fill_trays(page, store_->registers()); });
   add_section(tr("Instruments"), QStringLiteral("instruments"),
@@ -48,6 +47,7 @@ WorkshopPage::WorkshopPage(store::Store& store, WorkshopWays ways, QWidget* pare
   data_ = child_of<DataSection>(sections_.back().page->content(), *store_, ways_);
   sections_.back().page->column()->addWidget(data_);
   connect(data_, &DataSection::backed_up, this, &WorkshopPage::backed_up);
+  connect(data_, &DataSection::restore_wanted, this, &WorkshopPage::restore_wanted);
   list->addStretch(1);
   setFocusProxy(sections_.front().button);
   choose(0);
@@ -98,7 +98,8 @@ void WorkshopPage::show_spec_sheets(Scroll& page) {
 
 void WorkshopPage::show_job_sheets(Scroll& page) {
   fill_job_sheets(page, store_->registers(), [this, &page](const sheet::JobSheet& sheet) {
-    const QString file = ways_.choose_file ? ways_.choose_file(widgets::qt(sheet.name) + QStringLiteral(".pdf")) : QString();
+    const QString file =
+        ways_.choose_file ? ways_.choose_file(widgets::qt(sheet.name) + QStringLiteral(".pdf")) : QString();
     if (file.isEmpty()) {
       return;
     }

@@ -2,32 +2,25 @@
 
 #include <QCoreApplication>
 #include <QDateTime>
-#include <QDir>
 #include <QFileDialog>
-#include <QFileInfo>
 
 namespace shimwright::workshop {
 
 WorkshopWays usual_workshop_ways() {
   return {[] {
             return QFileDialog::getExistingDirectory(
-                nullptr, QCoreApplication::translate("workshop", "Choose the folder for the backup"));
+                nullptr, QCoreApplication::translate("workshop", "Choose the folder for backups"));
           },
           [] {
             const QDateTime now = QDateTime::currentDateTime();
             return job::Moment{now.toMSecsSinceEpoch(), now.offsetFromUtc() / 60, false};
           },
           [](const QString& suggestion) {
-            return QFileDialog::getSaveFileName(
-                nullptr, QCoreApplication::translate("workshop", "Save the blank sheet as PDF"), suggestion,
-                QCoreApplication::translate("workshop", "PDF (*.pdf)"));
-          }};
-}
-
-QString backup_file(const QString& folder, const QString& store_path) {
-  const QFileInfo store(store_path);
-  const QString ending = store.suffix().isEmpty() ? QString() : QLatin1Char('.') + store.suffix();
-  return QDir::cleanPath(QDir(folder).absoluteFilePath(store.completeBaseName() + QStringLiteral("-backup") + ending));
+            return QFileDialog::getSaveFileName(nullptr,
+                                                QCoreApplication::translate("workshop", "Save the blank sheet as PDF"),
+                                                suggestion, QCoreApplication::translate("workshop", "PDF (*.pdf)"));
+          },
+          record::PaperSize::a4, usual_data_ways()};
 }
 
 }  // namespace shimwright::workshop

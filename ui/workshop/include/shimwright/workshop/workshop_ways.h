@@ -6,6 +6,7 @@
 
 #include "shimwright/job/entry.h"
 #include "shimwright/record/page.h"
+#include "shimwright/workshop/data_ways.h"
 
 namespace shimwright::workshop {
 
@@ -17,12 +18,10 @@ struct WorkshopWays {
   /// Lets a person say where a file goes; blank: nowhere.
   std::function<QString(const QString& suggestion)> choose_file = {};
   record::PaperSize paper = record::PaperSize::a4;
+  DataWays data = {};
 };
 
 /// The dialog of the toolkit and the clock of this machine.
 [[nodiscard]] WorkshopWays usual_workshop_ways();
-
-/// The file in that folder that a backup of the store is kept in.
-[[nodiscard]] QString backup_file(const QString& folder, const QString& store_path);
 
 }  // namespace shimwright::workshop
