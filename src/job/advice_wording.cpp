@@ -130,7 +130,7 @@ Message step_reason(const shim::FloatAnswer& answer) {
 }  // namespace
 
 std::string bearing_name(Side side) {
-  return side == Side::lower ? SHIMWRIGHT_TEXT("job", "large bearing") : SHIMWRIGHT_TEXT("job", "small bearing");
+  return side == Side::lower ? SHIMWRIGHT_TEXT("word", "large bearing") : SHIMWRIGHT_TEXT("word", "small bearing");
 }
 
 Message gone_reason(const std::string& shim) {

@@ -5,8 +5,8 @@
 /// What the body of each kind holds on disk, version 1 (docs/formats/entries.md). One list of members serves writing
 /// and reading, so that the two cannot drift apart. `each(key, member)` is called for every member in turn.
 ///
-/// These lists are for ever. A change of a kind's body is a new version with a list of its own, and the old list stays
-/// with the struct it filled.
+/// These lists are for ever. Version 2 of the kinds that name an instrument or a feel has what stands behind “from
+/// version 2 on” as well; all of it may be absent, and a body without it is written as version 1.
 namespace shimwright::job::version_1 {
 
 /// A standard uncertainty, kept in whole nanometres.
@@ -38,6 +38,9 @@ void fields(auto& each, Same<InstrumentUsed> auto& it) {
   each("permissible_error", it.permissible_error);
   each("calibrated_to", it.calibrated_to);
   each("overdue", it.overdue);
+  // From version 2 on:
+  each("calibrated_on", it.calibrated_on);
+  each("repeatability", it.repeatability);
 }
 
 void fields(auto& each, Same<LimitUsed> auto& it) {
@@ -158,6 +161,8 @@ void fields(auto& each, Same<ShimTried> auto& it) {
   each("fit", it.fit);
   each("thickness", it.thickness);
   each("u_nm", it.u_nm);
+  // From version 2 on:
+  each("feel_nm", it.feel_nm);
 }
 
 void fields(auto& each, Same<DepthsRead> auto& it) {

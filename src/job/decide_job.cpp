@@ -17,21 +17,6 @@ int year_of(const Moment& moment) {
   return static_cast<int>(std::chrono::year_month_day(days).year());
 }
 
-bool is_date(const std::string& text) {
-  if (text.size() != 10 || text[4] != '-' || text[7] != '-') {
-    return false;
-  }
-  for (std::size_t at = 0; at < text.size(); ++at) {
-    if (at != 4 && at != 7 && (text[at] < '0' || text[at] > '9')) {
-      return false;
-    }
-  }
-  const std::chrono::year_month_day day(std::chrono::year(std::stoi(text.substr(0, 4))),
-                                        std::chrono::month(static_cast<unsigned>(std::stoi(text.substr(5, 2)))),
-                                        std::chrono::day(static_cast<unsigned>(std::stoi(text.substr(8, 2)))));
-  return day.ok();
-}
-
 std::optional<PrivateReference> reference_to(const std::optional<PrivateText>& text) {
   return text ? std::optional(PrivateReference{text->id, text->digest}) : std::nullopt;
 }

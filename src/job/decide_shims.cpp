@@ -50,8 +50,8 @@ Bodies decide_on(const Desk& desk, const TryShim& command) {
     bodies = *std::move(first);
   }
   const std::int64_t u_nm = std::llround(shim->u_mm * 1e6);
-  bodies.emplace_back(
-      ShimTried{desk.at(**step), (*step)->its_side(), command.shim, command.fit, shim->thickness, u_nm});
+  bodies.emplace_back(ShimTried{desk.at(**step), (*step)->its_side(), command.shim, command.fit, shim->thickness, u_nm,
+                                desk.context.feel_nm});
   return with_advice(desk, **step, std::move(bodies));
 }
 

@@ -35,45 +35,23 @@ Result<const sheet::Step*> open_way_to(const Desk& desk, const std::string& step
   return step;
 }
 
-std::string instrument_word(sheet::InstrumentKind kind) {
-  switch (kind) {
-    case sheet::InstrumentKind::dial_gauge:
-      return SHIMWRIGHT_TEXT("job", "dial gauge");
-    case sheet::InstrumentKind::depth_gauge:
-      return SHIMWRIGHT_TEXT("job", "depth gauge");
-    case sheet::InstrumentKind::micrometer:
-      return SHIMWRIGHT_TEXT("job", "micrometer");
-    case sheet::InstrumentKind::torque_wrench:
-      return SHIMWRIGHT_TEXT("job", "torque wrench");
-    case sheet::InstrumentKind::thermometer:
-      return SHIMWRIGHT_TEXT("job", "thermometer");
-    case sheet::InstrumentKind::multimeter:
-      return SHIMWRIGHT_TEXT("job", "multimeter");
-    case sheet::InstrumentKind::pressure_gauge:
-      return SHIMWRIGHT_TEXT("job", "pressure gauge");
-    case sheet::InstrumentKind::scale:
-      return SHIMWRIGHT_TEXT("job", "scale");
-  }
-  return "";
-}
-
 namespace {
 
 /// A visitor: one phrase a kind of step.
 struct AnswerWords {
-  std::string operator()(const sheet::DoStep&) const { return SHIMWRIGHT_TEXT("job", "“done”"); }
-  std::string operator()(const sheet::CheckStep&) const { return SHIMWRIGHT_TEXT("job", "“in order” or a finding"); }
-  std::string operator()(const sheet::ChooseStep&) const { return SHIMWRIGHT_TEXT("job", "one of its choices"); }
-  std::string operator()(const sheet::ReadStep&) const { return SHIMWRIGHT_TEXT("job", "readings"); }
-  std::string operator()(const sheet::PeakStep&) const { return SHIMWRIGHT_TEXT("job", "the highest reading"); }
-  std::string operator()(const sheet::PartStep&) const { return SHIMWRIGHT_TEXT("job", "the parts fitted"); }
-  std::string operator()(const sheet::PhotoStep&) const { return SHIMWRIGHT_TEXT("job", "photos"); }
-  std::string operator()(const sheet::TextStep&) const { return SHIMWRIGHT_TEXT("job", "words"); }
-  std::string operator()(const sheet::GaugeFitStep&) const { return SHIMWRIGHT_TEXT("job", "trials with the gauge"); }
-  std::string operator()(const sheet::DepthStep&) const { return SHIMWRIGHT_TEXT("job", "depths"); }
-  std::string operator()(const sheet::FloatStep&) const { return SHIMWRIGHT_TEXT("job", "lifts at its spots"); }
-  std::string operator()(const sheet::TeachInStep&) const { return SHIMWRIGHT_TEXT("job", "a teach-in"); }
-  std::string operator()(const sheet::SignStep&) const { return SHIMWRIGHT_TEXT("job", "a signature"); }
+  std::string operator()(const sheet::DoStep&) const { return SHIMWRIGHT_TEXT("word", "“done”"); }
+  std::string operator()(const sheet::CheckStep&) const { return SHIMWRIGHT_TEXT("word", "“in order” or a finding"); }
+  std::string operator()(const sheet::ChooseStep&) const { return SHIMWRIGHT_TEXT("word", "one of its choices"); }
+  std::string operator()(const sheet::ReadStep&) const { return SHIMWRIGHT_TEXT("word", "readings"); }
+  std::string operator()(const sheet::PeakStep&) const { return SHIMWRIGHT_TEXT("word", "the highest reading"); }
+  std::string operator()(const sheet::PartStep&) const { return SHIMWRIGHT_TEXT("word", "the parts fitted"); }
+  std::string operator()(const sheet::PhotoStep&) const { return SHIMWRIGHT_TEXT("word", "photos"); }
+  std::string operator()(const sheet::TextStep&) const { return SHIMWRIGHT_TEXT("word", "words"); }
+  std::string operator()(const sheet::GaugeFitStep&) const { return SHIMWRIGHT_TEXT("word", "trials with the gauge"); }
+  std::string operator()(const sheet::DepthStep&) const { return SHIMWRIGHT_TEXT("word", "depths"); }
+  std::string operator()(const sheet::FloatStep&) const { return SHIMWRIGHT_TEXT("word", "lifts at its spots"); }
+  std::string operator()(const sheet::TeachInStep&) const { return SHIMWRIGHT_TEXT("word", "a teach-in"); }
+  std::string operator()(const sheet::SignStep&) const { return SHIMWRIGHT_TEXT("word", "a signature"); }
 };
 
 }  // namespace
@@ -104,33 +82,6 @@ Result<quantity::TypedNumber> number_typed(const std::string& place, const std::
   return number;
 }
 
-namespace {
-
-/// The calendar day of a moment where it was (ISO 8601), by days since 1970 (algorithm of the proleptic Gregorian
-/// calendar in 400-year eras).
-std::string iso_day(const Moment& moment) {
-  constexpr std::int64_t minute_ms = 60'000;
-  constexpr std::int64_t day_ms = 1'440 * minute_ms;
-  const std::int64_t local = moment.at_ms + moment.offset_min * minute_ms;
-  const std::int64_t days = (local >= 0 ? local : local - (day_ms - 1)) / day_ms + 719'468;
-  const std::int64_t era = (days >= 0 ? days : days - 146'096) / 146'097;
-  const std::int64_t day_of_era = days - era * 146'097;
-  const std::int64_t year_of_era = (day_of_era - day_of_era / 1'460 + day_of_era / 36'524 - day_of_era / 146'096) / 365;
-  const std::int64_t day_of_year = day_of_era - (365 * year_of_era + year_of_era / 4 - year_of_era / 100);
-  const std::int64_t shifted_month = (5 * day_of_year + 2) / 153;
-  const std::int64_t day = day_of_year - (153 * shifted_month + 2) / 5 + 1;
-  const std::int64_t month = shifted_month < 10 ? shifted_month + 3 : shifted_month - 9;
-  const std::int64_t year = year_of_era + era * 400 + (month <= 2 ? 1 : 0);
-  const auto two = [](std::int64_t number) { return (number < 10 ? "0" : "") + std::to_string(number); };
-  return std::to_string(year) + "-" + two(month) + "-" + two(day);
-}
-
-}  // namespace
-
-bool calibration_overdue(const Instrument& instrument, const Moment& now) {
-  return instrument.calibrated_to && *instrument.calibrated_to < iso_day(now);
-}
-
 Result<InstrumentUsed> instrument_used(const Desk& desk, const std::string& place, const std::string& id,
                                        sheet::InstrumentKind kind) {
   const auto& known = desk.context.instruments;
@@ -147,7 +98,8 @@ Result<InstrumentUsed> instrument_used(const Desk& desk, const std::string& plac
   }
   const Instrument& used = *found;
   const bool overdue = calibration_overdue(used, desk.context.now);
-  return InstrumentUsed{used.id, used.name, used.resolution, used.permissible_error, used.calibrated_to, overdue};
+  return InstrumentUsed{used.id, used.name,          used.resolution,   used.permissible_error, used.calibrated_to,
+                        overdue, used.calibrated_on, used.repeatability};
 }
 
 Bodies with_advice(const Desk& desk, const sheet::Step& step, std::vector<EntryBody> bodies) {

@@ -45,6 +45,20 @@ bool seated_again(const JobState& state, const sheet::Step& step) {
   return false;
 }
 
+/// The repeatability the runs are judged with: as the workshop tested it, the coarsest where several dials were used;
+/// the sheet's speaks for a dial that was not tested.
+double repeatability_mm(const std::vector<std::vector<const FloatRun*>>& runs, double by_sheet_mm) {
+  std::optional<double> coarsest;
+  for (const auto& spot : runs) {
+    for (const FloatRun* run : spot) {
+      const bool tested = run->instrument && run->instrument->repeatability;
+      const double of_run = tested ? static_cast<double>(*run->instrument->repeatability) / 1e6 : by_sheet_mm;
+      coarsest = std::max(coarsest.value_or(of_run), of_run);
+    }
+  }
+  return coarsest.value_or(by_sheet_mm);
+}
+
 /// Runs of one series are taken with one dial as a rule; where not, the coarsest speaks for all.
 void take_indicator(shim::FloatCase& disc_float, const FloatRun& run) {
   if (run.instrument) {
@@ -102,7 +116,7 @@ shim::FloatCase float_case(const JobState& state, const sheet::Step& step, const
   disc_float.upper_limit = spec.most;
   disc_float.target = spec.target;
   disc_float.max_spread = spec.max_spread;
-  disc_float.repeatability_mm = spec.repeatability_mm;
+  disc_float.repeatability_mm = repeatability_mm(runs, spec.repeatability_mm);
   disc_float.guard_factor = spec.guard_factor;
   disc_float.unit_confirmed = confirmed.unit;
   disc_float.direction_confirmed = confirmed.direction;

@@ -1,6 +1,7 @@
 #include "shimwright/job/judgement.h"
 
 #include <algorithm>
+#include <cmath>
 #include <string>
 
 #include "advice_wording.h"
@@ -91,6 +92,17 @@ std::string shim_of_bin(const std::string& id, const std::vector<sheet::SpecShim
   return found == shims.end() ? id : keep_in_tray(tray, {found->id, found->thickness, found->u_mm, std::nullopt});
 }
 
+/// What a depth is known to with a gauge the workshop tested: GUM 5.1.2 over its rounding, repeatability and
+/// permissible error. 0 for one that was not tested: then the sheet's word stands alone.
+double tested_u_mm(const std::optional<InstrumentUsed>& gauge) {
+  if (!gauge || !gauge->repeatability) {
+    return 0.0;
+  }
+  return std::hypot(quantity::in_millimetres(quantity::Length(gauge->resolution)) / std::sqrt(12.0),
+                    quantity::in_millimetres(quantity::Length(gauge->permissible_error)) / std::sqrt(3.0),
+                    static_cast<double>(*gauge->repeatability) / 1e6);
+}
+
 shim::DepthCase depth_case(const sheet::DepthSpec& spec, const DepthsRead& depths,
                            const std::vector<sheet::SpecShim>& shims, std::vector<TrayShim>& tray) {
   shim::DepthCase depth;
@@ -106,7 +118,7 @@ shim::DepthCase depth_case(const sheet::DepthSpec& spec, const DepthsRead& depth
     depth.stamp = quantity::Length(depths.stamp->base);
   }
   depth.max_spread = spec.max_spread;
-  depth.u_reading_mm = spec.u_reading_mm;
+  depth.u_reading_mm = std::max(spec.u_reading_mm, tested_u_mm(depths.instrument));
   if (spec.bins) {
     depth.bins.emplace();
     for (const sheet::DepthBin& each : *spec.bins) {
@@ -194,6 +206,12 @@ void say_where_gone(Advised& advised, const std::vector<TrayShim>& tray_today) {
   }
 }
 
+namespace {
+
+constexpr double finest_feel_mm = 0.001;  // the engine takes no finer one
+
+}  // namespace
+
 std::optional<shim::GaugeFitCase> gauge_fit_case(const JobState& state, Side side, std::vector<TrayShim>& tray) {
   const auto& spec = state.sheets.spec->side(side).gauge_fit;
   const sheet::Step* step = step_of_side<sheet::GaugeFitStep>(state, side);
@@ -207,8 +225,11 @@ std::optional<shim::GaugeFitCase> gauge_fit_case(const JobState& state, Side sid
     gauge_fit.prior = shim::SeatPrior{spec->prior->mean_mm, spec->prior->sd_mm};
   }
   gauge_fit.order = spec->thick_to_thin ? shim::TrialOrder::thick_to_thin : shim::TrialOrder::fewest;
+  std::optional<double> coarsest_feel;
   for (const Entry* entry : round_entries(state, *step)) {
     if (const auto* tried = std::get_if<ShimTried>(&entry->body)) {
+      const double feel = tried->feel_nm ? static_cast<double>(*tried->feel_nm) / 1e6 : spec->feel_u_mm;
+      coarsest_feel = std::max(coarsest_feel.value_or(feel), feel);
       if (shim_with_id(tray, tried->shim) != nullptr) {
         gauge_fit.trials.push_back({tried->shim, tried->fit});
       } else if (const auto shim = shim_tried(state, *tried)) {
@@ -216,6 +237,8 @@ std::optional<shim::GaugeFitCase> gauge_fit_case(const JobState& state, Side sid
       }
     }
   }
+  // Whoever felt least finely speaks for all; the sheet for a person whose feel was not tested.
+  gauge_fit.feel_u_mm = std::max(coarsest_feel.value_or(spec->feel_u_mm), finest_feel_mm);
   return gauge_fit;
 }
 

@@ -3,6 +3,7 @@
 #include <cmath>
 
 #include <QFontMetricsF>
+#include <QImage>
 #include <QPainter>
 #include <QPainterPath>
 #include <QPolygonF>
@@ -104,6 +105,17 @@ class Drawer {
     }
     painter_.setBrush(Qt::black);
     painter_.drawPath(path);
+  }
+
+  void operator()(const record::Picture& picture) const {
+    const auto image =
+        QImage::fromData(reinterpret_cast<const uchar*>(picture.bytes.data()), static_cast<int>(picture.bytes.size()));
+    if (image.isNull()) {
+      return;
+    }
+    const QRectF room = dots(picture.box);
+    const QSizeF size = QSizeF(image.size()).scaled(room.size(), Qt::KeepAspectRatio);
+    painter_.drawImage(QRectF({room.left(), room.center().y() - size.height() / 2}, size), image);
   }
 
  private:

@@ -45,7 +45,7 @@ std::string with_symbol(std::string digits, Unit unit) {
 }  // namespace
 
 std::string digits_of(const TypedNumber& number) {
-  return text_in(number.base, number.unit, std::clamp(number.decimals, 0, most_decimals(number.unit)));
+  return text_in(number.base, number.unit, std::clamp(number.decimals, 0, finest_decimals(number.unit)));
 }
 
 std::string text_of(const TypedNumber& number) {

@@ -91,13 +91,8 @@ Result<Unit> read_unit(std::string_view spelling, Unit assumed) {
   return typed->unit;
 }
 
-Result<int> read_decimals(std::string_view number, Unit unit) {
-  const auto* const mark = std::find_if(number.begin(), number.end(), is_mark);
-  const auto decimals = mark == number.end() ? 0 : number.end() - mark - 1;
+tl::unexpected<Error> refuse_too_fine(Unit unit) {
   const int most = most_decimals(unit);
-  if (decimals <= most) {
-    return static_cast<int>(decimals);
-  }
   if (most == 0) {
     return refuse("too_fine", "",
                   SHIMWRIGHT_TEXT("quantity", "Only a whole number fits here; leave out the decimals."));
@@ -105,6 +100,20 @@ Result<int> read_decimals(std::string_view number, Unit unit) {
   return refuse("too_fine", "",
                 SHIMWRIGHT_TEXT("quantity", "That is finer than can be kept; in {0}, type no more decimals than {1}."),
                 {std::string(symbol_of(unit)), std::to_string(most)});
+}
+
+Result<int> read_decimals(std::string_view number, Unit unit) {
+  const auto* const mark = std::find_if(number.begin(), number.end(), is_mark);
+  const auto decimals = mark == number.end() ? 0 : number.end() - mark - 1;
+  return decimals > finest_decimals(unit) ? Result<int>(refuse_too_fine(unit)) : static_cast<int>(decimals);
+}
+
+/// Whether the digits are those that are shown for the number, but for zeros in front.
+bool is_as_shown(const Parts& parts, const TypedNumber& number) {
+  std::string digits(parts.number.substr(std::min(parts.number.find_first_not_of('0'), parts.number.size())));
+  std::replace(digits.begin(), digits.end(), ',', '.');
+  const std::string shown = digits_of(number);
+  return shown == (parts.negative ? "-" : "") + (digits.front() == '.' ? "0" + digits : digits);
 }
 
 /// All digits as one whole number; anything far beyond every range stays as large as that.
@@ -162,7 +171,10 @@ Result<TypedNumber> read_number(std::string_view typed, Unit assumed) {
   if (!base) {
     return tl::make_unexpected(std::move(base.error()));
   }
-  return TypedNumber{*base, *decimals, *unit};
+  const TypedNumber number{*base, *decimals, *unit};
+  // Finer than can be told apart, unless a person types what they were shown.
+  return *decimals > most_decimals(*unit) && !is_as_shown(parts, number) ? Result<TypedNumber>(refuse_too_fine(*unit))
+                                                                         : number;
 }
 
 }  // namespace shimwright::quantity

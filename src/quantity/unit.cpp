@@ -74,6 +74,14 @@ constexpr bool last_decimal_is_never_below_the_base_unit() {
 }
 static_assert(last_decimal_is_never_below_the_base_unit());
 
+constexpr bool the_finest_decimal_names_every_base_unit() {
+  return std::all_of(all_units.begin(), all_units.end(), [](const UnitFacts& each) {
+    return is_rounded(each) ? each.numerator < each.denominator * power_of_ten(each.most_decimals + 1)
+                            : each.numerator == each.denominator * power_of_ten(each.most_decimals);
+  });
+}
+static_assert(the_finest_decimal_names_every_base_unit());
+
 }  // namespace
 
 const UnitFacts& facts_of(Unit unit) {
@@ -135,6 +143,10 @@ Unit default_unit(Dimension dimension) {
 
 int most_decimals(Unit unit) {
   return facts_of(unit).most_decimals;
+}
+
+int finest_decimals(Unit unit) {
+  return most_decimals(unit) + (is_rounded(facts_of(unit)) ? 1 : 0);
 }
 
 std::int64_t most_base(Dimension dimension) {

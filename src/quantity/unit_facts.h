@@ -38,6 +38,12 @@ struct DimensionFacts {
   std::int64_t least_base;  ///< refused below
 };
 
+/// Whether the last decimal that may be typed is no whole number of base units, as in inch: what is kept is rounded
+/// then.
+[[nodiscard]] constexpr bool is_rounded(const UnitFacts& facts) {
+  return facts.numerator % (Wide{facts.denominator} * power_of_ten(facts.most_decimals)) != 0;
+}
+
 [[nodiscard]] const UnitFacts& facts_of(Unit unit);
 [[nodiscard]] const DimensionFacts& facts_of(Dimension dimension);
 /// The unit typed as `spelling`: white space folded to single spaces, letters as typed. Null where no unit is meant.

@@ -11,6 +11,7 @@ PageHead head_of(const Record& record) {
   PageHead head;
   head.workshop = record.workshop_name;
   head.address = record.workshop_address;
+  head.logo = record.logo;
   head.title = SHIMWRIGHT_TEXT("record", "Clutch pack job record");
   head.job = say(SHIMWRIGHT_TEXT("record", "Job {0}"), {record.job.number});
   if (record.seal && record.seal->reprint) {
@@ -36,6 +37,7 @@ void write_details(PageWriter& writer, const Record& record) {
   write_shim_details(writer, record);
   write_teach_ins(writer, record);
   write_further_readings(writer, record);
+  write_instruments(writer, record);
   write_answers(writer, record);
   write_course(writer, record);
   write_taken_back(writer, record);

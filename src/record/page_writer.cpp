@@ -107,13 +107,22 @@ void PageWriter::draw_head(Page& page, std::size_t number, std::size_t count) co
       say(SHIMWRIGHT_TEXT("record", "{0} · page {1} of {2}"),
           {joined({head_.mark, head_.job}, " · "), std::to_string(number), std::to_string(count)});
   // A long name or address must not run into what stands on the right.
-  const double most = std::min(width() * 0.55, width() - measure_.width_mm(numbered, FontRole::small) - 9);
+  constexpr Box logo_room{0, 0, 24, 9.4};
+  const double beside_logo = head_.logo.empty() ? 0 : logo_room.width_mm + 3;
+  if (!head_.logo.empty()) {
+    page.elements.emplace_back(
+        Picture{{left(), margin_ + logo_room.y_mm, logo_room.width_mm, logo_room.height_mm}, head_.logo});
+  }
+  const double most =
+      std::min(width() * 0.55, width() - measure_.width_mm(numbered, FontRole::small) - 9) - beside_logo;
   const auto first_line = [&](const std::string& text, FontRole role) {
     const auto lines = wrapped(text, role, most, measure_);
     return lines.empty() ? std::string() : lines.size() == 1 ? lines.front() : lines.front() + " …";
   };
-  put(left(), margin_ + 3.2, first_line(head_.workshop, FontRole::heading), FontRole::heading, Ink::text, false);
-  put(left(), margin_ + 7.6, first_line(head_.address, FontRole::small), FontRole::small, Ink::soft, false);
+  put(left() + beside_logo, margin_ + 3.2, first_line(head_.workshop, FontRole::heading), FontRole::heading, Ink::text,
+      false);
+  put(left() + beside_logo, margin_ + 7.6, first_line(head_.address, FontRole::small), FontRole::small, Ink::soft,
+      false);
   put(right(), margin_ + 4.2, head_.title, FontRole::title, Ink::text, true);
   put(right(), margin_ + 9.2, numbered, FontRole::small, Ink::soft, true);
 }

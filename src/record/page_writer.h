@@ -15,6 +15,7 @@ struct PageHead {
   std::string title;
   std::string job;   ///< `Job 2041`
   std::string mark;  ///< large and pale across the page, small in the head; empty where there is none
+  std::string logo = {};  ///< the bytes of a picture, left of the name; empty where there is none
 };
 
 /// From one line of running text or of a table to the next.

@@ -37,6 +37,7 @@ Record make_record(const job::JobState& state, const RecordNames& names) {
   Record record;
   record.workshop_name = names.workshop_name;
   record.workshop_address = names.workshop_address;
+  record.logo = names.logo;
   record.job = job_head(source);
   record.vehicle = vehicle(source);
   record.shims = shim_uses(source);

@@ -103,6 +103,8 @@ Json of(const job::InstrumentUsed& instrument) {
                  {"permissible_error", instrument.permissible_error},
                  {"overdue", instrument.overdue}};
   put(object, "calibrated_to", instrument.calibrated_to);
+  put(object, "calibrated_on", instrument.calibrated_on);
+  put(object, "repeatability", instrument.repeatability);
   return object;
 }
 

@@ -14,6 +14,8 @@ void write_floats(PageWriter& writer, const Record& record);
 void write_float_strip(PageWriter& writer, const Record& record);
 void write_readings(PageWriter& writer, const Record& record);
 void write_further_readings(PageWriter& writer, const Record& record);
+/// As they were when they were read with; only those whose repeat test or day of calibration is kept.
+void write_instruments(PageWriter& writer, const Record& record);
 void write_parts(PageWriter& writer, const Record& record);
 void write_deviations(PageWriter& writer, const Record& record);
 void write_not_measured(PageWriter& writer, const Record& record);

@@ -81,7 +81,7 @@ std::optional<Method> method_of(const StepBody& body) {
 }
 
 std::string method_word(Method method) {
-  return method == Method::gauge_fit ? SHIMWRIGHT_TEXT("sheet", "gauge trials") : SHIMWRIGHT_TEXT("sheet", "depths");
+  return method == Method::gauge_fit ? SHIMWRIGHT_TEXT("word", "gauge trials") : SHIMWRIGHT_TEXT("word", "depths");
 }
 
 /// A step that finds a shim is asked only where the spec sheet says so, and where it does there is such a step.

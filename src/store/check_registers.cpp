@@ -4,6 +4,8 @@
 #include <nlohmann/json.hpp>
 
 #include "check_parts.h"
+#include "schema.h"
+#include "shimwright/record/hash.h"
 
 namespace shimwright::store {
 
@@ -24,11 +26,18 @@ void add_number(json& body, const char* key, const Row& row, std::size_t column)
 }
 
 Result<json> person_body(Connection&, const Row& row) {
-  return json{{"id", text_in(row, 0)},
-              {"name", text_in(row, 1)},
-              {"initials", text_in(row, 2)},
-              {"active", number_in(row, 3) != 0},
-              {"has_pin", number_in(row, 4) != 0}};
+  json body{{"id", text_in(row, 0)},
+            {"name", text_in(row, 1)},
+            {"initials", text_in(row, 2)},
+            {"active", number_in(row, 3) != 0},
+            {"has_pin", number_in(row, 4) != 0}};
+  if (text_in(row, 5) != "technician") {
+    body["role"] = text_in(row, 5);
+  }
+  add_text(body, "left_on", row, 6);
+  add_number(body, "feel_nm", row, 7);
+  add_text(body, "feel_on", row, 8);
+  return body;
 }
 
 Result<json> instrument_body(Connection&, const Row& row) {
@@ -39,16 +48,41 @@ Result<json> instrument_body(Connection&, const Row& row) {
             {"permissible_error", number_in(row, 4)}};
   add_text(body, "calibrated_to", row, 5);
   add_number(body, "turn", row, 6);
+  add_text(body, "calibrated_on", row, 7);
+  add_number(body, "repeatability", row, 8);
+  add_text(body, "repeatability_on", row, 9);
+  if (number_in(row, 10) == 0) {
+    body["in_use"] = false;
+  }
   return body;
 }
 
 Result<json> workshop_body(Connection&, const Row& row) {
-  return json{{"id", text_in(row, 0)}, {"name", text_in(row, 1)}, {"address", text_in(row, 2)}};
+  json body{{"id", text_in(row, 0)}, {"name", text_in(row, 1)}, {"address", text_in(row, 2)}};
+  if (const auto type = optional_text_in(row, 3)) {
+    body["logo"] = {{"media_type", *type}, {"sha256", record::sha256_hex(bytes_in(row, 4))}};
+  }
+  return body;
 }
 
-Result<json> tray_body(Connection& connection, const Row& row) {
-  auto rows = connection.rows("SELECT shim, thickness_um, u_nm, count FROM tray_shim WHERE tray = ? ORDER BY shim",
-                              {text_in(row, 0)});
+Result<bool> add_readings(Connection& connection, const std::string& tray, json& shim) {
+  auto rows = connection.rows(
+      "SELECT base, decimals, unit, instrument FROM tray_reading WHERE tray = ? AND shim = ? ORDER BY item",
+      {tray, shim["shim"].get<std::string>()});
+  if (!rows) {
+    return passed_on(rows);
+  }
+  for (const Row& each : *rows) {
+    shim["readings"].push_back({{"base", number_in(each, 0)},
+                                {"decimals", number_in(each, 1)},
+                                {"unit", text_in(each, 2)},
+                                {"instrument", text_in(each, 3)}});
+  }
+  return true;
+}
+
+Result<json> tray_body_of(Connection& connection, const Row& row, const char* sql, bool with_readings) {
+  auto rows = connection.rows(sql, {text_in(row, 0)});
   if (!rows) {
     return passed_on(rows);
   }
@@ -56,9 +90,29 @@ Result<json> tray_body(Connection& connection, const Row& row) {
   for (const Row& each : *rows) {
     json shim{{"shim", text_in(each, 0)}, {"thickness", number_in(each, 1)}, {"u_nm", number_in(each, 2)}};
     add_number(shim, "count", each, 3);
+    add_number(shim, "reorder_at", each, 4);
+    add_number(shim, "counted_at_ms", each, 5);
+    if (with_readings) {
+      if (auto added = add_readings(connection, text_in(row, 0), shim); !added) {
+        return passed_on(added);
+      }
+    }
     shims.push_back(std::move(shim));
   }
   return json{{"id", text_in(row, 0)}, {"name", text_in(row, 1)}, {"shims", std::move(shims)}};
+}
+
+Result<json> tray_body(Connection& connection, const Row& row) {
+  return tray_body_of(connection, row,
+                      "SELECT shim, thickness_um, u_nm, count, reorder_at, counted_at_ms FROM tray_shim WHERE tray = ? "
+                      "ORDER BY shim",
+                      true);
+}
+
+Result<json> old_tray_body(Connection& connection, const Row& row) {
+  return tray_body_of(connection, row,
+                      "SELECT shim, thickness_um, u_nm, count, NULL, NULL FROM tray_shim WHERE tray = ? ORDER BY shim",
+                      false);
 }
 
 /// What is kept of one kind; the id comes first.
@@ -68,13 +122,31 @@ struct Register {
   Result<json> (*body)(Connection&, const Row&);
 };
 
-constexpr std::array<Register, 4> registers = {{
-    {"person", "SELECT id, name, initials, active, pin_hash IS NOT NULL FROM person ORDER BY id", person_body},
+using FourRegisters = std::array<Register, 4>;
+
+constexpr FourRegisters registers = {{
+    {"person",
+     "SELECT id, name, initials, active, pin_hash IS NOT NULL, role, left_on, feel_nm, feel_on FROM person ORDER BY id",
+     person_body},
     {"instrument",
-     "SELECT id, name, kind, resolution, permissible_error, calibrated_to, turn_um FROM instrument ORDER BY id",
+     "SELECT id, name, kind, resolution, permissible_error, calibrated_to, turn_um, calibrated_on, repeatability, "
+     "repeatability_on, in_use FROM instrument ORDER BY id",
      instrument_body},
     {"tray", "SELECT id, name FROM tray ORDER BY id", tray_body},
-    {"workshop", "SELECT id, name, address FROM workshop ORDER BY id", workshop_body},
+    {"workshop", "SELECT id, name, address, logo_type, logo FROM workshop ORDER BY id", workshop_body},
+}};
+
+/// As they were before the workshop's own values were kept.
+constexpr FourRegisters old_registers = {{
+    {"person",
+     "SELECT id, name, initials, active, pin_hash IS NOT NULL, 'technician', NULL, NULL, NULL FROM person ORDER BY id",
+     person_body},
+    {"instrument",
+     "SELECT id, name, kind, resolution, permissible_error, calibrated_to, turn_um, NULL, NULL, NULL, 1 FROM "
+     "instrument ORDER BY id",
+     instrument_body},
+    {"tray", "SELECT id, name FROM tray ORDER BY id", old_tray_body},
+    {"workshop", "SELECT id, name, address, NULL, NULL FROM workshop ORDER BY id", workshop_body},
 }};
 
 /// What the history says last of each item.
@@ -131,7 +203,11 @@ Result<void> check_register(Connection& connection, const Register& each, CheckR
 }  // namespace
 
 Result<void> check_registers(Connection& connection, CheckReport& report) {
-  for (const Register& each : registers) {
+  auto own_values = has_own_values(connection);
+  if (!own_values) {
+    return passed_on(own_values);
+  }
+  for (const Register& each : *own_values ? registers : old_registers) {
     if (auto checked = check_register(connection, each, report); !checked) {
       return checked;
     }

@@ -4,6 +4,7 @@
 
 #include "connection.h"
 #include "shimwright/store/registers.h"
+#include "shimwright/store/stock.h"
 #include "shimwright/store/store.h"
 
 namespace shimwright::store {
@@ -67,7 +68,7 @@ void add_pairs(std::vector<job::Pair>& pairs, const std::string& job, const ByAs
   }
 }
 
-Result<std::map<job::Side, std::vector<job::TrayShim>>> trays_of(const Registers& registers,
+Result<std::map<job::Side, std::vector<job::TrayShim>>> trays_of(const Store& store, const Registers& registers,
                                                                  const sheet::SpecSheet& spec) {
   std::map<job::Side, std::vector<job::TrayShim>> trays;
   for (const job::Side side : {job::Side::lower, job::Side::upper}) {
@@ -76,7 +77,11 @@ Result<std::map<job::Side, std::vector<job::TrayShim>>> trays_of(const Registers
       return passed_on(tray);
     }
     if (*tray) {
-      trays[side] = std::move((*tray)->shims);
+      auto today = as_it_lies(store, **std::move(tray));
+      if (!today) {
+        return passed_on(today);
+      }
+      trays[side] = std::move(today->shims);
     }
   }
   return trays;
@@ -130,6 +135,23 @@ Result<std::optional<job::PreviousPack>> Store::previous_pack(const std::string&
   return std::optional(std::move(pack));
 }
 
+namespace {
+
+Result<std::optional<std::int64_t>> feel_of(const Registers& registers, const std::string& person) {
+  auto persons = registers.persons();
+  if (!persons) {
+    return passed_on(persons);
+  }
+  for (const Person& each : *persons) {
+    if (each.id == person) {
+      return each.feel_nm;
+    }
+  }
+  return std::optional<std::int64_t>();
+}
+
+}  // namespace
+
 Result<job::Context> Store::context(const std::string& job, const sheet::SpecSheet& spec,
                                     const std::string& vehicle_key, const By& by) const {
   job::Context context;
@@ -140,7 +162,12 @@ Result<job::Context> Store::context(const std::string& job, const sheet::SpecShe
     return passed_on(instruments);
   }
   context.instruments = std::move(*instruments);
-  auto trays = trays_of(*registers_, spec);
+  auto feel = feel_of(*registers_, by.person);
+  if (!feel) {
+    return passed_on(feel);
+  }
+  context.feel_nm = *feel;
+  auto trays = trays_of(*this, *registers_, spec);
   if (!trays) {
     return passed_on(trays);
   }

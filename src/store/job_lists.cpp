@@ -49,9 +49,10 @@ JobSummary summary_of(const Row& row, std::size_t first_column) {
   return summary;
 }
 
-Result<std::vector<JobSummary>> job_list(Connection& connection, const std::string& rest, const Row& values) {
+Result<std::vector<JobSummary>> job_list(Connection& connection, FixedText rest, const Row& values) {
   auto rows = connection.rows(std::string("SELECT ") + summary_columns +
-                                  " FROM job LEFT JOIN private_text AS plate ON plate.id = job.plate " + rest,
+                                  " FROM job LEFT JOIN private_text AS plate ON plate.id = job.plate " +
+                                  std::string(rest.text()),
                               values);
   if (!rows) {
     return passed_on(rows);

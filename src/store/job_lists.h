@@ -4,6 +4,7 @@
 #include <vector>
 
 #include "connection.h"
+#include "fixed_text.h"
 #include "shimwright/store/types.h"
 
 namespace shimwright::store {
@@ -15,7 +16,6 @@ inline constexpr const char* summary_columns =
 
 [[nodiscard]] JobSummary summary_of(const Row& row, std::size_t first_column = 0);
 /// `rest` is what follows the tables: WHERE …, ORDER BY …
-[[nodiscard]] Result<std::vector<JobSummary>> job_list(Connection& connection, const std::string& rest,
-                                                       const Row& values);
+[[nodiscard]] Result<std::vector<JobSummary>> job_list(Connection& connection, FixedText rest, const Row& values);
 
 }  // namespace shimwright::store

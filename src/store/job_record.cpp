@@ -21,6 +21,7 @@ Result<record::RecordNames> record_names(Store& store, const LoadedJob& job) {
   if (const std::optional<Workshop>& known = *workshop) {
     names.workshop_name = known->name;
     names.workshop_address = known->address;
+    names.logo = known->logo ? known->logo->bytes : std::string();
   }
   auto persons = store.registers().persons();
   if (!persons) {

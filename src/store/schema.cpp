@@ -51,20 +51,28 @@ Result<int> schema_version(Connection& connection) {
   return number == nullptr ? 0 : static_cast<int>(*number);
 }
 
-Result<bool> has_seals(Connection& connection) {
+namespace {
+
+Result<bool> is_from(Connection& connection, int first_version) {
   auto version = schema_version(connection);
   if (!version) {
     return passed_on(version);
   }
-  return *version >= first_version_with_seals;
+  return *version >= first_version;
+}
+
+}  // namespace
+
+Result<bool> has_seals(Connection& connection) {
+  return is_from(connection, first_version_with_seals);
 }
 
 Result<bool> has_sheet_checks(Connection& connection) {
-  auto version = schema_version(connection);
-  if (!version) {
-    return passed_on(version);
-  }
-  return *version >= first_version_with_sheet_checks;
+  return is_from(connection, first_version_with_sheet_checks);
+}
+
+Result<bool> has_own_values(Connection& connection) {
+  return is_from(connection, first_version_with_own_values);
 }
 
 Result<void> take_steps(Connection& connection, const std::vector<SchemaStep>& steps) {

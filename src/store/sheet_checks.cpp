@@ -69,7 +69,41 @@ Result<void> may_check(Connection& connection, const std::string& id, const std:
   return is_known_person(connection, person);
 }
 
+/// An issue that waits for its check leaves the one before it in use.
+Result<std::vector<SheetIssue>> usable_sheets(Connection& connection, const SheetTable& table) {
+  auto latest = sheet_issues(connection, table.latest, {});
+  if (!latest) {
+    return latest;
+  }
+  std::vector<SheetIssue> usable;
+  for (const SheetIssue& named : *latest) {
+    auto issues = sheet_issues(connection, table.by_name, {named.name});
+    if (!issues) {
+      return issues;
+    }
+    for (SheetIssue& each : *issues) {
+      const auto may = may_be_used(connection, table, each);
+      if (!may) {
+        return tl::make_unexpected(may.error());
+      }
+      if (*may) {
+        usable.push_back(std::move(each));
+        break;
+      }
+    }
+  }
+  return usable;
+}
+
 }  // namespace
+
+Result<std::vector<SheetIssue>> usable_job_sheets(const Store& store) {
+  return usable_sheets(store.connection(), job_sheet_table);
+}
+
+Result<std::vector<SheetIssue>> usable_spec_sheets(const Store& store) {
+  return usable_sheets(store.connection(), spec_sheet_table);
+}
 
 Result<std::vector<SheetIssue>> issues_of_job_sheet(const Store& store, const std::string& name) {
   return sheet_issues(store.connection(), job_sheet_table.by_name, {name});

@@ -182,7 +182,8 @@ Result<bool> is_demonstration(const SheetTable& table, const SheetIssue& issue) 
 }
 
 Result<std::string> add_job_sheet_within(Connection& connection, const std::string& json,
-                                         const std::vector<sheet::TakenAway>& reasons, const By& by) {
+                                         const std::vector<sheet::TakenAway>& reasons, const By& by,
+                                         const std::vector<sheet::TakenAway>& lost) {
   auto read = sheet::read_job_sheet(json);
   if (!read) {
     return passed_on(read);
@@ -195,8 +196,12 @@ Result<std::string> add_job_sheet_within(Connection& connection, const std::stri
   if (auto kept = keeps_its_mark(connection, job_sheet_table, issue, read->demonstration); !kept) {
     return passed_on(kept);
   }
-  auto lost = lost_since(connection, *read, reasons);
-  return lost ? add_issue(connection, job_sheet_table, issue, *lost, by) : passed_on(lost);
+  auto all_lost = lost_since(connection, *read, reasons);
+  if (!all_lost) {
+    return passed_on(all_lost);
+  }
+  all_lost->insert(all_lost->end(), lost.begin(), lost.end());
+  return add_issue(connection, job_sheet_table, issue, *all_lost, by);
 }
 
 Result<std::string> add_spec_sheet_within(Connection& connection, const std::string& json, const By& by) {

@@ -34,8 +34,10 @@ extern const SheetTable spec_sheet_table;
 [[nodiscard]] Result<bool> is_demonstration(const SheetTable& table, const SheetIssue& issue);
 
 /// Keeps a job sheet or spec sheet as an issue, within the caller's transaction: the rules of Registers::add_…_sheet.
+/// `lost` is what it lost against another sheet than the issue before it.
 [[nodiscard]] Result<std::string> add_job_sheet_within(Connection& connection, const std::string& json,
-                                                       const std::vector<sheet::TakenAway>& reasons, const By& by);
+                                                       const std::vector<sheet::TakenAway>& reasons, const By& by,
+                                                       const std::vector<sheet::TakenAway>& lost = {});
 [[nodiscard]] Result<std::string> add_spec_sheet_within(Connection& connection, const std::string& json, const By& by);
 
 /// Whether a job may be opened on both: each was checked or carries the demonstration mark. Code: `not_checked`.

@@ -46,6 +46,25 @@ TEST_CASE("every kind reads back what it wrote") {
   }
 }
 
+TEST_CASE("what only version 2 can say is written as version 2, and each version says it itself") {
+  const std::string old_bytes = golden("float_run.json");
+  const std::string new_bytes = golden("float_run.version-2.json");
+  CHECK(encode(*decode("float_run", 1, old_bytes)).kind_version == 1);
+  CHECK(encode(*decode("float_run", 2, new_bytes)).kind_version == 2);
+  CHECK(decode("float_run", 1, new_bytes).error().code == "bad_body");
+  CHECK(decode("float_run", 2, old_bytes).error().code == "bad_body");
+  CHECK(decode("float_run", 3, new_bytes).error().code == "unknown_kind");
+  CHECK(decode("float_run", 0, old_bytes).error().code == "unknown_kind");
+  CHECK(decode("noted", 2, golden("noted.json")).error().code == "unknown_kind");
+}
+
+TEST_CASE("an entry of before folds to a body without what was not kept then") {
+  const auto run = decode("float_run", 1, golden("float_run.json"));
+  REQUIRE(run);
+  CHECK_FALSE(std::get<FloatRun>(*run).instrument->repeatability);
+  CHECK_FALSE(std::get<FloatRun>(*run).instrument->calibrated_on);
+}
+
 TEST_CASE("the stored bytes of each kind never change") {
   std::set<std::string_view> kinds;
   for (const EntryBody& body : test::sample_bodies()) {
@@ -55,6 +74,10 @@ TEST_CASE("the stored bytes of each kind never change") {
   CHECK(kinds.size() == std::variant_size_v<EntryBody>);
   for (const EntryBody& body : test::bare_bodies()) {
     check_golden(body, std::string(kind_of(body)) + ".bare.json");
+  }
+  for (const EntryBody& body : test::second_bodies()) {
+    check_golden(body, std::string(kind_of(body)) + ".version-2.json");
+    CHECK(encode(body).kind_version == 2);
   }
 }
 

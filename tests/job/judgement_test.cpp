@@ -1,5 +1,7 @@
 #include "shimwright/job/judgement.h"
 
+#include <cmath>
+
 #include <catch2/catch.hpp>
 
 #include "bench.h"
@@ -117,6 +119,64 @@ TEST_CASE("Advice says which engine gave it, on what, of which assembly") {
   CHECK(advised.at == StepRef{"large-gauge-fit", 1});
   CHECK(advised.case_json.find("\"trials\"") != std::string::npos);
   CHECK(advised.answer_json.find("settled") != std::string::npos);
+}
+
+}  // namespace shimwright::job::test
+
+namespace shimwright::job::test {
+
+TEST_CASE("A dial's own repeatability is judged with in place of the sheet's, and is kept with the run") {
+  const auto uncertainty_with = [](std::optional<std::int64_t> repeatability) {
+    Bench bench;
+    bench.context.instruments.front().repeatability = repeatability;
+    bench.answer_up_to("lower-float");
+    bench.float_twice("lower-float", {"0.50", "0.50", "0.50"});
+    const auto* run = latest<FloatRun>(bench.state, "lower-float");
+    REQUIRE(run != nullptr);
+    CHECK(run->instrument->repeatability == repeatability);
+    return *bench.advice("lower-float").expanded_u;
+  };
+  const std::int64_t by_sheet = uncertainty_with(std::nullopt);
+  CHECK(uncertainty_with(8000) == by_sheet);  // the sheets shipped say 0.008 mm
+  CHECK(uncertainty_with(40000) > by_sheet);
+  CHECK(uncertainty_with(1000) < by_sheet);
+}
+
+TEST_CASE("Trials are believed as finely as the coarsest hand that made them") {
+  Bench bench;
+  bench.answer_up_to("large-gauge-fit");
+  const double by_sheet = bench.state.sheets.spec->side(Side::lower).gauge_fit->feel_u_mm;
+  const auto feel = [&bench] {
+    auto tray = tray_of(bench.state, Side::lower, bench.context);
+    const auto judged = judge(bench.state, *bench.state.sheets.job->find("large-gauge-fit"), bench.context);
+    return (*judged)->engine_case.gauge_fit->feel_u_mm;
+  };
+  CHECK(feel() == by_sheet);
+  bench.context.feel_nm = 4000;
+  bench.try_shim("large-gauge-fit", "1.60", Fit::snug);
+  CHECK(feel() == Approx(0.004));
+  bench.context.feel_nm.reset();
+  bench.try_shim("large-gauge-fit", "1.65", Fit::tight);
+  CHECK(feel() == by_sheet);
+  bench.context.feel_nm = 25000;
+  bench.try_shim("large-gauge-fit", "1.65", Fit::tight);
+  CHECK(feel() == Approx(0.025));
+}
+
+TEST_CASE("A depth is never known better than the gauge that was tested allows") {
+  const auto u_with = [](std::optional<std::int64_t> repeatability) {
+    Bench bench("D6-1.json");
+    for (Instrument& each : bench.context.instruments) {
+      each.repeatability = repeatability;
+    }
+    bench.answer_up_to("large-depth");
+    bench.take(EnterDepths{"large-depth", {"5.05", "5.07"}, "2.90", "+0.02", "depth_gauge"});
+    const auto judged = judge(bench.state, *bench.state.sheets.job->find("large-depth"), bench.context);
+    return (*judged)->engine_case.depth->u_reading_mm;
+  };
+  CHECK(u_with(std::nullopt) == Approx(0.01));
+  CHECK(u_with(1000) == Approx(0.01));
+  CHECK(u_with(30000) == Approx(std::sqrt(1e-4 / 12.0 + 1e-4 / 3.0 + 9e-4)));
 }
 
 }  // namespace shimwright::job::test

@@ -73,7 +73,7 @@ inline quantity::TypedNumber number() {
   return {whole(), small(), unit()};
 }
 inline InstrumentUsed instrument() {
-  return {text(), text(), whole(), whole(), maybe(text), yes()};
+  return {text(), text(), whole(), whole(), maybe(text), yes(), maybe(text), maybe(whole)};
 }
 inline LimitUsed limit() {
   return {unit(), maybe(whole), maybe(whole), small(), text()};
@@ -144,7 +144,7 @@ inline Makers early_kinds() {
       },
       [] {
         return EntryBody(ShimTried{at(), side(), text(), word<Fit>(3), maybe([] { return quantity::Length(whole()); }),
-                                   maybe(whole)});
+                                   maybe(whole), maybe(whole)});
       },
       [] {
         return EntryBody(DepthsRead{at(), side(), several(number), number(), maybe(number), maybe(instrument)});

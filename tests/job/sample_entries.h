@@ -155,4 +155,27 @@ inline std::vector<EntryBody> bare_bodies() {
   };
 }
 
+inline InstrumentUsed tested_dial() {
+  InstrumentUsed dial = sample_dial();
+  dial.calibrated_on = "2026-03-31";
+  dial.repeatability = 4200;
+  return dial;
+}
+
+/// Every kind that has a version 2, said in it.
+inline std::vector<EntryBody> second_bodies() {
+  Reading thickness = sample_thickness();
+  thickness.instrument = tested_dial();
+  Reading torque = sample_torque();
+  torque.instrument->repeatability = 55000;
+  return {
+      Read{{"old-shim-lower", 1}, {thickness}, {}},
+      PeakRead{{"press-peak", 1}, 1, torque, 4},
+      ShimTried{{"fit-lower", 1}, Side::lower, "1.65", Fit::snug, quantity::Length(1651), 2500, 9000},
+      DepthsRead{{"depth-upper", 1}, Side::upper, {millimetres(61240)}, millimetres(20000), {}, tested_dial()},
+      FloatRun{{"float-lower", 1}, Side::lower, false, 2, 1, millimetres(0), millimetres(720), {}, tested_dial()},
+      TeachInTried{{"teach-in", 1}, 1, true, {AttemptValue{"touch", {}, thickness}}, "", ""},
+  };
+}
+
 }  // namespace shimwright::job::test

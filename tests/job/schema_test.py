@@ -19,10 +19,11 @@ CHECK = jsonschema.Draft202012Validator(SCHEMA)
 
 
 def kept_entries():
-    """Each golden body as an entry: `float_run.json` and `noted.bare.json` are named by their kind."""
+    """Each golden body as an entry: `float_run.json`, `noted.bare.json` and `read.version-2.json` are named by their kind."""
     for path in sorted((Path(__file__).resolve().parent / "golden").glob("*.json")):
         body = json.loads(path.read_text(encoding="utf-8"))
-        yield path.name, {"kind": path.name.split(".")[0], "kind_version": 1, "body": body}
+        version = 2 if path.name.endswith(".version-2.json") else 1
+        yield path.name, {"kind": path.name.split(".")[0], "kind_version": version, "body": body}
 
 
 class EntrySchema(unittest.TestCase):

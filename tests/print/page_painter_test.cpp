@@ -1,5 +1,6 @@
 #include "shimwright/print/page_painter.h"
 
+#include <QBuffer>
 #include <QImage>
 #include <QPainter>
 
@@ -109,4 +110,21 @@ TEST_CASE("the squares of a code are drawn where they belong, black on white, wi
   CHECK(image.pixelColor(115, 60) == Qt::black);
   CHECK(marked(image, whole()) == 600);
   CHECK(marked(drawn(record::Code{{10, 5, 3, 3}, 0, {}}, *fonts), whole()) == 0);
+}
+
+TEST_CASE("a picture is drawn as large as fits, at the left and half way down, and a broken one is left out") {
+  const auto fonts = print::load_fonts();
+  REQUIRE(fonts);
+  QImage wide(40, 10, QImage::Format_RGB32);
+  wide.fill(Qt::black);
+  QByteArray bytes;
+  QBuffer buffer(&bytes);
+  REQUIRE(buffer.open(QIODevice::WriteOnly));
+  REQUIRE(wide.save(&buffer, "PNG"));
+  const record::Box box{10, 5, 20, 10};
+  const QImage image = drawn(record::Picture{box, bytes.toStdString()}, *fonts);
+  CHECK(marked(image, whole()) == 200 * 50);
+  CHECK(marked(image, QRect(100, 75, 200, 50)) == 200 * 50);
+  CHECK(marked(drawn(record::Picture{box, "no picture"}, *fonts), whole()) == 0);
+  CHECK(marked(drawn(record::Picture{box, ""}, *fonts), whole()) == 0);
 }

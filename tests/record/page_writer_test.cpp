@@ -56,6 +56,25 @@ TEST_CASE("a name too long for the head is shortened, not written over the title
   CHECK(has(pages, " …"));
 }
 
+TEST_CASE("a logo stands left of the name on every page and takes room from it") {
+  const FixedMeasure measure;
+  PageHead head{std::string(60, 'w') + " " + std::string(60, 'w'), "4 Hollow Lane", "Clutch pack job record", "Job 7",
+                ""};
+  head.logo = "a picture";
+  PageWriter writer(PaperSize::a4, measure, head);
+  writer.new_page();
+  const auto pages = writer.finish();
+  CHECK(broken_laws(pages).empty());
+  for (const auto& page : pages) {
+    const auto logos = elements_of<record::Picture>({page});
+    REQUIRE(logos.size() == 1);
+    CHECK(logos[0].bytes == "a picture");
+    for (const auto& run : elements_of<record::TextRun>({page})) {
+      CHECK(run.x_mm >= logos[0].box.x_mm + logos[0].box.width_mm);
+    }
+  }
+}
+
 TEST_CASE("what does not fit goes to the next page") {
   const FixedMeasure measure;
   PageWriter writer(PaperSize::a4, measure, {});

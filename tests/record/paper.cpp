@@ -49,6 +49,7 @@ class Extent {
   std::string operator()(const record::Hatch& hatch) const { return said("hatch", hatch.box); }
   std::string operator()(const record::KeptPlace& place) const { return said("kept place", place.box); }
   std::string operator()(const record::Code& code) const { return said("code", code.box); }
+  std::string operator()(const record::Picture& picture) const { return said("picture", picture.box); }
   std::string operator()(const record::Shape& shape) const {
     const double half = shape.size_mm / 2;
     return said("shape", {shape.x_mm - half, shape.y_mm - half, shape.size_mm, shape.size_mm});

@@ -29,9 +29,13 @@ struct Filled {
                             "large D7",
                             {{"1.40", quantity::Length(1402), 0.0025, 5},
                              {"1.30", quantity::Length(1301), 0.003, std::nullopt},
-                             {"1.35", quantity::Length(1349), 0.003, 3}}},
+                             {"1.35", quantity::Length(1349), 0.003, 3}},
+                            {{"1.35", {1, monday_ms, {{{1349, 3, quantity::Unit::millimetre}, dial}}}}}},
                        by_mk()));
-    went(registers.put(Workshop{house, "Hollow Lane", "4 Hollow Lane"}, by_mk()));
+    went(registers.put(Workshop{house, "Hollow Lane", "4 Hollow Lane", Logo{"image/png", "\x89PNG picture"}}, by_mk()));
+    went(registers.put(
+        Person{rt, "Rui Tavares", "RT", std::nullopt, true, PersonRole::checker, std::nullopt, 9000, "2026-11-20"},
+        by_mk()));
   }
 
   std::vector<Finding> after(const QByteArray& sql) {
@@ -58,7 +62,9 @@ TEST_CASE("a row of a register that was changed beside the program is found") {
       {"person", "UPDATE person SET initials = 'XX' WHERE initials = 'MK'"},
       {"person", "UPDATE person SET active = 0 WHERE initials = 'MK'"},
       {"person", "UPDATE person SET pin_hash = 'x' WHERE initials = 'MK'"},
-      {"person", "INSERT INTO person VALUES ('01930000-0000-7000-8000-000000000039', 'A', 'A', NULL, 1)"},
+      {"person",
+       "INSERT INTO person VALUES ('01930000-0000-7000-8000-000000000039', 'A', 'A', NULL, 1, 'technician', NULL, "
+       "NULL, NULL)"},
       {"instrument", "UPDATE instrument SET name = 'dial 3' WHERE name = 'dial 2'"},
       {"instrument", "UPDATE instrument SET kind = 'x' WHERE name = 'dial 2'"},
       {"instrument", "UPDATE instrument SET resolution = 1 WHERE name = 'dial 2'"},
@@ -66,6 +72,20 @@ TEST_CASE("a row of a register that was changed beside the program is found") {
       {"instrument", "UPDATE instrument SET calibrated_to = '2029-04-30' WHERE name = 'dial 2'"},
       {"instrument", "UPDATE instrument SET calibrated_to = '2029-04-30' WHERE name = 'wrench 3'"},
       {"instrument", "UPDATE instrument SET turn_um = NULL WHERE name = 'dial 2'"},
+      {"person", "UPDATE person SET role = 'technician' WHERE initials = 'RT'"},
+      {"person", "UPDATE person SET left_on = '2026-11-30' WHERE initials = 'RT'"},
+      {"person", "UPDATE person SET feel_nm = 1 WHERE initials = 'RT'"},
+      {"person", "UPDATE person SET feel_on = NULL WHERE initials = 'RT'"},
+      {"instrument", "UPDATE instrument SET calibrated_on = '2026-04-30' WHERE name = 'dial 2'"},
+      {"instrument", "UPDATE instrument SET repeatability = 1 WHERE name = 'dial 2'"},
+      {"instrument", "UPDATE instrument SET repeatability_on = '2026-04-30' WHERE name = 'dial 2'"},
+      {"instrument", "UPDATE instrument SET in_use = 0 WHERE name = 'dial 2'"},
+      {"tray", "UPDATE tray_shim SET reorder_at = 0 WHERE shim = '1.35'"},
+      {"tray", "UPDATE tray_shim SET counted_at_ms = 1 WHERE shim = '1.35'"},
+      {"tray", "UPDATE tray_reading SET base = 1350"},
+      {"tray", "DELETE FROM tray_reading"},
+      {"workshop", "UPDATE workshop SET logo = x'00'"},
+      {"workshop", "UPDATE workshop SET logo = NULL, logo_type = NULL"},
       {"tray", "UPDATE tray SET name = 'large D6'"},
       {"tray", "UPDATE tray_shim SET thickness_um = 1350 WHERE shim = '1.35'"},
       {"tray", "UPDATE tray_shim SET u_nm = 1 WHERE shim = '1.35'"},

@@ -103,4 +103,60 @@ TEST_CASE("an item without a name or with a made-up id is refused, and leaves no
   CHECK(code_of(bench.store().registers().put(Person{dial_id, "Ann Other", "AO", {}, true}, by_mk())) == "look_only");
 }
 
+TEST_CASE("a person keeps role, day of leaving and feel") {
+  Workbench bench;
+  Registers& registers = bench.store().registers();
+  const Person left{mk, "Mara Kern", "MK", "a hash", false, PersonRole::checker, "2026-11-30", 9000, "2026-11-20"};
+  went(registers.put(left, by_mk(5)));
+  CHECK(got(registers.persons()).front() == left);
+  const std::string body = got(registers.changes("person", mk)).back().body;
+  CHECK(body.find("\"role\":\"checker\"") != std::string::npos);
+  CHECK(body.find("\"left_on\":\"2026-11-30\"") != std::string::npos);
+  Person wrong = left;
+  wrong.left_on = "30.11.2026";
+  const auto refused = registers.put(wrong, by_mk(6));
+  CHECK(code_of(refused) == "bad_date");
+  CHECK(got(registers.persons()).front() == left);
+}
+
+TEST_CASE("two people at work do not share initials; those of one who left may come again") {
+  Workbench bench;
+  Registers& registers = bench.store().registers();
+  CHECK(code_of(registers.put(Person{dial_id, "Rosa Tint", "RT", {}, true}, by_mk())) == "initials_taken");
+  went(registers.put(Person{rt, "Rui Tavares", "RT", {}, false}, by_mk(1)));
+  went(registers.put(Person{dial_id, "Rosa Tint", "RT", {}, true}, by_mk(2)));
+  CHECK(code_of(registers.put(Person{rt, "Rui Tavares", "RT", {}, true}, by_mk(3))) == "initials_taken");
+}
+
+TEST_CASE("an instrument keeps its repeat test and its calibration, and one out of use is kept aside") {
+  Workbench bench;
+  Registers& registers = bench.store().registers();
+  KeptInstrument dial{{dial_id, "Dial gauge 2", sheet::InstrumentKind::dial_gauge, 10, 13, "2027-03-31",
+                       quantity::Length(1000), "2026-03-31", 4200},
+                      true,
+                      "2026-11-20"};
+  went(registers.put(dial, by_mk()));
+  const auto kept = got(registers.kept_instruments()).front();
+  CHECK(kept.instrument.calibrated_on == dial.instrument.calibrated_on);
+  CHECK(kept.instrument.repeatability == dial.instrument.repeatability);
+  CHECK(kept.repeatability_on == dial.repeatability_on);
+  dial.in_use = false;
+  went(registers.put(dial, by_mk(1)));
+  CHECK(got(registers.instruments()).empty());
+  CHECK_FALSE(got(registers.kept_instruments()).front().in_use);
+  const auto refused = [&](const auto& change) {
+    KeptInstrument wrong = dial;
+    change(wrong);
+    const auto put = registers.put(wrong, by_mk(2));
+    return put ? std::string() : put.error().code + " " + put.error().place;
+  };
+  CHECK(refused([](auto& each) { each.instrument.calibrated_to = "soon"; }) == "bad_date instrument/calibrated_to");
+  CHECK(refused([](auto& each) { each.instrument.calibrated_on = "2026-02-30"; }) ==
+        "bad_date instrument/calibrated_on");
+  CHECK(refused([](auto& each) { each.instrument.resolution = -1; }) == "bad_amount instrument/resolution");
+  CHECK(refused([](auto& each) { each.instrument.permissible_error = -1; }) ==
+        "bad_amount instrument/permissible_error");
+  CHECK(refused([](auto& each) { each.instrument.turn = quantity::Length(0); }) == "bad_amount instrument/turn");
+}
+
 }  // namespace shimwright::store

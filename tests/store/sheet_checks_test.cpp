@@ -115,6 +115,11 @@ TEST_CASE("a new issue is checked anew, and a job that is open keeps its own") {
   const std::string second = got(bench.store().registers().add_spec_sheet(real_spec(2), by_mk()));
   CHECK_FALSE(got(sheet_may_be_used(bench.store(), second)));
   CHECK(got(sheet_may_be_used(bench.store(), first)));
+  const auto usable = got(usable_spec_sheets(bench.store()));
+  REQUIRE(usable.size() == 2);
+  CHECK(usable[0].hash == bench.spec());
+  CHECK(usable[1].hash == first);
+  CHECK(got(usable_job_sheets(bench.store())).size() == 1);
   CHECK(got(bench.store().load("01930000-0000-7000-8000-000000004300")).sheets.spec_hash == first);
   const auto issues = got(issues_of_spec_sheet(bench.store(), "K9"));
   REQUIRE(issues.size() == 2);

@@ -26,7 +26,7 @@ std::optional<QDate> day_of(const std::string& iso) {
 }
 
 QString day_text(const QDate& day) {
-  return QLocale().toString(day, QStringLiteral("d MMM yyyy"));
+  return QLocale().toString(day, QCoreApplication::translate("bench", "d MMM yyyy"));
 }
 
 QString day_text(const std::string& iso) {

@@ -152,12 +152,11 @@ void DepthPage::show_kept() {
   }
   show_places(std::max(places_shown_, depths->readings.size()));
   for (std::size_t at = 0; at < std::min(places_shown_, depths->readings.size()); ++at) {
-    readings_[at]->set_text(quantity::digits_of(depths->readings[at]));
+    readings_[at]->set_number(depths->readings[at]);
   }
-  reference_->set_text(quantity::digits_of(depths->reference));
+  reference_->set_number(depths->reference);
   if (depths->stamp) {
-    const std::string digits = quantity::digits_of(*depths->stamp);
-    stamp_->set_text(depths->stamp->base > 0 ? "+" + digits : digits);
+    stamp_->set_number(*depths->stamp);
   }
   if (depths->instrument) {
     gauge_->choose(depths->instrument->id);

@@ -9,6 +9,7 @@
 #include "judged_words.h"
 #include "shimwright/quantity/typed_number.h"
 #include "shimwright/widgets/say.h"
+#include "shimwright/widgets/units.h"
 
 namespace shimwright::bench {
 
@@ -83,7 +84,8 @@ std::vector<SumLine> depth_sum(const job::Judgement& judgement) {
   if (answer->u_required_mm) {
     wanted += QStringLiteral(" \u00b1 ") + length_words(1.96 * *answer->u_required_mm, 2);
   }
-  lines.push_back({QCoreApplication::translate("bench", "shim wanted, mm (95 %)"), wanted, true});
+  lines.push_back(
+      {widgets::with_length_unit(QCoreApplication::translate("bench", "shim wanted, mm (95 %)")), wanted, true});
   return lines;
 }
 

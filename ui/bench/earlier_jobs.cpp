@@ -8,6 +8,7 @@
 #include "shimwright/record/record.h"
 #include "shimwright/store/job_in_hand.h"
 #include "shimwright/widgets/say.h"
+#include "shimwright/widgets/units.h"
 
 namespace shimwright::bench {
 
@@ -165,11 +166,11 @@ QString details_of(const EarlierJob& earlier) {
     const QString floats =
         of_both_sides(earlier.final_float_um, QCoreApplication::translate("bench", "lower"),
                       QCoreApplication::translate("bench", "upper"), [](std::int64_t micrometres) {
-                        return widgets::number_text(quantity::millimetre_text(quantity::micrometres(micrometres), 2));
+                        return widgets::length_shown(quantity::in_millimetres(quantity::micrometres(micrometres)), 2);
                       });
     const bool final = earlier.standing == store::JobStanding::closed;  // an open job may still measure again
-    parts.append((final ? QCoreApplication::translate("bench", "final float %1 mm")
-                        : QCoreApplication::translate("bench", "float %1 mm so far"))
+    parts.append(widgets::with_length_unit(final ? QCoreApplication::translate("bench", "final float %1 mm")
+                                                 : QCoreApplication::translate("bench", "float %1 mm so far"))
                      .arg(floats));
   }
   if (earlier.teach_in_attempt > 1) {

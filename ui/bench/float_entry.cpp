@@ -27,7 +27,6 @@ FloatEntry::FloatEntry(int spots, QWidget* parent) : QFrame(parent) {
 void FloatEntry::build_head(QVBoxLayout* column, int spots) {
   auto* row = widgets::lay_in<QHBoxLayout>(column, 8);
   heading_ = child_of<Text>(this, QString(), "large");
-  heading_->setWordWrap(false);
   heading_->setObjectName(QStringLiteral("float-run"));
   row->addWidget(heading_, 1);
   for (int spot = 1; spot <= spots; ++spot) {

@@ -7,6 +7,7 @@
 #include "judged_words.h"
 #include "shimwright/quantity/typed_number.h"
 #include "shimwright/widgets/say.h"
+#include "shimwright/widgets/units.h"
 
 namespace shimwright::bench {
 
@@ -42,10 +43,11 @@ QString if_the_float_stays(const job::Judgement& judgement) {
   const bool other = shim != nullptr && judgement.engine_case.disc_float &&
                      shim->shim != judgement.engine_case.disc_float->fitted_shim;
   return !other ? QString()
-                : QCoreApplication::translate(
-                      "bench",
-                      " If the float stays: fit %1, expected %2 ± %3 mm (95 %), %4 to be inside at "
-                      "every spot.")
+                : widgets::with_length_unit(
+                      QCoreApplication::translate(
+                          "bench",
+                          " If the float stays: fit %1, expected %2 ± %3 mm (95 %), %4 to be inside at "
+                          "every spot."))
                       .arg(qt(shim->shim), length_words(shim->predicted_mm, 2), length_words(1.96 * shim->u_mm, 2),
                            chance_words(shim->p_within));
 }
@@ -60,8 +62,10 @@ QString sensitivity_words(const job::Judgement& judgement, const metrology::Slop
   } else {
     source = QCoreApplication::translate("bench", "%1 pairs of this workshop").arg(slope.pairs);
   }
-  return QCoreApplication::translate("bench", " 1.00 mm of shim moves this float %1 ± %2 mm (95 %, %3).")
-      .arg(length_words(slope.slope.mean, 2), length_words(1.96 * slope.slope.sd, 2), source);
+  // A ratio: the same in every unit of length.
+  return widgets::with_length_unit(
+             QCoreApplication::translate("bench", " 1.00 mm of shim moves this float %1 ± %2 mm (95 %, %3)."))
+      .arg(QString::number(slope.slope.mean, 'f', 2), QString::number(1.96 * slope.slope.sd, 'f', 2), source);
 }
 
 }  // namespace
@@ -151,7 +155,7 @@ QString float_facts(const job::Judgement& judgement) {
                                     .arg(length_words(judged->tilt_mm, 3))
                               : QCoreApplication::translate("bench", ": no tilt.");
   if (judgement.advised.expanded_u) {
-    text += QCoreApplication::translate("bench", " Each spot ± %1 mm (95 %).")
+    text += widgets::with_length_unit(QCoreApplication::translate("bench", " Each spot ± %1 mm (95 %)."))
                 .arg(length_words(static_cast<double>(*judgement.advised.expanded_u) / 1000.0, 3));
   }
   const bool with_slope = judged->sensitivity && judgement.advised.conclusion != job::Conclusion::for_information;
@@ -213,7 +217,7 @@ QString dial_hint(const std::optional<job::Instrument>& dial) {
     return direction;
   }
   return direction + QStringLiteral(" ") +
-         QCoreApplication::translate("bench", "Count whole turns: one turn of %1 is %2 mm.")
+         widgets::with_length_unit(QCoreApplication::translate("bench", "Count whole turns: one turn of %1 is %2 mm."))
              .arg(qt(dial->name), length_words(in_millimetres(*dial->turn)));
 }
 

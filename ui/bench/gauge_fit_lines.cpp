@@ -8,6 +8,7 @@
 #include "judged_words.h"
 #include "shimwright/quantity/typed_number.h"
 #include "shimwright/widgets/say.h"
+#include "shimwright/widgets/units.h"
 
 namespace shimwright::bench {
 
@@ -102,7 +103,7 @@ QString tray_words(const std::vector<job::TrayShim>& tray, const std::string& sh
     return QCoreApplication::translate("bench", "not in the tray");
   }
   const QString measured =
-      QCoreApplication::translate("bench", "measured %1").arg(qt(quantity::millimetre_text(found->thickness, 3)));
+      QCoreApplication::translate("bench", "measured %1").arg(widgets::length_shown(quantity::in_millimetres(found->thickness), 3));
   const auto& left = found->count;
   if (!left) {
     return with_thickness ? measured : QString();

@@ -3,15 +3,14 @@
 #include <string>
 #include <vector>
 
-#include <QComboBox>
-
 #include "shimwright/job/context.h"
+#include "shimwright/widgets/pick_box.h"
 
 namespace shimwright::bench {
 
 /// Which instrument of a kind a reading is taken with, and how long it is good for. The first of the kind that is not
 /// overdue is chosen to begin with; `no instrument` where the workshop has none. The wheel changes nothing.
-class InstrumentBox : public QComboBox {
+class InstrumentBox : public widgets::PickBox {
   Q_OBJECT
 
  public:
@@ -21,14 +20,8 @@ class InstrumentBox : public QComboBox {
   void set_instruments(const std::vector<job::Instrument>& instruments) { offer(instruments, {}); }
   /// The same, and what is overdue on that day says so.
   void offer(const std::vector<job::Instrument>& instruments, const job::Moment& now);
-  [[nodiscard]] std::string id() const;  ///< blank: none
-  void choose(const std::string& id);
   /// The box offers no instrument: there is none of the kind.
   [[nodiscard]] bool none() const { return id().empty(); }
-
- protected:
-  void paintEvent(QPaintEvent* event) override;
-  void wheelEvent(QWheelEvent* event) override;
 
  private:
   sheet::InstrumentKind kind_;

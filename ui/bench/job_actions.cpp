@@ -1,5 +1,6 @@
 // The buttons below the job screen and what they ask.
 #include <QApplication>
+#include <QClipboard>
 #include <QKeyEvent>
 
 #include "ask_box.h"
@@ -201,12 +202,26 @@ void JobPage::ask_more() {
   }
   picks.push_back({"take-back", tr("Take an entry of this step back"), [this] { ask_taking_back(); }});
   picks.push_back({"hand-over", tr("Hand the job over"), [this] { ask_handing_over(); }});
+  picks.push_back({"parts", tr("Parts to order, to copy"), [this] { show_parts(); }});
   picks.push_back({"hours", tr("Hours per stage"), [this] { show_hours(); }});
   picks.push_back({"park", tr("Park the job"), [this] { ask_parking(); }});
   picks.push_back({"keypad", tr("Keypad for gloves (F4)"), [this] { show_keypad(); }});
   picks.push_back({"strip", tr("Strip over the whole window (F2)"), [this] { fill_window_with_strip(); }});
   picks.push_back({"record", tr("The record so far"), [this] { emit record_wanted(bench_->job_id()); }});
   ask_->ask_pick(tr("More"), picks);
+}
+
+void JobPage::show_parts() {
+  QString list;
+  for (const QString& line : parts_to_order(bench_->state(), window_language())) {
+    list += line + QLatin1Char('\n');
+  }
+  if (list.isEmpty()) {
+    ask_->ask_pick(tr("Every part of this job is fitted."), {});
+    return;
+  }
+  ask_->ask_pick(tr("Still to be fitted, for an order:") + QStringLiteral("\n\n") + list.trimmed(),
+                 {{"copy-parts", tr("Copy the list"), [list] { QGuiApplication::clipboard()->setText(list); }}});
 }
 
 void JobPage::show_hours() {

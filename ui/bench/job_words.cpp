@@ -7,6 +7,7 @@
 
 #include "shimwright/job/judgement.h"
 #include "shimwright/widgets/say.h"
+#include "shimwright/widgets/units.h"
 
 namespace shimwright::bench {
 
@@ -14,10 +15,6 @@ using widgets::Mark;
 using widgets::qt;
 
 namespace {
-
-QString bench_text(const char* text) {
-  return QCoreApplication::translate("bench", text);
-}
 
 struct MarkOf {
   Mark operator()(const job::Open&) const { return Mark::open; }
@@ -46,8 +43,8 @@ Mark stage_mark(const StageProgress& progress, bool begun) {
 
 const sheet::Step* shim_step(const job::JobState& state, job::Side side) {
   for (const sheet::Step* step : asked_steps(state)) {
-    const bool finds = std::holds_alternative<sheet::GaugeFitStep>(step->body) ||
-                       std::holds_alternative<sheet::DepthStep>(step->body);
+    const bool finds =
+        std::holds_alternative<sheet::GaugeFitStep>(step->body) || std::holds_alternative<sheet::DepthStep>(step->body);
     if (finds && step->side == side) {
       return step;
     }
@@ -85,7 +82,7 @@ PanelNumber float_number(const job::JobState& state, job::Side side, const QStri
   const bool bad = std::any_of(advised->spot_verdicts.begin(), advised->spot_verdicts.end(), [](const auto verdict) {
     return verdict != job::ReadingVerdict::within && verdict != job::ReadingVerdict::none;
   });
-  return {title, widgets::number_text(quantity::millimetre_text(quantity::Length(*advised->mean), 2)), bad};
+  return {title, widgets::length_shown(quantity::in_millimetres(quantity::Length(*advised->mean)), 2), bad};
 }
 
 }  // namespace
@@ -157,10 +154,10 @@ const sheet::Step* entrance_of(const job::JobState& state, const std::string& st
 }
 
 std::vector<PanelNumber> panel_numbers(const job::JobState& state) {
-  return {shim_number(state, job::Side::lower, bench_text("large bearing")),
-          shim_number(state, job::Side::upper, bench_text("small bearing")),
-          float_number(state, job::Side::lower, bench_text("lower float")),
-          float_number(state, job::Side::upper, bench_text("upper float"))};
+  return {shim_number(state, job::Side::lower, QCoreApplication::translate("bench", "large bearing")),
+          shim_number(state, job::Side::upper, QCoreApplication::translate("bench", "small bearing")),
+          float_number(state, job::Side::lower, QCoreApplication::translate("bench", "lower float")),
+          float_number(state, job::Side::upper, QCoreApplication::translate("bench", "upper float"))};
 }
 
 widgets::PackView pack_view(const job::JobState& state, const job::Context& context, const sheet::Step* step) {
@@ -182,7 +179,7 @@ widgets::PackView pack_view(const job::JobState& state, const job::Context& cont
 
 QString time_text(const job::Moment& moment) {
   const QDateTime time = QDateTime::fromMSecsSinceEpoch(moment.at_ms, Qt::OffsetFromUTC, moment.offset_min * 60);
-  return QLocale().toString(time, QStringLiteral("d MMM HH:mm"));
+  return QLocale().toString(time, QCoreApplication::translate("bench", "d MMM HH:mm"));
 }
 
 QString entry_words(const job::JobState& state, const job::Entry& entry, const std::string& language) {
@@ -192,30 +189,30 @@ QString entry_words(const job::JobState& state, const job::Entry& entry, const s
     return qt(step->title.in(language));
   }
   if (const auto* note = std::get_if<job::Noted>(&entry.body)) {
-    return bench_text("Note: %1").arg(qt(note->text));
+    return QCoreApplication::translate("bench", "Note: %1").arg(qt(note->text));
   }
   if (std::holds_alternative<job::Opened>(entry.body)) {
-    return bench_text("Job opened");
+    return QCoreApplication::translate("bench", "Job opened");
   }
   if (const auto* parked = std::get_if<job::Parked>(&entry.body)) {
-    return bench_text("Parked, waiting for %1").arg(qt(parked->waits_for));
+    return QCoreApplication::translate("bench", "Parked, waiting for %1").arg(qt(parked->waits_for));
   }
   if (std::holds_alternative<job::TakenUp>(entry.body)) {
-    return bench_text("Taken up again");
+    return QCoreApplication::translate("bench", "Taken up again");
   }
   if (std::holds_alternative<job::HandedOver>(entry.body)) {
-    return bench_text("Handed over");
+    return QCoreApplication::translate("bench", "Handed over");
   }
   if (const auto* begun = std::get_if<job::AssemblyBegun>(&entry.body)) {
-    return bench_text("Assembly %1 begun").arg(begun->assembly);
+    return QCoreApplication::translate("bench", "Assembly %1 begun").arg(begun->assembly);
   }
   if (std::holds_alternative<job::Sealed>(entry.body)) {
-    return bench_text("Sealed");
+    return QCoreApplication::translate("bench", "Sealed");
   }
   if (const auto* added = std::get_if<job::AddendumAdded>(&entry.body)) {
-    return bench_text("Added after sealing: %1").arg(qt(added->reason));
+    return QCoreApplication::translate("bench", "Added after sealing: %1").arg(qt(added->reason));
   }
-  return bench_text("Something taken back");
+  return QCoreApplication::translate("bench", "Something taken back");
 }
 
 std::vector<QString> parts_to_order(const job::JobState& state, const std::string& language) {
@@ -227,9 +224,10 @@ std::vector<QString> parts_to_order(const job::JobState& state, const std::strin
     }
     for (const std::string& id : body->parts) {
       if (const sheet::PartItem* part = state.sheets.spec->part(id)) {
-        lines.push_back(bench_text("%1 × %2, number %3")
-                            .arg(part->quantity)
-                            .arg(qt(part->title.in(language)), qt(part->number)));
+        const QString line = QCoreApplication::translate("bench", "%1 × %2, number %3")
+                                 .arg(part->quantity)
+                                 .arg(qt(part->title.in(language)), qt(part->number));
+        lines.push_back(part->one_time ? QCoreApplication::translate("bench", "%1 (one-time: renewed at every assembly)").arg(line) : line);
       }
     }
   }

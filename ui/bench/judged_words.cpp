@@ -5,6 +5,7 @@
 
 #include "shimwright/quantity/typed_number.h"
 #include "shimwright/widgets/say.h"
+#include "shimwright/widgets/units.h"
 
 namespace shimwright::bench {
 
@@ -53,7 +54,7 @@ QString length_words(double millimetres) {
 }
 
 QString length_words(double millimetres, int decimals) {
-  return widgets::number_text(quantity::millimetre_text(rounded_length(millimetres), decimals));
+  return widgets::length_shown(millimetres, decimals);
 }
 
 widgets::Mark mark_of(metrology::Verdict verdict) {

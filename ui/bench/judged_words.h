@@ -21,7 +21,7 @@ namespace shimwright::bench {
 [[nodiscard]] QString fit_words(shim::Fit fit);
 /// `33 in 100`; never nought or a hundred.
 [[nodiscard]] QString chance_words(double chance);
-/// A length in mm with a true minus; hundredths, or thousandths where they are needed.
+/// A length in the unit shown, with a true minus; hundredths of mm, or thousandths where they are needed.
 [[nodiscard]] QString length_words(double millimetres);
 [[nodiscard]] QString length_words(double millimetres, int decimals);
 [[nodiscard]] widgets::Mark mark_of(metrology::Verdict verdict);

@@ -3,8 +3,10 @@
 #include <QKeyEvent>
 #include <QListView>
 #include <QWheelEvent>
+#include <algorithm>
 
 #include "shimwright/bench/step_page.h"
+#include "shimwright/sheet/job_sheet.h"
 #include "shimwright/sheet/spec_sheet.h"
 #include "shimwright/widgets/child.h"
 #include "shimwright/widgets/say.h"
@@ -52,11 +54,28 @@ void GearboxChoice::set_issues(const std::vector<store::SheetIssue>& issues) {
   clear();
   for (const store::SheetIssue& each : issues) {
     const auto spec = sheet::read_spec_sheet(each.json);
-    issues_.push_back({each.hash, each.name, spec && spec->demonstration});
-    const QString issue = tr("%1, issue %2").arg(widgets::qt(each.name)).arg(each.issue);
-    addItem(spec ? QStringLiteral("%1 · %2").arg(issue, widgets::qt(spec->title.in(window_language()))) : issue);
+    add_issue(each, spec ? widgets::qt(spec->title.in(window_language())) : QString(), spec && spec->demonstration);
   }
   choose_none();
+}
+
+void GearboxChoice::set_job_sheets(const std::vector<store::SheetIssue>& issues) {
+  issues_.clear();
+  clear();
+  int latest = -1;
+  for (const store::SheetIssue& each : issues) {
+    const auto at = static_cast<std::size_t>(std::max(latest, 0));
+    latest = latest < 0 || each.added_at_ms > issues[at].added_at_ms ? count() : latest;
+    const auto sheet = sheet::read_job_sheet(each.json);
+    add_issue(each, sheet ? widgets::qt(sheet->title.in(window_language())) : QString(), sheet && sheet->demonstration);
+  }
+  setCurrentIndex(latest);
+}
+
+void GearboxChoice::add_issue(const store::SheetIssue& issue, const QString& title, bool demonstration) {
+  issues_.push_back({issue.hash, issue.name, demonstration});
+  const QString named = tr("%1, issue %2").arg(widgets::qt(issue.name)).arg(issue.issue);
+  addItem(title.isEmpty() ? named : QStringLiteral("%1 · %2").arg(named, title));
 }
 
 const GearboxChoice::Issue* GearboxChoice::chosen_issue() const {

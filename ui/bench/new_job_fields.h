@@ -37,6 +37,8 @@ class GearboxChoice : public QComboBox {
 
   /// The only one there is, is chosen.
   void set_issues(const std::vector<store::SheetIssue>& issues);
+  /// The same for job sheets; the one added last is chosen.
+  void set_job_sheets(const std::vector<store::SheetIssue>& issues);
   /// Hash of the chosen issue.
   [[nodiscard]] std::optional<std::string> chosen() const;
   [[nodiscard]] bool chosen_is_demonstration() const;
@@ -59,6 +61,7 @@ class GearboxChoice : public QComboBox {
     bool demonstration = false;
   };
   [[nodiscard]] const Issue* chosen_issue() const;
+  void add_issue(const store::SheetIssue& issue, const QString& title, bool demonstration);
 
   std::vector<Issue> issues_;
 };

@@ -78,6 +78,13 @@ void NewJobForm::build_gearbox(QVBoxLayout* column) {
   block->addWidget(gearbox_);
   gearbox_fault_ = widgets::child_of<widgets::Text>(this, QString(), "error");
   block->addWidget(gearbox_fault_);
+  const QString sheet_title = tr("Job sheet");
+  job_sheet_title_ = widgets::child_of<widgets::Text>(this, sheet_title, "small");
+  block->addWidget(job_sheet_title_);
+  job_sheet_ = widgets::child_of<GearboxChoice>(this);
+  job_sheet_->setObjectName(QStringLiteral("field-job-sheet"));
+  job_sheet_->setAccessibleName(sheet_title);
+  block->addWidget(job_sheet_);
   connect(gearbox_, &QComboBox::currentIndexChanged, this, [this] {
     gearbox_filled_ = false;
     show_gearbox_state({});
@@ -104,13 +111,16 @@ void NewJobForm::chain() {
   connect(plate_, &widgets::WordField::entered, this, [this] { odometer_->take_focus(); });
   connect(odometer_, &widgets::NumberField::entered, this, [this] { complaint_->setFocus(Qt::TabFocusReason); });
   connect(complaint_, &FreeText::entered, this, [this] { gearbox_->setFocus(Qt::TabFocusReason); });
-  connect(gearbox_, &GearboxChoice::entered, this, [this] { move_on(serial_->edit()); });
+  connect(gearbox_, &GearboxChoice::entered, this,
+          [this] { job_sheet_->isVisible() ? job_sheet_->setFocus(Qt::TabFocusReason) : move_on(serial_->edit()); });
+  connect(job_sheet_, &GearboxChoice::entered, this, [this] { move_on(serial_->edit()); });
   connect(serial_, &widgets::WordField::entered, this, [this] { move_on(build_date_->edit()); });
   connect(build_date_, &widgets::WordField::entered, this, [this] { move_on(reference_->edit()); });
   connect(reference_, &widgets::WordField::entered, this, &NewJobForm::finished);
 }
 
-void NewJobForm::clear(int this_year, const std::vector<store::SheetIssue>& specs) {
+void NewJobForm::clear(int this_year, const std::vector<store::SheetIssue>& specs,
+                       const std::vector<store::SheetIssue>& job_sheets) {
   filled_.clear();
   for (widgets::WordField* each : {plate_, serial_, build_date_, reference_}) {
     each->set_text({});
@@ -118,6 +128,10 @@ void NewJobForm::clear(int this_year, const std::vector<store::SheetIssue>& spec
   odometer_->set_text({});
   complaint_->clear();
   gearbox_->set_issues(specs);
+  job_sheet_->set_job_sheets(job_sheets);
+  for (QWidget* each : {static_cast<QWidget*>(job_sheet_title_), static_cast<QWidget*>(job_sheet_)}) {
+    each->setVisible(job_sheets.size() > 1);
+  }
   gearbox_filled_ = false;
   show_gearbox_state(specs.empty() ? tr("There is no spec sheet in this workshop: add one under Workshop.")
                                    : QString());

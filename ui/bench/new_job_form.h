@@ -31,9 +31,12 @@ class NewJobForm : public QWidget {
  public:
   explicit NewJobForm(QWidget* parent = nullptr);
 
-  void clear(int this_year, const std::vector<store::SheetIssue>& specs);
+  void clear(int this_year, const std::vector<store::SheetIssue>& specs,
+             const std::vector<store::SheetIssue>& job_sheets);
   [[nodiscard]] VehicleEntry& vehicle() const { return *vehicle_; }
   [[nodiscard]] std::optional<std::string> spec_hash() const { return gearbox_->chosen(); }
+  /// Asked only where the workshop has several.
+  [[nodiscard]] std::optional<std::string> sheet_hash() const { return job_sheet_->chosen(); }
   /// Nothing while it is blank or cannot be read.
   [[nodiscard]] std::optional<quantity::TypedNumber> odometer() const;
   /// Something was typed that was not filled in by the program.
@@ -72,6 +75,8 @@ class NewJobForm : public QWidget {
   widgets::NumberField* odometer_ = nullptr;
   FreeText* complaint_ = nullptr;
   GearboxChoice* gearbox_ = nullptr;
+  GearboxChoice* job_sheet_ = nullptr;
+  widgets::Text* job_sheet_title_ = nullptr;
   QLabel* demonstration_ = nullptr;
   widgets::Text* gearbox_fault_ = nullptr;
   widgets::WordField* serial_ = nullptr;

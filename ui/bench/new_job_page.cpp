@@ -7,6 +7,7 @@
 #include "days.h"
 #include "earlier_jobs.h"
 #include "new_job_form.h"
+#include "shimwright/store/sheet_checks.h"
 #include "shimwright/widgets/child.h"
 #include "shimwright/widgets/parts.h"
 #include "shimwright/widgets/say.h"
@@ -119,11 +120,14 @@ void NewJobPage::begin() {
   ask_before_loss(false);
   number_.clear();
   const auto number = bench_->store().next_job_number();
-  const auto specs = bench_->store().registers().spec_sheets();
+  const auto specs = store::usable_spec_sheets(bench_->store());
+  waiting_ = specs ? waiting_sheets(*specs) : QString();
   if (number) {
     number_ = *number;
   }
-  form_->clear(day_of(bench_->now()).year(), specs ? *specs : std::vector<store::SheetIssue>());
+  const auto job_sheets = store::usable_job_sheets(bench_->store());
+  form_->clear(day_of(bench_->now()).year(), specs ? *specs : std::vector<store::SheetIssue>(),
+               job_sheets ? *job_sheets : std::vector<store::SheetIssue>());
   open_->set_action_text(tr("Open job %1").arg(widgets::qt(number_)));
   open_->setEnabled(!bench_->looks_only());
   if (!number || !specs) {
@@ -196,6 +200,9 @@ void NewJobPage::show_earlier() {
     column.addWidget(widgets::child_of<widgets::Text>(
         content, tr("Older jobs of this vehicle under Past jobs: %1.").arg(earlier_->more), "soft"));
   }
+  if (!waiting_.isEmpty()) {
+    column.addWidget(widgets::child_of<widgets::Text>(content, waiting_, "soft"));
+  }
   if (!filled_words_.isEmpty()) {
     column.addWidget(widgets::child_of<widgets::Text>(content, filled_words_, "soft"));
   }
@@ -221,26 +228,26 @@ void NewJobPage::ask_before_loss(bool ask) {
   cancel_->setVisible(!ask);
 }
 
-std::optional<std::string> NewJobPage::latest_job_sheet() {
-  const auto sheets = bench_->store().registers().job_sheets();
-  if (!sheets) {
-    show_refusal(sheets.error());
-    return std::nullopt;
+QString NewJobPage::waiting_sheets(const std::vector<store::SheetIssue>& usable) {
+  const auto latest = bench_->store().registers().spec_sheets();
+  QStringList waiting;
+  for (const store::SheetIssue& each : latest ? *latest : std::vector<store::SheetIssue>()) {
+    const bool offered = std::any_of(usable.begin(), usable.end(),
+                                     [&each](const store::SheetIssue& one) { return one.hash == each.hash; });
+    if (!offered) {
+      waiting << tr("%1, issue %2").arg(widgets::qt(each.name)).arg(each.issue);
+    }
   }
-  const auto latest = std::max_element(sheets->begin(), sheets->end(), [](const auto& one, const auto& other) {
-    return one.added_at_ms < other.added_at_ms;
-  });
-  if (latest == sheets->end()) {
-    said_->setText(tr("There is no job sheet in this workshop: add one under Workshop."));
-    return std::nullopt;
-  }
-  return latest->hash;
+  return waiting.isEmpty()
+             ? QString()
+             : tr("Not offered before it is checked under Workshop: %1.").arg(waiting.join(QStringLiteral("; ")));
 }
 
 void NewJobPage::open_job() {
   ask_before_loss(false);
-  const auto sheet_hash = latest_job_sheet();
+  const auto sheet_hash = form_->sheet_hash();
   if (!sheet_hash) {
+    said_->setText(tr("There is no job sheet in this workshop that was checked: add or check one under Workshop."));
     return;
   }
   const auto spec_hash = form_->spec_hash();

@@ -4,28 +4,25 @@
 
 #include "job_words.h"
 #include "shimwright/widgets/say.h"
+#include "shimwright/widgets/units.h"
 
 namespace shimwright::bench {
 
 namespace {
 
-QString reading_text(const char* text) {
-  return QCoreApplication::translate("bench", text);
-}
-
 QString limit_text(std::optional<std::int64_t> least, std::optional<std::int64_t> most, int decimals,
                    quantity::Unit unit, bool with_unit) {
   const auto number = [&](std::int64_t base, bool unit_here) {
     const quantity::TypedNumber typed{base, decimals, unit};
-    return widgets::number_text(unit_here ? quantity::text_of(typed) : quantity::digits_of(typed));
+    return unit_here ? widgets::number_shown(typed) : widgets::digits_shown(typed);
   };
   if (least && most) {
-    return reading_text("%1 to %2").arg(number(*least, false), number(*most, with_unit));
+    return QCoreApplication::translate("bench", "%1 to %2").arg(number(*least, false), number(*most, with_unit));
   }
   if (most) {
-    return reading_text("at most %1").arg(number(*most, with_unit));
+    return QCoreApplication::translate("bench", "at most %1").arg(number(*most, with_unit));
   }
-  return least ? reading_text("at least %1").arg(number(*least, with_unit)) : QString();
+  return least ? QCoreApplication::translate("bench", "at least %1").arg(number(*least, with_unit)) : QString();
 }
 
 }  // namespace
@@ -53,15 +50,15 @@ QString verdict_words(job::ReadingVerdict verdict) {
     case job::ReadingVerdict::none:
       return {};
     case job::ReadingVerdict::within:
-      return reading_text("within");
+      return QCoreApplication::translate("bench", "within");
     case job::ReadingVerdict::too_small:
-      return reading_text("too small");
+      return QCoreApplication::translate("bench", "too small");
     case job::ReadingVerdict::too_large:
-      return reading_text("too large");
+      return QCoreApplication::translate("bench", "too large");
     case job::ReadingVerdict::on_limit:
-      return reading_text("on limit");
+      return QCoreApplication::translate("bench", "on limit");
     case job::ReadingVerdict::not_equal:
-      return reading_text("not equal");
+      return QCoreApplication::translate("bench", "not equal");
   }
   return {};
 }
@@ -85,11 +82,13 @@ QString limit_words(const sheet::Limit& limit) {
 }
 
 QString limit_words(const job::LimitUsed& limit, quantity::Unit read_in) {
-  return limit_text(limit.least, limit.most, limit.decimals, limit.unit, limit.unit != read_in);
+  const bool same = widgets::unit_shown(limit.unit) == widgets::unit_shown(read_in);
+  return limit_text(limit.least, limit.most, limit.decimals, limit.unit, !same);
 }
 
 QString number_words(const quantity::TypedNumber& number, bool with_sign) {
-  return widgets::qt(with_sign ? quantity::signed_text_of(number) : quantity::printed_text_of(number));
+  const QString shown = widgets::number_shown(number);
+  return with_sign && number.base > 0 ? QLatin1Char('+') + shown : shown;
 }
 
 QString judged_number_words(const job::Reading& reading, bool with_sign) {
@@ -120,7 +119,8 @@ widgets::StripText strip_of(const job::Reading& reading) {
 
 QString by_whom(const Workbench& bench, const job::Entry& entry) {
   const QString initials = bench.initials_of(entry.person);
-  return reading_text("by %1 %2").arg(initials.isEmpty() ? QStringLiteral("?") : initials, time_text(entry.moment));
+  return QCoreApplication::translate("bench", "by %1 %2")
+      .arg(initials.isEmpty() ? QStringLiteral("?") : initials, time_text(entry.moment));
 }
 
 const job::Entry* entry_numbered(const job::JobState& state, std::int64_t seq) {
@@ -151,21 +151,21 @@ const sheet::Limit* limit_of(const sheet::SpecSheet& spec, const sheet::Channel&
 QString instrument_title(sheet::InstrumentKind kind) {
   switch (kind) {
     case sheet::InstrumentKind::dial_gauge:
-      return reading_text("Dial gauge");
+      return QCoreApplication::translate("bench", "Dial gauge");
     case sheet::InstrumentKind::depth_gauge:
-      return reading_text("Depth gauge");
+      return QCoreApplication::translate("bench", "Depth gauge");
     case sheet::InstrumentKind::micrometer:
-      return reading_text("Micrometer");
+      return QCoreApplication::translate("bench", "Micrometer");
     case sheet::InstrumentKind::torque_wrench:
-      return reading_text("Torque wrench");
+      return QCoreApplication::translate("bench", "Torque wrench");
     case sheet::InstrumentKind::thermometer:
-      return reading_text("Thermometer");
+      return QCoreApplication::translate("bench", "Thermometer");
     case sheet::InstrumentKind::multimeter:
-      return reading_text("Multimeter");
+      return QCoreApplication::translate("bench", "Multimeter");
     case sheet::InstrumentKind::pressure_gauge:
-      return reading_text("Pressure gauge");
+      return QCoreApplication::translate("bench", "Pressure gauge");
     case sheet::InstrumentKind::scale:
-      return reading_text("Scale");
+      return QCoreApplication::translate("bench", "Scale");
   }
   return {};
 }

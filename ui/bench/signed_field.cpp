@@ -65,7 +65,7 @@ std::string SignedField::text() const {
   if (blank() || sign_missing()) {
     return {};
   }
-  std::string digits = widgets::plain(digits_in(number_->edit()->text()));
+  const std::string digits = number_->with_unit(widgets::plain(digits_in(number_->edit()->text())));
   switch (sign_) {
     case Sign::minus:
       return "-" + digits;
@@ -75,6 +75,12 @@ std::string SignedField::text() const {
       break;
   }
   return digits;
+}
+
+void SignedField::set_number(const quantity::TypedNumber& number) {
+  number_->set_number(number);
+  const std::string digits = widgets::plain(digits_in(number_->edit()->text()));
+  set_text(number.base > 0 ? "+" + digits : number.base < 0 ? "-" + digits : digits);
 }
 
 void SignedField::set_text(const std::string& text) {

@@ -22,6 +22,7 @@ class SignedField : public QWidget {
   [[nodiscard]] bool blank() const { return number_->blank(); }
   /// Sign and digits as text() gives them.
   void set_text(const std::string& text);
+  void set_number(const quantity::TypedNumber& number);
   void set_hint(const QString& hint) { number_->set_hint(hint); }
   void set_fault(const QString& sentence) { number_->set_fault(sentence); }
   void take_focus() { number_->take_focus(); }

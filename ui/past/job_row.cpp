@@ -2,6 +2,7 @@
 
 #include <QDateTime>
 #include <QKeyEvent>
+#include <QLocale>
 #include <QPainter>
 #include <algorithm>
 
@@ -50,7 +51,7 @@ QString letters_of(const QString& typed) {
 }  // namespace
 
 QString day_of(std::int64_t at_ms) {
-  return QDateTime::fromMSecsSinceEpoch(at_ms).date().toString(QStringLiteral("d MMM yyyy"));
+  return QLocale().toString(QDateTime::fromMSecsSinceEpoch(at_ms).date(), JobRow::tr("d MMM yyyy"));
 }
 
 QString standing_word(store::JobStanding standing) {

@@ -90,6 +90,7 @@ void PastJobs::show_latest() {
   for (const store::JobSummary& each : *jobs) {
     add_row(each, std::nullopt);
   }
+  align_buttons();
 }
 
 void PastJobs::show_found(const QString& text) {
@@ -109,6 +110,7 @@ void PastJobs::show_found(const QString& text) {
   for (const store::Found& each : *found) {
     add_row(each.job, Finding{each.place, widgets::qt(each.term), each.exact, text});
   }
+  align_buttons();
 }
 
 void PastJobs::add_row(const store::JobSummary& job, const std::optional<Finding>& finding) {
@@ -121,7 +123,6 @@ void PastJobs::add_row(const store::JobSummary& job, const std::optional<Finding
   connect(row, &QAbstractButton::clicked, this, [this, id] { emit open_record(id); });
   const bool closed = job.standing == store::JobStanding::closed;
   auto* beside = widgets::child_of<widgets::Button>(line, closed ? tr("New job for it") : tr("Take up"));
-  beside->setFixedWidth(156);
   beside->setObjectName(
       (closed ? QStringLiteral("button-new-job-%1") : QStringLiteral("button-take-up-%1")).arg(number));
   beside->setAccessibleDescription(tr("Job %1").arg(number));
@@ -136,6 +137,17 @@ void PastJobs::add_row(const store::JobSummary& job, const std::optional<Finding
   scroll_->column()->insertWidget(scroll_->column()->count() - 1, line);
   line->show();
   rows_.push_back({row, beside});
+}
+
+/// All as wide as the widest, so that the columns of the rows stand below each other.
+void PastJobs::align_buttons() {
+  int width = 0;
+  for (const auto& each : rows_) {
+    width = std::max(width, each.beside->sizeHint().width());
+  }
+  for (const auto& each : rows_) {
+    each.beside->setFixedWidth(width);
+  }
 }
 
 bool PastJobs::eventFilter(QObject* watched, QEvent* event) {

@@ -1,5 +1,7 @@
 #include "shimwright/shell/choice_row.h"
 
+#include <algorithm>
+
 #include "shimwright/widgets/child.h"
 
 namespace shimwright::shell {
@@ -20,6 +22,10 @@ ChoiceRow::ChoiceRow(const QString& title, const std::vector<Choice>& choices, Q
     buttons_.emplace_back(each.name, button);
   }
   row->addStretch();
+}
+
+bool ChoiceRow::offers(const QString& name) const {
+  return std::any_of(buttons_.begin(), buttons_.end(), [&name](const auto& each) { return each.first == name; });
 }
 
 void ChoiceRow::set_chosen(const QString& name) {

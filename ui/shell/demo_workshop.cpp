@@ -7,6 +7,7 @@
 #include "replay.h"
 #include "script.h"
 #include "shimwright/shell/stores.h"
+#include "shimwright/store/registers.h"
 #include "shimwright/widgets/say.h"
 #include "workshop.h"
 
@@ -103,6 +104,54 @@ Result<void> make_demo_workshop(const std::string& path, const job::Moment& now)
                   SHIMWRIGHT_TEXT("shell",
                                   "The demonstration cannot be laid there: look whether something else has its "
                                   "name, then try again."));
+  }
+  return {};
+}
+
+namespace {
+
+/// Only what the program itself laid there is thrown away.
+Result<void> check_is_demo(const std::string& path) {
+  if (const auto holder = store::Store::lock_holder(path)) {
+    return refuse("locked", path,
+                  SHIMWRIGHT_TEXT("shell", "The demonstration is open in another window; close it there first."));
+  }
+  auto store = store::Store::open(path, {store::Mode::look_only, "", 0});
+  if (!store) {
+    return tl::make_unexpected(store.error());
+  }
+  auto workshop = (*store)->registers().workshop();
+  if (!workshop) {
+    return tl::make_unexpected(workshop.error());
+  }
+  const std::optional<store::Workshop>& known = *workshop;
+  if (known && !is_demo_workshop(*known)) {
+    return refuse("not_the_demo", path,
+                  SHIMWRIGHT_TEXT("shell", "Another workshop than the demonstration lies there: nothing was deleted."));
+  }
+  return {};
+}
+
+}  // namespace
+
+Result<void> delete_demo_workshop(const StorePlaces& places) {
+  const QFileInfo demo(widgets::qt(places.demo));
+  const QString folder = demo.absolutePath();
+  if (QFileInfo(widgets::qt(places.own)).absoluteFilePath().startsWith(folder + QLatin1Char('/'))) {
+    return refuse("demo_not_apart", places.demo,
+                  SHIMWRIGHT_TEXT("shell", "This workshop's own store lies in that folder: nothing was deleted."));
+  }
+  if (!demo.exists()) {
+    return {};
+  }
+  if (auto checked = check_is_demo(places.demo); !checked) {
+    return checked;
+  }
+  if (!QDir(folder).removeRecursively()) {
+    return refuse("cannot_delete", places.demo,
+                  SHIMWRIGHT_TEXT("shell",
+                                  "Not all of the demonstration could be deleted: look whether a program has one of "
+                                  "its files open, then try again."));
   }
   return {};
 }

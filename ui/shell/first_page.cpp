@@ -3,6 +3,7 @@
 #include <QDir>
 #include <QLineEdit>
 
+#include "shimwright/shell/start_choices.h"
 #include "shimwright/widgets/child.h"
 #include "shimwright/widgets/style.h"
 
@@ -24,6 +25,7 @@ FirstPage::FirstPage(QWidget* parent) : QWidget(parent) {
   auto* row = widgets::lay_in<QHBoxLayout>(column, 18);
   build_demo(row);
   build_own(row);
+  build_choices(column);
   column->addStretch();
 }
 
@@ -60,6 +62,7 @@ void FirstPage::build_own(QHBoxLayout* row) {
   add(initials_, tr("Initials"), "field-initials", pair);
   pair->setStretch(0, 3);
   pair->setStretch(1, 1);
+  build_logo(own);
   path_ = widgets::child_of<widgets::Text>(own, QString(), "small");
   path_->setObjectName(QStringLiteral("start-path"));
   own->body()->addWidget(path_);
@@ -72,6 +75,52 @@ void FirstPage::build_own(QHBoxLayout* row) {
   connect(address_, &widgets::WordField::entered, person_, [this] { person_->setFocus(); });
   connect(person_, &widgets::WordField::entered, initials_, [this] { initials_->setFocus(); });
   connect(initials_, &widgets::WordField::entered, button, [button] { button->setFocus(); });
+}
+
+void FirstPage::build_logo(widgets::Box* own) {
+  auto* row = widgets::lay_in<QHBoxLayout>(own->body(), 12);
+  auto* choose = widgets::child_of<widgets::Button>(own, tr("Choose a logo for the record"));
+  choose->setObjectName(QStringLiteral("button-first-logo"));
+  row->addWidget(choose);
+  logo_told_ = widgets::child_of<widgets::Text>(own, tr("none; it can come later"), "soft");
+  logo_told_->setObjectName(QStringLiteral("first-logo"));
+  row->addWidget(logo_told_, 1);
+  connect(choose, &QPushButton::clicked, this, &FirstPage::logo_wanted);
+}
+
+void FirstPage::build_choices(QVBoxLayout* column) {
+  auto* card =
+      widgets::child_of<widgets::Box>(column->parentWidget(), tr("On this machine"),
+                                      tr("All of it can be changed later in the settings. Another language is spoken "
+                                         "from the next start on."),
+                                      "card");
+  card->body()->setSpacing(12);
+  column->addWidget(card);
+  const auto add = [&](const QString& title, const std::vector<ChoiceRow::Choice>& choices) {
+    auto* row = widgets::child_of<ChoiceRow>(card, title, choices);
+    card->body()->addWidget(row);
+    choices_.push_back(row);
+    connect(row, &ChoiceRow::chosen, this, &FirstPage::choice_made);
+  };
+  add(tr("Language of the window"), language_choices());
+  add(tr("Lengths are shown and typed in"), length_choices());
+  add(tr("Torques are shown and typed in"), torque_choices());
+  add(tr("Paper of records"), paper_choices());
+}
+
+void FirstPage::show_choices(const QStringList& names) {
+  for (ChoiceRow* row : choices_) {
+    for (const QString& name : names) {
+      if (row->offers(name)) {
+        row->set_chosen(name);
+      }
+    }
+  }
+}
+
+void FirstPage::set_logo(const store::Logo& logo, const QString& name) {
+  logo_ = logo;
+  logo_told_->setText(name);
 }
 
 void FirstPage::set_offer(const QString& path, bool with_demo) {
@@ -102,7 +151,7 @@ void FirstPage::begin() {
     }
   }
   set_fault({});
-  emit begin_wanted({workshop_->text(), address_->text(), person_->text(), initials_->text()});
+  emit begin_wanted({workshop_->text(), address_->text(), person_->text(), initials_->text(), logo_});
 }
 
 }  // namespace shimwright::shell

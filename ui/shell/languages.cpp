@@ -2,7 +2,8 @@
 
 #include <QCoreApplication>
 #include <QDir>
-#include <QLocale>
+#include <QLibraryInfo>
+#include <algorithm>
 #include <utility>
 
 namespace shimwright::shell {
@@ -13,6 +14,17 @@ namespace {
 bool says_something(const QString& file) {
   QTranslator translator;
   return translator.load(file) && !translator.isEmpty();
+}
+
+QString file_name(const QString& code) {
+  return QStringLiteral("shimwright_") + code + QStringLiteral(".qm");
+}
+
+/// With the habits of the person's own country where it is spoken there.
+QLocale locale_of(const QString& code) {
+  const QLocale own = QLocale::system();
+  const QLocale of_language(code);
+  return own.language() == of_language.language() ? own : of_language;
 }
 
 }  // namespace
@@ -33,14 +45,36 @@ std::vector<Language> languages(const QString& folder) {
   return found;
 }
 
-std::unique_ptr<QTranslator> speak(const QString& code, const QString& folder) {
-  auto translator = std::make_unique<QTranslator>();
-  if (code == QLatin1String("en") ||
-      !translator->load(folder + QStringLiteral("/shimwright_") + code + QStringLiteral(".qm"))) {
-    return nullptr;
+QString language_to_speak(const QString& chosen, const QStringList& wanted, const QString& folder) {
+  const std::vector<Language> there = languages(folder);
+  for (const QString& each : QStringList(chosen) + wanted) {
+    const QString code = each.section(QLatin1Char('-'), 0, 0);
+    if (std::any_of(there.begin(), there.end(), [&](const Language& one) { return one.code == code; })) {
+      return code;
+    }
   }
-  QCoreApplication::installTranslator(translator.get());
-  return translator;
+  return QStringLiteral("en");
+}
+
+Spoken::Spoken(const QString& code, const QString& folder) {
+  auto own = std::make_unique<QTranslator>();
+  const bool there = code != QLatin1String("en") && own->load(file_name(code), folder);
+  QLocale::setDefault(locale_of(there ? code : QStringLiteral("en")));
+  if (!there) {
+    return;
+  }
+  auto toolkit = std::make_unique<QTranslator>();
+  if (toolkit->load(QStringLiteral("qtbase_") + code, QLibraryInfo::path(QLibraryInfo::TranslationsPath))) {
+    translators_.push_back(std::move(toolkit));
+  }
+  translators_.push_back(std::move(own));
+  for (const auto& each : translators_) {
+    QCoreApplication::installTranslator(each.get());
+  }
+}
+
+Spoken::~Spoken() {
+  QLocale::setDefault(before_);
 }
 
 }  // namespace shimwright::shell

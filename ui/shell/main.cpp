@@ -85,7 +85,7 @@ int run(QApplication& application, shell::Settings& settings) {
   if (!fonts) {
     return complain(fonts.error().in_english());
   }
-  const auto translator = shell::speak(settings.language());
+  const shell::Spoken spoken(shell::language_to_speak(settings.language()));
   shimwright::widgets::dress(application, settings.scheme(), *fonts);
   QApplication::setWindowIcon(shell::program_icon());
   // Between two windows there is a moment with none.

@@ -97,6 +97,7 @@ PluggedPage plug_past_jobs(const PageHouse& house) {
 
 PluggedPage plug_record(const PageHouse& house) {
   past::RecordWays ways = past::usual_record_ways();
+  ways.paper = house.settings->paper();
   ways.seal.by = [bench = house.bench] { return store::By{bench->person().id, bench->now()}; };
   ways.seal.folder = [settings = house.settings] { return widgets::plain(settings->backup_folder()); };
   auto* page = widgets::child_of<past::RecordView>(house.parent, house.bench->store(), std::move(ways));
@@ -114,7 +115,11 @@ PluggedPage plug_record(const PageHouse& house) {
 PluggedPage plug_workshop(const PageHouse& house) {
   workshop::WorkshopWays ways = workshop::usual_workshop_ways();
   ways.clock = house.equipment->clock;
-  ways.paper = past::paper_of(QLocale::system());
+  ways.paper = house.settings->paper();
+  ways.by = [bench = house.bench] { return bench->by(); };
+  ways.choose_picture = [choose = house.equipment->choose_photo, parent = house.parent] {
+    return choose(parent, QString());
+  };
   ways.data.by = [bench = house.bench] { return store::By{bench->person().id, bench->now()}; };
   ways.data.backup_folder = [settings = house.settings] { return settings->backup_folder(); };
   ways.data.use_backup_folder = house.links.use_backup_folder;
@@ -126,7 +131,13 @@ PluggedPage plug_workshop(const PageHouse& house) {
   QObject::connect(page, &workshop::WorkshopPage::restore_wanted, page, house.links.restore);
   PluggedPage plugged;
   plugged.widget = page;
+  QObject::connect(page, &workshop::WorkshopPage::people_changed, page, [bench = house.bench, links = house.links] {
+    if (auto read = bench->read_persons(); !read) {
+      links.refused(read.error());
+    }
+  });
   plugged.come = [page](const std::string& /*about*/) { page->refresh(); };
+  plugged.has_unsent = [page] { return page->has_unsent(); };
   plugged.backup_done = [page](const LastBackup& backup) { page->set_last_backup(backup.at_ms, backup.file); };
   return plugged;
 }

@@ -5,10 +5,13 @@
 #include <algorithm>
 #include <utility>
 
+#include "shimwright/shell/start_choices.h"
 #include "shimwright/store/registers.h"
 #include "shimwright/store/rescue.h"
 #include "shimwright/store/restore.h"
 #include "shimwright/widgets/say.h"
+#include "shimwright/widgets/units.h"
+#include "shimwright/workshop/logo.h"
 #include "workshop.h"
 
 namespace shimwright::shell {
@@ -36,6 +39,7 @@ Program::Program(Settings& settings, Equipment equipment) : settings_(&settings)
 Program::~Program() = default;
 
 void Program::start(const StartWords& words) {
+  widgets::show_in(settings_->units());
   if (words.demo) {
     try_demo();
     return;
@@ -130,6 +134,8 @@ StartWindow& Program::start_window_shown() {
     const FirstPage* first = start_->first();
     connect(first, &FirstPage::demo_wanted, this, &Program::try_demo);
     connect(first, &FirstPage::begin_wanted, this, &Program::begin_own);
+    connect(first, &FirstPage::logo_wanted, this, &Program::choose_first_logo);
+    connect(first, &FirstPage::choice_made, this, &Program::take_choice);
     const HindrancePage* hindrance = start_->hindrance();
     connect(hindrance, &HindrancePage::retry_wanted, this, [this] { open(std::string(path_), mode_); });
     connect(hindrance, &HindrancePage::look_wanted, this, [this] { open(std::string(path_), store::Mode::look_only); });
@@ -146,6 +152,7 @@ void Program::offer_first(const QString& fault) {
   StartWindow& window = start_window_shown();
   window.first()->set_offer(widgets::qt(path_), path_ == equipment_.places.own);
   window.first()->set_fault(fault);
+  show_choices();
   window.show_first();
 }
 
@@ -253,6 +260,38 @@ void Program::begin_own(const Beginning& beginning) {
     return;
   }
   take(*std::move(store));
+}
+
+void Program::choose_first_logo() {
+  FirstPage* const first = start_window_shown().first();
+  const QString file = equipment_.choose_photo(start_.get(), QString());
+  if (file.isEmpty()) {
+    return;
+  }
+  if (const auto logo = workshop::logo_from(file)) {
+    first->set_logo(*logo, QFileInfo(file).fileName());
+  } else {
+    first->set_fault(tr("This picture cannot be read; choose it again."));
+  }
+}
+
+/// The window speaks another language only once it is made anew; units and paper hold from the store that is opened
+/// next.
+void Program::take_choice(const QString& name) {
+  settings_->set_units(with_choice(settings_->units(), name));
+  widgets::show_in(settings_->units());
+  if (const auto paper = paper_named(name)) {
+    settings_->set_paper(*paper);
+  }
+  if (name.startsWith(QLatin1String("language-"))) {
+    settings_->set_language(name.mid(9));
+  }
+}
+
+void Program::show_choices() {
+  const UnitChoice units = choice_of(settings_->units());
+  start_->first()->show_choices(
+      {QStringLiteral("language-") + settings_->language(), units.length, units.torque, choice_of(settings_->paper())});
 }
 
 void Program::break_lock(const store::LockHolder& shown) {

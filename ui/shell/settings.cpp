@@ -2,8 +2,10 @@
 
 #include <QCryptographicHash>
 #include <QFileInfo>
+#include <QLocale>
 #include <algorithm>
 
+#include "shimwright/past/record_ways.h"
 #include "shimwright/widgets/say.h"
 
 namespace shimwright::shell {
@@ -13,6 +15,9 @@ namespace {
 constexpr const char* scheme_key = "window/scheme";
 constexpr const char* size_key = "window/size";
 constexpr const char* language_key = "window/language";
+constexpr const char* length_key = "window/length_unit";
+constexpr const char* torque_key = "window/torque_unit";
+constexpr const char* paper_key = "window/paper";
 constexpr const char* geometry_key = "window/geometry";
 constexpr const char* last_store_key = "window/last_store";
 
@@ -42,11 +47,35 @@ void Settings::set_size_percent(int percent) {
 }
 
 QString Settings::language() const {
-  return file_->value(language_key, QStringLiteral("en")).toString();
+  return file_->value(language_key).toString();
 }
 
 void Settings::set_language(const QString& language) {
   file_->setValue(language_key, language);
+}
+
+quantity::UnitsShown Settings::units() const {
+  using quantity::Unit;
+  return {file_->value(length_key).toString() == QLatin1String("in") ? Unit::inch : Unit::millimetre,
+          file_->value(torque_key).toString() == QLatin1String("lbf ft") ? Unit::pound_foot : Unit::newton_metre};
+}
+
+void Settings::set_units(const quantity::UnitsShown& units) {
+  file_->setValue(length_key, units.length == quantity::Unit::inch ? QStringLiteral("in") : QStringLiteral("mm"));
+  file_->setValue(torque_key,
+                  units.torque == quantity::Unit::pound_foot ? QStringLiteral("lbf ft") : QStringLiteral("N m"));
+}
+
+record::PaperSize Settings::paper() const {
+  const QString name = file_->value(paper_key).toString();
+  if (name.isEmpty()) {
+    return past::paper_of(QLocale::system());
+  }
+  return name == QLatin1String("letter") ? record::PaperSize::letter : record::PaperSize::a4;
+}
+
+void Settings::set_paper(record::PaperSize paper) {
+  file_->setValue(paper_key, paper == record::PaperSize::letter ? QStringLiteral("letter") : QStringLiteral("a4"));
 }
 
 QByteArray Settings::geometry() const {

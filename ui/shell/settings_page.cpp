@@ -2,10 +2,12 @@
 
 #include <QDateTime>
 #include <QDir>
+#include <QFileInfo>
 
-#include "shimwright/shell/languages.h"
+#include "shimwright/shell/start_choices.h"
 #include "shimwright/widgets/child.h"
 #include "shimwright/widgets/say.h"
+#include "shimwright/widgets/style.h"
 
 namespace shimwright::shell {
 
@@ -17,14 +19,6 @@ std::vector<ChoiceRow::Choice> size_choices() {
   std::vector<ChoiceRow::Choice> choices;
   for (const int percent : sizes_of_window()) {
     choices.push_back({QStringLiteral("size-%1").arg(percent), QStringLiteral("%1 %").arg(percent)});
-  }
-  return choices;
-}
-
-std::vector<ChoiceRow::Choice> language_choices() {
-  std::vector<ChoiceRow::Choice> choices;
-  for (const Language& each : languages()) {
-    choices.push_back({QStringLiteral("language-") + each.code, each.name});
   }
   return choices;
 }
@@ -74,6 +68,7 @@ void SettingsPage::build_look(QVBoxLayout* column) {
   card->body()->addWidget(size_);
   language_ = widgets::child_of<ChoiceRow>(card, tr("Language of the window"), language_choices());
   card->body()->addWidget(language_);
+  build_units(card);
   next_start_ = widgets::child_of<widgets::Text>(card, tr("This takes effect at the next start."), "strong");
   next_start_->setObjectName(QStringLiteral("next-start"));
   next_start_->hide();
@@ -86,6 +81,22 @@ void SettingsPage::build_look(QVBoxLayout* column) {
     settings_->set_language(name.mid(9));
     next_start_->show();
   });
+}
+
+void SettingsPage::build_units(widgets::Box* card) {
+  length_ = widgets::child_of<ChoiceRow>(card, tr("Lengths are shown and typed in"), length_choices());
+  torque_ = widgets::child_of<ChoiceRow>(card, tr("Torques are shown and typed in"), torque_choices());
+  paper_ = widgets::child_of<ChoiceRow>(card, tr("Paper of records"), paper_choices());
+  for (ChoiceRow* each : {length_, torque_, paper_}) {
+    card->body()->addWidget(each);
+    connect(each, &ChoiceRow::chosen, this, [this](const QString& name) {
+      settings_->set_units(with_choice(settings_->units(), name));
+      if (const auto paper = paper_named(name)) {
+        settings_->set_paper(*paper);
+      }
+      next_start_->show();
+    });
+  }
 }
 
 void SettingsPage::build_bench(QVBoxLayout* column) {
@@ -145,6 +156,54 @@ void SettingsPage::build_store(QVBoxLayout* column) {
   button->setObjectName(QStringLiteral("button-other-store"));
   connect(button, &QPushButton::clicked, this, [this, other] { emit store_wanted(widgets::qt(other)); });
   card->body()->addWidget(button, 0, Qt::AlignLeft);
+  if (!in_demo) {
+    build_deleting(card);
+  }
+}
+
+/// Asked twice, in place: the demonstration is made anew in a minute, but what was tried in it is gone.
+void SettingsPage::build_deleting(widgets::Box* card) {
+  delete_ = widgets::child_of<widgets::Button>(card, tr("Delete the demonstration workshop"));
+  delete_->setObjectName(QStringLiteral("button-delete-demo"));
+  card->body()->addWidget(delete_, 0, Qt::AlignLeft);
+  deleting_ = widgets::child_of<QWidget>(card);
+  auto* row = widgets::lay<QHBoxLayout>(deleting_, 12);
+  row->addWidget(
+      widgets::child_of<widgets::Text>(
+          deleting_, tr("What was tried in it goes too; this workshop's own store is not touched."), "strong"),
+      1);
+  auto* yes = widgets::child_of<widgets::Button>(deleting_, tr("Delete it"));
+  yes->setObjectName(QStringLiteral("button-delete-demo-yes"));
+  row->addWidget(yes);
+  auto* no = widgets::child_of<widgets::Button>(deleting_, tr("Leave it"));
+  no->setObjectName(QStringLiteral("button-delete-demo-no"));
+  row->addWidget(no);
+  card->body()->addWidget(deleting_);
+  deleted_ = widgets::child_of<widgets::Text>(card, QString());
+  deleted_->setObjectName(QStringLiteral("demo-deleted"));
+  card->body()->addWidget(deleted_);
+  deleting_->hide();
+  deleted_->hide();
+  connect(delete_, &QPushButton::clicked, this, [this] { ask_deleting(true); });
+  connect(no, &QPushButton::clicked, this, [this] { ask_deleting(false); });
+  connect(yes, &QPushButton::clicked, this, &SettingsPage::delete_demo);
+}
+
+void SettingsPage::ask_deleting(bool ask) {
+  deleting_->setVisible(ask);
+  delete_->setVisible(!ask);
+  QWidget* const next = ask ? deleting_->findChild<QWidget*>(QStringLiteral("button-delete-demo-no")) : delete_;
+  next->setFocus();
+}
+
+void SettingsPage::delete_demo() {
+  const auto deleted = delete_demo_workshop(equipment_->places);
+  ask_deleting(false);
+  deleted_->setText(deleted ? tr("The demonstration is deleted; it can be made anew at any time.")
+                            : widgets::say(deleted.error()));
+  widgets::set_part(deleted_, deleted ? "strong" : "error");
+  deleted_->show();
+  refresh();
 }
 
 void SettingsPage::choose(const QString& from, const std::function<void(const QString&)>& take) {
@@ -156,9 +215,15 @@ void SettingsPage::choose(const QString& from, const std::function<void(const QS
 }
 
 void SettingsPage::refresh() {
+  if (delete_ != nullptr && deleting_->isHidden()) {
+    delete_->setVisible(QFileInfo::exists(widgets::qt(equipment_->places.demo)));
+  }
   scheme_->set_chosen(settings_->scheme() == widgets::Scheme::dark ? QStringLiteral("dark") : QStringLiteral("light"));
   size_->set_chosen(QStringLiteral("size-%1").arg(settings_->size_percent()));
-  language_->set_chosen(QStringLiteral("language-") + settings_->language());
+  language_->set_chosen(QStringLiteral("language-") + language_to_speak(settings_->language()));
+  length_->set_chosen(choice_of(settings_->units()).length);
+  torque_->set_chosen(choice_of(settings_->units()).torque);
+  paper_->set_chosen(choice_of(settings_->paper()));
   tone_->set_chosen(settings_->tone() ? QStringLiteral("tone-on") : QStringLiteral("tone-off"));
   const QString camera = settings_->camera_folder();
   camera_->setText(camera.isEmpty() ? tr("none chosen yet") : QDir::toNativeSeparators(camera));

@@ -36,7 +36,7 @@ Result<void> enter_workshop(store::Registers& registers, const Beginning& beginn
   }
   const std::optional<store::Workshop>& known = *there;
   const std::string id = known ? known->id : ids.id(by.moment.at_ms);
-  return registers.put(store::Workshop{id, beginning.workshop, beginning.address}, by);
+  return registers.put(store::Workshop{id, beginning.workshop, beginning.address, beginning.logo}, by);
 }
 
 Result<void> enter_person(store::Registers& registers, const Beginning& beginning, store::IdSource& ids,

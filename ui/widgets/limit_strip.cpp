@@ -9,6 +9,7 @@
 
 #include "paint.h"
 #include "shimwright/widgets/style.h"
+#include "shimwright/widgets/units.h"
 
 namespace shimwright::widgets {
 
@@ -126,8 +127,10 @@ double tick_step(double range) {
 }
 
 void paint_ticks(QPainter& painter, const LimitScale& scale, const Colours& colours, const QFont& type) {
-  const double step = tick_step(scale.high - scale.low);
-  const int decimals = std::clamp(static_cast<int>(std::ceil(-std::log10(step) - 1e-9)), 0, 4);
+  const double one = millimetres_of_unit_shown();
+  const double figure = tick_step((scale.high - scale.low) / one);
+  const double step = figure * one;
+  const int decimals = std::clamp(static_cast<int>(std::ceil(-std::log10(figure) - 1e-9)), 0, 5);
   painter.setFont(type);
   for (double at = std::ceil(scale.low / step); at * step <= scale.high; at += 1) {
     const double x = scale.x(at * step);
@@ -135,7 +138,7 @@ void paint_ticks(QPainter& painter, const LimitScale& scale, const Colours& colo
     painter.drawLine(QPointF(x, bar_top + bar_height + 5), QPointF(x, bar_top + bar_height + 11));
     painter.setPen(colours.soft);
     // Adding nothing turns a zero with a sign into a plain one.
-    text_at(painter, {x, bar_top + bar_height + 21}, QString::number(at * step + 0.0, 'f', decimals));
+    text_at(painter, {x, bar_top + bar_height + 21}, QString::number(at * figure + 0.0, 'f', decimals));
   }
 }
 
@@ -167,7 +170,7 @@ void paint_limits(QPainter& painter, const LimitStripView& view, const LimitScal
     painter.setPen(QPen(colours.text, 3));
     const double x = scale.x(mm);
     painter.drawLine(QPointF(x, bar_top - 5), QPointF(x, bar_top + bar_height + 5));
-    text_at(painter, {x, bar_top - 15}, QString::number(mm, 'f', view.decimals));
+    text_at(painter, {x, bar_top - 15}, length_shown(mm, view.decimals));
   }
 }
 
@@ -223,13 +226,13 @@ LimitStrip::LimitStrip(QWidget* parent) : QWidget(parent) {
 
 void LimitStrip::set_view(const LimitStripView& view) {
   view_ = view;
-  const auto written = [&view](double mm) { return QString::number(mm, 'f', view.decimals); };
+  const auto written = [&view](double mm) { return length_shown(mm, view.decimals); };
   QStringList said;
   for (const LimitMark& mark : view.marks) {
     said << (mark.mark == Mark::none ? tr("spot %1: %2").arg(mark.number).arg(written(mark.mm))
                                      : tr("spot %1: %2 %3").arg(mark.number).arg(written(mark.mm), word_of(mark.mark)));
   }
-  setAccessibleName(tr("Limits %1 to %2 mm").arg(written(view.least_mm), written(view.most_mm)));
+  setAccessibleName(with_length_unit(tr("Limits %1 to %2 mm")).arg(written(view.least_mm), written(view.most_mm)));
   setAccessibleDescription(said.join(QStringLiteral("; ")));
   update();
 }

@@ -8,12 +8,13 @@
 #include "shimwright/widgets/parts.h"
 #include "shimwright/widgets/say.h"
 #include "shimwright/widgets/style.h"
+#include "shimwright/widgets/units.h"
 
 namespace shimwright::widgets {
 
 namespace {
 
-QString with_unit(const QString& title, quantity::Unit unit) {
+QString title_with_unit(const QString& title, quantity::Unit unit) {
   const QString symbol = qt(quantity::symbol_of(unit));
   return symbol.isEmpty() ? title : QStringLiteral("%1, %2").arg(title, symbol);
 }
@@ -22,8 +23,9 @@ QString with_unit(const QString& title, quantity::Unit unit) {
 
 NumberField::NumberField(const QString& title, quantity::Unit unit, QWidget* parent)
     : QWidget(parent),
-      unit_(unit),
-      title_(child_of<Text>(this, with_unit(title, unit), "small")),
+      asked_(unit),
+      unit_(unit_shown(unit)),
+      title_(child_of<Text>(this, title_with_unit(title, unit_), "small")),
       edit_(child_of<QLineEdit>(this)),
       echo_(child_of<Text>(this, QString(), "echo")),
       below_(child_of<Text>(this, QString(), "small")) {
@@ -52,7 +54,14 @@ NumberField::NumberField(const QString& title, quantity::Unit unit, QWidget* par
 }
 
 std::string NumberField::text() const {
-  return plain(edit_->text().trimmed());
+  return with_unit(plain(edit_->text().trimmed()));
+}
+
+std::string NumberField::with_unit(const std::string& typed) const {
+  const auto here = quantity::read_number(typed, unit_);
+  const auto there = quantity::read_number(typed, asked_);
+  const bool says_its_unit = here && there && *here == *there;
+  return here && !says_its_unit ? typed + " " + std::string(quantity::symbol_of(unit_)) : typed;
 }
 
 bool NumberField::blank() const {
@@ -63,12 +72,17 @@ void NumberField::set_text(const std::string& text) {
   edit_->setText(qt(text));
 }
 
+void NumberField::set_number(const quantity::TypedNumber& number) {
+  const quantity::TypedNumber shown = number.unit == asked_ ? quantity::number_in(number, unit_) : number;
+  set_text(shown.unit == unit_ ? quantity::digits_of(shown) : quantity::text_of(shown));
+}
+
 Result<quantity::TypedNumber> NumberField::number() const {
-  return quantity::read_number(text(), unit_);
+  return quantity::read_number(plain(edit_->text().trimmed()), unit_);
 }
 
 void NumberField::set_title(const QString& title) {
-  title_->setText(with_unit(title, unit_));
+  title_->setText(title_with_unit(title, unit_));
   edit_->setAccessibleName(title);
 }
 

@@ -2,29 +2,43 @@
 
 #include <QCoreApplication>
 #include <QDateTime>
+#include <QLocale>
+#include <algorithm>
 
 #include "shimwright/quantity/typed_number.h"
+#include "shimwright/widgets/units.h"
 
 namespace shimwright::widgets {
 
 namespace {
 
-/// The layers' names are the contexts their sentences are translated in.
-QString translated(const std::string& pattern) {
-  for (const char* context :
-       {"job", "shell", "shim", "sheet", "vehicle", "quantity", "store", "print", "record", "json", "cli", "bench"}) {
-    QString found = QCoreApplication::translate(context, pattern.c_str());
-    if (found != QString::fromStdString(pattern)) {
+/// Where the sentences of the layers are translated: the layers' names.
+constexpr const char* layers[] = {"job",   "shell", "shim",   "sheet", "vehicle", "quantity",
+                                  "store", "print", "record", "json",  "cli",     "bench"};
+/// And the words that are filled into them: `large bearing`. What a person typed is none of them and passes as it is.
+constexpr const char* words = "word";
+
+std::string in_context(const char* context, const std::string& text) {
+  return QCoreApplication::translate(context, text.c_str()).toStdString();
+}
+
+std::string translated(const std::string& pattern) {
+  for (const char* layer : layers) {
+    std::string found = in_context(layer, pattern);
+    if (found != pattern) {
       return found;
     }
   }
-  return QString::fromStdString(pattern);
+  return in_context(words, pattern);
 }
 
 }  // namespace
 
 QString say(const Message& message) {
-  return QString::fromStdString(Message{translated(message.text).toStdString(), message.arguments}.in_english());
+  std::vector<std::string> arguments(message.arguments.size());
+  std::transform(message.arguments.begin(), message.arguments.end(), arguments.begin(),
+                 [](const std::string& argument) { return in_context(words, argument); });
+  return qt(in_units_shown(translated(message.text), arguments).in_english());
 }
 
 QString say(const Error& error) {
@@ -44,7 +58,8 @@ QString number_text(std::string_view digits) {
 }
 
 QString day_and_time(std::int64_t at_ms) {
-  return QDateTime::fromMSecsSinceEpoch(at_ms).toString(QStringLiteral("d MMM yyyy, HH:mm"));
+  return QLocale().toString(QDateTime::fromMSecsSinceEpoch(at_ms),
+                            QCoreApplication::translate("widgets", "d MMM yyyy, hh:mm"));
 }
 
 }  // namespace shimwright::widgets

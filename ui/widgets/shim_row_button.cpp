@@ -18,6 +18,7 @@ constexpr int label_end = 100;
 constexpr int bar_start = 118;
 constexpr int word_gap = 13;
 constexpr int row_margin = 8;
+constexpr int tray_gap = 20;
 constexpr int conflict_side = 18;
 
 }  // namespace
@@ -62,7 +63,7 @@ double ShimRowButton::room_for_bar() const {
     taken += conflict_side + row_margin;
   }
   if (!row_.tray.isEmpty()) {
-    taken += 24 + QFontMetrics(type_of(font(), 16)).horizontalAdvance(row_.tray);
+    taken += tray_gap + 4 + QFontMetrics(type_of(font(), 16)).horizontalAdvance(row_.tray);
   }
   return width() - taken;
 }
@@ -118,17 +119,19 @@ void ShimRowButton::paint_words(QPainter& painter) const {
                colours);
     left += conflict_side + row_margin;
   }
-  const QFont tray = type_of(font(), 16);
-  painter.setFont(tray);
-  painter.setPen(colours.soft);
-  painter.drawText(rect().adjusted(0, 0, -row_margin - 2, 0), Qt::AlignRight | Qt::AlignVCenter, row_.tray);
-  const int end =
-      width() - row_margin - (row_.tray.isEmpty() ? 0 : 20 + QFontMetrics(tray).horizontalAdvance(row_.tray));
+  const int end = width() - row_margin;
   const QFont plain_type = type_of(font(), 17);
   const QFont strong_type = type_of(font(), 17, true);
   const int advised = row_.advised ? word_gap + QFontMetrics(strong_type).horizontalAdvance(advised_word_) : 0;
   const QString words =
       QFontMetrics(plain_type).elidedText(row_.words, Qt::ElideRight, std::max(0, end - left - advised));
+  // What is in the tray gives way to what the trials say.
+  const QFont tray_type = type_of(font(), 16);
+  const int tray_from = left + QFontMetrics(plain_type).horizontalAdvance(words) + advised + tray_gap;
+  painter.setFont(tray_type);
+  painter.setPen(colours.soft);
+  painter.drawText(QRect(tray_from, 0, std::max(0, end - 2 - tray_from), height()), Qt::AlignRight | Qt::AlignVCenter,
+                   QFontMetrics(tray_type).elidedText(row_.tray, Qt::ElideRight, std::max(0, end - 2 - tray_from)));
   painter.setFont(plain_type);
   painter.setPen(row_.struck ? colours.soft : colours.text);
   painter.drawText(QRect(left, 0, end - left, height()), Qt::AlignLeft | Qt::AlignVCenter, words);

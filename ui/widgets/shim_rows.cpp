@@ -21,6 +21,7 @@ constexpr int fold_height = 25;
 constexpr int usual_height = 400;  // what the page of the smallest screen has for rows
 constexpr std::size_t least_rows = 3;
 constexpr double widest_bar = 640;
+constexpr double least_bar = 24;
 
 bool is_live(const ShimRow& row) {
   return !row.struck;
@@ -201,7 +202,7 @@ void ShimRows::place() {
     button.setGeometry(0, top + static_cast<int>(at) * window_.row_height, width(), window_.row_height);
     const double share = button.row().share.value_or(0);
     if (share > 0) {
-      scale = std::min(scale, std::max(40.0, button.room_for_bar()) / share);
+      scale = std::min(scale, std::max(least_bar, button.room_for_bar()) / share);
     }
   }
   for (ShimRowButton* button : buttons_) {

@@ -7,6 +7,7 @@
 #include "paint.h"
 #include "shimwright/widgets/say.h"
 #include "shimwright/widgets/style.h"
+#include "shimwright/widgets/units.h"
 
 namespace shimwright::widgets {
 
@@ -70,7 +71,7 @@ void SizeScale::set_cells(const std::vector<SizeCell>& cells, std::optional<doub
     }
   }
   if (at_mm_) {
-    said << tr("wanted %1 mm").arg(QString::number(*at_mm_, 'f', 3));
+    said << with_length_unit(tr("wanted %1 mm")).arg(length_shown(*at_mm_, 3));
   }
   setAccessibleDescription(said.join(QStringLiteral("; ")));
   update();
@@ -146,7 +147,7 @@ void SizeScale::paint_cells(QPainter& painter) const {
     if (cell.to_mm && at + 1 < first_shown() + count_shown()) {
       painter.setFont(type_of(font(), wide < 56 ? 12 : 15));
       painter.setPen(colours.soft);
-      text_at(painter, {left + wide, cell_top + cell_height + 17}, QString::number(*cell.to_mm, 'f', 3));
+      text_at(painter, {left + wide, cell_top + cell_height + 17}, length_shown(*cell.to_mm, 3));
     }
   }
 }

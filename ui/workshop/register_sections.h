@@ -2,12 +2,11 @@
 
 #include <functional>
 
-#include "shimwright/job/entry.h"
 #include "shimwright/sheet/job_sheet.h"
 #include "shimwright/store/registers.h"
 #include "shimwright/widgets/parts.h"
 
-/// The lists of the workshop's registers, each filled into the column of its page.
+/// The list of job sheets, filled into the column of its page, and the parts such lists are made of.
 namespace shimwright::workshop {
 
 /// Takes everything out of a page.
@@ -18,9 +17,6 @@ void add_text(widgets::Scroll& page, const QString& text);
 /// Fills up what is left below the last one.
 void end_page(widgets::Scroll& page);
 
-void fill_people(widgets::Scroll& page, store::Registers& registers);
-void fill_instruments(widgets::Scroll& page, store::Registers& registers, const job::Moment& now);
-void fill_trays(widgets::Scroll& page, store::Registers& registers);
 /// `save_blank` is called for the sheet a person wants on paper, blank.
 void fill_job_sheets(widgets::Scroll& page, store::Registers& registers,
                      const std::function<void(const sheet::JobSheet&)>& save_blank);

@@ -2,21 +2,34 @@
 
 #include <QKeyEvent>
 #include <QPainter>
+#include <algorithm>
 
 #include "shimwright/widgets/style.h"
 
 namespace shimwright::workshop {
+
+namespace {
+
+constexpr int usual_width = 214;
+constexpr int text_from = 16;
+constexpr int text_margin = 10;
+
+}  // namespace
 
 SectionButton::SectionButton(const QString& title, QWidget* parent) : QAbstractButton(parent) {
   setText(title);
   setAccessibleName(title);
   setCheckable(true);
   setFocusPolicy(Qt::StrongFocus);
-  setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+  setSizePolicy(QSizePolicy::Minimum, QSizePolicy::Fixed);
 }
 
 QSize SectionButton::sizeHint() const {
-  return {214, widgets::pixels::target};
+  QFont chosen = font();
+  chosen.setPixelSize(widgets::pixels::base);
+  chosen.setWeight(QFont::DemiBold);
+  const int width = QFontMetrics(chosen).horizontalAdvance(text()) + text_from + text_margin;
+  return {std::max(width, usual_width), widgets::pixels::target};
 }
 
 void SectionButton::keyPressEvent(QKeyEvent* event) {
@@ -48,7 +61,7 @@ void SectionButton::paintEvent(QPaintEvent* /*event*/) {
   title.setWeight(isChecked() ? QFont::DemiBold : QFont::Normal);
   painter.setFont(title);
   painter.setPen(colours.text);
-  painter.drawText(rect().adjusted(16, 0, -8, 0), Qt::AlignLeft | Qt::AlignVCenter, text());
+  painter.drawText(rect().adjusted(text_from, 0, 0, 0), Qt::AlignLeft | Qt::AlignVCenter, text());
   if (hasFocus()) {
     painter.setRenderHint(QPainter::Antialiasing);
     painter.setBrush(Qt::NoBrush);

@@ -21,38 +21,6 @@ struct SpecPageWords {
   Q_DECLARE_TR_FUNCTIONS(workshop)
 };
 
-void add_spec_refusal(widgets::Scroll& page, const Error& error) {
-  page.column()->addWidget(child_of<widgets::Text>(page.content(), widgets::say(error), "error"));
-}
-
-QString issue_title(const store::SheetIssue& issue) {
-  return SpecPageWords::tr("%1, issue %2").arg(qt(issue.name)).arg(issue.issue);
-}
-
-void add_spec_card(widgets::Scroll& page, const store::SheetIssue& issue,
-                   const std::function<void(const std::string& hash)>& open) {
-  const auto spec = sheet::read_spec_sheet(issue.json);
-  if (!spec) {
-    add_heading(page, issue_title(issue));
-    add_spec_refusal(page, spec.error());
-    return;
-  }
-  auto* card = child_of<widgets::Box>(page.content(), issue_title(issue), qt(spec->title.in_english()), "card");
-  auto* row = widgets::lay_in<QHBoxLayout>(card->body(), 14);
-  auto* words = widgets::lay_in<QVBoxLayout>(row, 6);
-  row->setStretch(0, 1);
-  words->addWidget(child_of<widgets::Text>(card, SpecPageWords::tr("Source: %1").arg(qt(spec->source)), "soft"));
-  if (spec->demonstration) {
-    words->addWidget(widgets::demonstration_mark(card), 0, Qt::AlignLeft);
-  }
-  auto* button = child_of<widgets::Button>(card, SpecPageWords::tr("Show values"));
-  button->setObjectName(QStringLiteral("button-open-%1").arg(qt(issue.name)));
-  button->setAccessibleDescription(issue_title(issue));
-  QObject::connect(button, &QAbstractButton::clicked, &page, [open, hash = issue.hash] { open(hash); });
-  row->addWidget(button, 0, Qt::AlignBottom | Qt::AlignRight);
-  page.column()->addWidget(card);
-}
-
 void add_side_values(widgets::Scroll& page, const sheet::SpecSheet& spec) {
   auto* table =
       child_of<ValueTable>(page.content(), std::vector<Column>{{SpecPageWords::tr("Value"), 5, false},
@@ -104,44 +72,28 @@ void add_parts(widgets::Scroll& page, const sheet::SpecSheet& spec) {
   page.column()->addWidget(table);
 }
 
-}  // namespace
-
-void fill_spec_sheets(widgets::Scroll& page, store::Registers& registers,
-                      const std::function<void(const std::string& hash)>& open) {
-  clear(page);
-  const auto sheets = registers.spec_sheets();
-  if (!sheets) {
-    add_spec_refusal(page, sheets.error());
-  } else {
-    add_heading(page, SpecPageWords::tr("Spec sheets"));
-    for (const store::SheetIssue& each : *sheets) {
-      add_spec_card(page, each, open);
-    }
+void add_sizes(widgets::Scroll& page, const QString& side, const sheet::SideSpec& spec) {
+  add_heading(page, SpecPageWords::tr("Sizes of the tray “%1”, %2").arg(qt(spec.tray_name), side));
+  auto* table = child_of<ValueTable>(page.content(),
+                                     std::vector<Column>{{SpecPageWords::tr("Marked"), 1, false},
+                                                         {SpecPageWords::tr("Thickness, mm"), 1, true},
+                                                         {SpecPageWords::tr("Standard uncertainty, mm"), 1, true}});
+  for (const sheet::SpecShim& each : spec.tray) {
+    table->add_row({Cell(qt(each.id), "strong"), qt(quantity::millimetre_text(each.thickness, 3)),
+                    QString::number(each.u_mm, 'g', 6)});
   }
-  end_page(page);
+  page.column()->addWidget(table);
 }
 
-void fill_spec_sheet(widgets::Scroll& page, store::Registers& registers, const std::string& hash,
-                     const std::function<void()>& back) {
-  clear(page);
-  auto* to_list = child_of<widgets::Button>(page.content(), SpecPageWords::tr("All spec sheets"));
-  to_list->setObjectName(QStringLiteral("button-all-spec-sheets"));
-  QObject::connect(to_list, &QAbstractButton::clicked, &page, [back] { back(); });
-  page.column()->addWidget(to_list, 0, Qt::AlignLeft);
-  const auto issue = registers.spec_sheet(hash);
-  const auto spec = issue ? sheet::read_spec_sheet(issue->json) : tl::make_unexpected(issue.error());
-  if (!issue || !spec) {
-    add_spec_refusal(page, issue ? spec.error() : issue.error());
-    end_page(page);
-    return;
-  }
-  add_heading(page, issue_title(*issue), spec->demonstration);
-  add_text(page, SpecPageWords::tr("%1. Source: %2").arg(qt(spec->title.in_english()), qt(spec->source)));
-  add_side_values(page, *spec);
-  add_limits(page, *spec);
-  add_work_values(page, *spec);
-  add_parts(page, *spec);
-  end_page(page);
+}  // namespace
+
+void add_spec_values(widgets::Scroll& page, const sheet::SpecSheet& spec) {
+  add_side_values(page, spec);
+  add_limits(page, spec);
+  add_work_values(page, spec);
+  add_parts(page, spec);
+  add_sizes(page, SpecPageWords::tr("large bearing"), spec.lower);
+  add_sizes(page, SpecPageWords::tr("small bearing"), spec.upper);
 }
 
 }  // namespace shimwright::workshop

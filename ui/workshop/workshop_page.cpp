@@ -6,16 +6,19 @@
 #include <QStackedWidget>
 #include <utility>
 
-#include "blank_sheet.h"
 #include "data_section.h"
+#include "instruments_section.h"
+#include "own_section.h"
+#include "people_section.h"
 #include "register_sections.h"
 #include "section_button.h"
+#include "sheets_section.h"
 #include "shimwright/store/registers.h"
 #include "shimwright/widgets/child.h"
 #include "shimwright/widgets/parts.h"
 #include "shimwright/widgets/say.h"
 #include "shimwright/widgets/style.h"
-#include "spec_sections.h"
+#include "trays_section.h"
 
 namespace shimwright::workshop {
 
@@ -31,18 +34,18 @@ WorkshopPage::WorkshopPage(store::Store& store, WorkshopWays ways, QWidget* pare
   auto* row = widgets::lay<QHBoxLayout>(this);
   widgets::set_part(list_, "bar-left");
   list_->setAttribute(Qt::WA_StyledBackground);
-  list_->setFixedWidth(214);
+  list_->setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Preferred);  // as wide as its longest word
   auto* list = widgets::lay<QVBoxLayout>(list_);
   list->setContentsMargins(0, 6, 0, 6);
   row->addWidget(list_);
   row->addWidget(pages_, 1);
-  add_section(tr("Spec sheets"), QStringLiteral("spec-sheets"), [this](Scroll& page) { show_spec_sheets(page); });
-  add_section(tr("Job sheets"), QStringLiteral("job-sheets"), [this](Scroll& page) { show_job_sheets(page); });
-  add_section(tr("Shim trays"), QStringLiteral("trays"),
-              [this](Scroll& page) { fill_trays(page, store_->registers()); });
-  add_section(tr("Instruments"), QStringLiteral("instruments"),
-              [this](Scroll& page) { fill_instruments(page, store_->registers(), ways_.clock()); });
-  add_section(tr("People"), QStringLiteral("people"), [this](Scroll& page) { fill_people(page, store_->registers()); });
+  add_sheets(tr("Spec sheets"), QStringLiteral("spec-sheets"), sheet::SheetKind::spec_sheet);
+  add_sheets(tr("Job sheets"), QStringLiteral("job-sheets"), sheet::SheetKind::job_sheet);
+  trays_ = add_register<TraysSection>(tr("Shim trays"), QStringLiteral("trays"));
+  instruments_ = add_register<InstrumentsSection>(tr("Instruments"), QStringLiteral("instruments"));
+  people_ = add_register<PeopleSection>(tr("People"), QStringLiteral("people"));
+  own_ = add_register<OwnSection>(tr("This workshop"), QStringLiteral("own"));
+  connect(people_, &PeopleSection::changed, this, &WorkshopPage::people_changed);
   add_section(tr("Data and backup"), QStringLiteral("data"), [this](Scroll&) { data_->refresh(); });
   data_ = child_of<DataSection>(sections_.back().page->content(), *store_, ways_);
   sections_.back().page->column()->addWidget(data_);
@@ -69,7 +72,26 @@ void WorkshopPage::add_section(const QString& title, const QString& name, std::f
       sections_[static_cast<std::size_t>(wanted)].button->setFocus(Qt::TabFocusReason);
     }
   });
-  sections_.push_back({button, page, [page, fill = std::move(fill)] { fill(*page); }});
+  sections_.push_back({button, page, [page, fill = std::move(fill)] { fill(*page); }, nullptr});
+}
+
+template <class Section>
+Section* WorkshopPage::add_register(const QString& title, const QString& name) {
+  // Filled only when it is looked at.
+  add_section(title, name, [](Scroll& page) {
+    if (auto* section = page.findChild<Section*>()) {
+      section->refresh();
+    }
+  });
+  Scroll* page = sections_.back().page;
+  auto* section = child_of<Section>(page->content(), *store_, ways_);
+  page->column()->addWidget(section);
+  page->column()->addStretch(1);
+  return section;
+}
+
+bool WorkshopPage::has_unsent() const {
+  return trays_->has_unsent() || instruments_->has_unsent() || people_->has_unsent() || own_->has_unsent();
 }
 
 void WorkshopPage::choose(std::size_t section) {
@@ -92,41 +114,13 @@ void WorkshopPage::set_last_backup(std::int64_t at_ms, const QString& file) {
   data_->set_last_backup(at_ms, file);
 }
 
-void WorkshopPage::show_spec_sheets(Scroll& page) {
-  fill_spec_sheets(page, store_->registers(), [this, &page](const std::string& hash) { show_spec_sheet(page, hash); });
-}
-
-void WorkshopPage::show_job_sheets(Scroll& page) {
-  fill_job_sheets(page, store_->registers(), [this, &page](const sheet::JobSheet& sheet) {
-    const QString file =
-        ways_.choose_file ? ways_.choose_file(widgets::qt(sheet.name) + QStringLiteral(".pdf")) : QString();
-    if (file.isEmpty()) {
-      return;
-    }
-    const auto saved = save_blank_sheet(*store_, sheet, widgets::plain(file), ways_.paper);
-    auto* told = page.content()->findChild<widgets::Text*>(QStringLiteral("blank-sheet-told"));
-    if (told == nullptr) {
-      told = child_of<widgets::Text>(page.content(), QString());
-      told->setObjectName(QStringLiteral("blank-sheet-told"));
-      page.column()->insertWidget(page.column()->count() - 1, told);
-    }
-    told->setText(saved ? tr("Written: %1").arg(file) : widgets::say(saved.error()));
-    widgets::set_part(told, saved ? "strong" : "error");
-    told->show();
-    page.show_child(told);
-  });
-}
-
-void WorkshopPage::show_spec_sheet(Scroll& page, const std::string& hash) {
-  fill_spec_sheet(page, store_->registers(), hash, [this, &page] {
-    show_spec_sheets(page);
-    page.show_top();
-    sections_[chosen_].button->setFocus();
-  });
-  page.show_top();
-  if (auto* back = page.findChild<QWidget*>(QStringLiteral("button-all-spec-sheets"))) {
-    back->setFocus();
-  }
+void WorkshopPage::add_sheets(const QString& title, const QString& name, sheet::SheetKind kind) {
+  const std::size_t at = sections_.size();
+  add_section(title, name, [this, at](Scroll& /*page*/) { sections_[at].sheets->refresh(); });
+  Section& section = sections_.back();
+  section.sheets = child_of<SheetsSection>(this, *store_, ways_, kind, *section.page);
+  connect(section.sheets, &SheetsSection::left_sheet, section.button,
+          [button = section.button] { button->setFocus(); });
 }
 
 void WorkshopPage::keyPressEvent(QKeyEvent* event) {

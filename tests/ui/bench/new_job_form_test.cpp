@@ -22,12 +22,14 @@ struct Form {
   Form() {
     const auto issues = bench.store().registers().spec_sheets();
     REQUIRE(issues);
-    form.clear(2026, *issues);
+    sheets = *bench.store().registers().job_sheets();
+    form.clear(2026, *issues, sheets);
     form.show();
   }
   QLineEdit& edit(const char* name) { return *form.findChild<QLineEdit*>(name); }
 
   test::UiBench bench;
+  std::vector<store::SheetIssue> sheets;
   bench::NewJobForm form;
 };
 
@@ -78,4 +80,24 @@ TEST_CASE("a refusal stands at its field, and one of no field is handed back") {
   CHECK(at.form.show_refusal(Error{"bad_date", "build_date", {"no date", {}}}));
   CHECK(at.form.show_refusal(Error{"two_marks", "odometer", {"two marks", {}}}));
   CHECK_FALSE(at.form.show_refusal(Error{"disk_full", "", {"full", {}}}));
+}
+
+TEST_CASE("the job sheet is asked for only where there are several, and the one added last is chosen") {
+  Form at;
+  auto* choice = at.form.findChild<QComboBox*>("field-job-sheet");
+  REQUIRE(choice != nullptr);
+  CHECK_FALSE(choice->isVisible());
+  CHECK(at.form.sheet_hash() == at.bench.sheet_hash());
+  store::SheetIssue later = at.sheets.front();
+  later.hash = "later";
+  later.name = "own-sheet";
+  ++later.added_at_ms;
+  store::SheetIssue earlier = at.sheets.front();
+  earlier.hash = "earlier";
+  --earlier.added_at_ms;
+  at.form.clear(2026, {}, {at.sheets.front(), later, earlier});
+  CHECK(choice->isVisible());
+  CHECK(at.form.sheet_hash() == "later");
+  QTest::keyClick(choice, Qt::Key_Up);
+  CHECK(at.form.sheet_hash() == at.bench.sheet_hash());
 }

@@ -197,3 +197,18 @@ TEST_CASE("cancelling asks in place where something would be lost") {
   CHECK(at.cancelled == 2);
   CHECK_FALSE(at.page.has_unsent());
 }
+
+TEST_CASE("a spec sheet nobody checked is not offered, and it is said which one waits") {
+  test::UiBench bench;
+  std::string own = bench.store().registers().spec_sheet(bench.spec_hash())->json;
+  for (const auto& [was, is] :
+       {std::pair<std::string, std::string>("\"demonstration\": true", "\"demonstration\": false"),
+        {"\"gearbox\": \"D7\"", "\"gearbox\": \"K9\""}}) {
+    own.replace(own.find(was), was.size(), is);
+  }
+  REQUIRE(bench.store().registers().add_spec_sheet(own, bench.workbench().by()));
+  Page at(bench);
+  const auto* choice = at.page.findChild<QComboBox*>("field-gearbox");
+  CHECK(choice->count() == 1);
+  CHECK(at.words().contains("Not offered before it is checked under Workshop: K9, issue 2."));
+}

@@ -1,8 +1,11 @@
 #include <catch2/catch.hpp>
 
 #include "camera.h"
+#include "shimwright/widgets/units.h"
 
 using shimwright::test::JobStudio;
+namespace widgets = shimwright::widgets;
+namespace quantity = shimwright::quantity;
 
 namespace {
 
@@ -98,6 +101,12 @@ TEST_CASE("float-half") {
 }
 TEST_CASE("float-too-large") {
   take({"float-too-large", "lower-float", 6});
+}
+TEST_CASE("float-in-inch peak-in-lbf-ft") {
+  widgets::show_in({quantity::Unit::inch, quantity::Unit::pound_foot});
+  take({"float-in-inch", "lower-float", 6});
+  take({"peak-in-lbf-ft", "press-peak", 0});
+  widgets::show_in({});
 }
 TEST_CASE("float-within") {
   take({"float-within", "lower-float", 6, "01-smooth-day"});

@@ -1,4 +1,4 @@
-// shimwright_pictures FOLDER [part of a name]
+// shimwright_pictures FOLDER [part of a name, "" for all] [language]
 #define CATCH_CONFIG_RUNNER
 #include <QApplication>
 #include <QDir>
@@ -8,9 +8,11 @@
 #include <string>
 #include <vector>
 
+#include "shimwright/shell/languages.h"
+
 int main(int count, char** raw_words) {
   if (count < 2) {
-    std::fprintf(stderr, "shimwright_pictures FOLDER [part of a name]\n");
+    std::fprintf(stderr, "shimwright_pictures FOLDER [part of a name, \"\" for all] [language]\n");
     return 2;
   }
   if (!qEnvironmentVariableIsSet("QT_QPA_PLATFORM")) {
@@ -27,6 +29,7 @@ int main(int count, char** raw_words) {
     return 2;
   }
   const std::string part = words.size() > 1 ? words[1] : std::string();
+  const shimwright::shell::Spoken spoken(QString::fromStdString(words.size() > 2 ? words[2] : "en"));
   application.setProperty("folder", folder.path());
   application.setProperty("part", QString::fromStdString(part));
   Catch::Session session;

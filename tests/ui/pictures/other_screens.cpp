@@ -1,8 +1,8 @@
-#include <QSettings>
-#include <QTemporaryDir>
 #include <QAbstractButton>
 #include <QDir>
 #include <QFile>
+#include <QSettings>
+#include <QTemporaryDir>
 #include <QTest>
 #include <catch2/catch.hpp>
 
@@ -121,7 +121,9 @@ TEST_CASE("record") {
   studio.shoot("record");
 }
 
-TEST_CASE("workshop workshop-spec-values") {
+TEST_CASE(
+    "workshop workshop-spec-values sheet-empty sheet-half-filled sheet-faults sheets-being-written sheet-compared "
+    "job-sheet-steps job-sheet-caution") {
   ProgramStudio studio;
   QWidget& window = studio.demo();
   QTest::keyClick(&window, Qt::Key_3, Qt::AltModifier);
@@ -130,6 +132,66 @@ TEST_CASE("workshop workshop-spec-values") {
     studio.camera.shoot(window, "workshop-" + section.mid(8));
   }
   test::press(window, "section-spec-sheets");
-  test::press(window, names_of_buttons(window, "button-open-").front());
+  test::press(window, "button-open-D7");
   studio.camera.shoot(window, "workshop-spec-values");
+  test::press(window, "button-next-issue");
+  test::press(window, "button-next-part");
+  test::type(window, "field-/lower/float/least_mm", "0.30");
+  test::type(window, "field-/lower/float/source", "own service information, edition 4, invented");
+  test::press(window, "button-make-issue");
+  test::press(window, "button-compare-2");
+  studio.camera.shoot(window, "sheet-compared");
+  test::press(window, "button-back-to-issue");
+  test::press(window, "button-all-spec-sheets");
+  test::press(window, "button-new-sheet");
+  studio.camera.shoot(window, "sheet-empty");
+  test::type(window, "field-/gearbox", "K9");
+  test::press(window, "button-next-part");
+  test::type(window, "field-/lower/tray/name", "large K9");
+  test::type(window, "field-/lower/gauge_fit/snug_band_mm", "0,05");
+  test::type(window, "field-/lower/float/least_mm", "0,2,5");
+  studio.camera.shoot(window, "sheet-half-filled");
+  test::press(window, "button-make-issue");
+  studio.camera.shoot(window, "sheet-faults");
+  test::press(window, "button-leave-draft");
+  studio.camera.shoot(window, "sheets-being-written");
+  test::press(window, "section-job-sheets");
+  test::press(window, "button-open-dry-pack-renewal");
+  studio.camera.shoot(window, "job-sheet-steps");
+  test::press(window, "button-next-issue");
+  for (int part = 0; part < 10; ++part) {
+    test::press(window, "button-next-part");
+  }
+  studio.camera.shoot(window, "job-sheet-caution");
+}
+
+TEST_CASE("workshop-shim workshop-repeat-test workshop-person workshop-feel-test") {
+  ProgramStudio studio;
+  QWidget& window = studio.demo();
+  QTest::keyClick(&window, Qt::Key_3, Qt::AltModifier);
+  const auto read = [&window](const QStringList& readings) {
+    for (const QString& each : readings) {
+      test::type(window, "field-reading", each);
+      QTest::keyClick(window.focusWidget(), Qt::Key_Return);
+    }
+  };
+  test::press(window, "section-trays");
+  test::press(window, names_of_buttons(window, "row-large D7-").front());
+  read({"1.301", "1.303", "1.302"});
+  studio.camera.shoot(window, "workshop-shim");
+  test::press(window, "button-leave");
+  test::press(window, "section-instruments");
+  test::press(window, "row-dial 2");
+  studio.camera.shoot(window, "workshop-instrument");
+  test::press(window, "button-repeat-test");
+  read({"0.50", "0.51", "0.50", "0.49", "0.50", "0.51", "0.50"});
+  studio.camera.shoot(window, "workshop-repeat-test");
+  test::press(window, "button-leave");
+  test::press(window, "section-people");
+  test::press(window, "row-MK");
+  studio.camera.shoot(window, "workshop-person");
+  test::press(window, "button-feel-test");
+  test::type(window, "field-step", "0.05");
+  read({"1.65", "1.65", "1.70", "1.65", "1.60"});
+  studio.camera.shoot(window, "workshop-feel-test");
 }

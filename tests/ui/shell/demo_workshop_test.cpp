@@ -1,6 +1,9 @@
 #include <QDir>
+#include <QDirIterator>
 #include <QFile>
+#include <QFileInfo>
 #include <QTemporaryDir>
+#include <map>
 #include <catch2/catch.hpp>
 
 #include "shimwright/shell/stores.h"
@@ -45,4 +48,70 @@ TEST_CASE("a demonstration that was cut off is made anew; one that is there is l
   REQUIRE_FALSE(made);
   CHECK(made.error().code == "cannot_open");
   CHECK(QDir(folder.filePath("demo/own")).exists());
+}
+
+namespace {
+
+std::map<QString, QByteArray> files_in(const QString& folder) {
+  std::map<QString, QByteArray> content;
+  QDirIterator files(folder, QDir::Files | QDir::Hidden, QDirIterator::Subdirectories);
+  while (files.hasNext()) {
+    QFile file(files.next());
+    REQUIRE(file.open(QIODevice::ReadOnly));
+    content[file.fileName()] = file.readAll();
+  }
+  return content;
+}
+
+/// A workshop's own store, filled, and the demonstration beside it.
+struct BothStores {
+  QTemporaryDir folder;
+  shell::StorePlaces places{folder.filePath("workshop.shimwright").toStdString(),
+                            folder.filePath("demo/workshop.shimwright").toStdString()};
+  job::Moment now{1795770000000, 0, false};
+
+  BothStores() {
+    auto own = store::Store::open(places.own, {store::Mode::read_write, "", 1});
+    REQUIRE(own);
+    store::IdSource ids;
+    REQUIRE(shell::begin_workshop(**own, {"Own Workshop", "1 Lane", "Ada Bench", "AB"}, ids, now));
+  }
+};
+
+}  // namespace
+
+TEST_CASE("the demonstration is deleted to the last file, and nothing of the own store is touched") {
+  BothStores both;
+  const auto before = files_in(both.folder.path());
+  REQUIRE(shell::make_demo_workshop(both.places.demo, both.now));
+  CHECK(files_in(both.folder.path()).size() > before.size());
+  REQUIRE(shell::delete_demo_workshop(both.places));
+  CHECK_FALSE(QFileInfo::exists(both.folder.filePath("demo")));
+  CHECK(files_in(both.folder.path()) == before);
+  CHECK(shell::delete_demo_workshop(both.places));  // there is none any more
+  CHECK(files_in(both.folder.path()) == before);
+}
+
+TEST_CASE("a folder that holds the own store, or another workshop, is never deleted") {
+  BothStores both;
+  const auto before = files_in(both.folder.path());
+  const auto refused = [](const shell::StorePlaces& places) {
+    const auto deleted = shell::delete_demo_workshop(places);
+    return deleted ? std::string() : deleted.error().code;
+  };
+  CHECK(refused({both.places.own, both.folder.filePath("demo.shimwright").toStdString()}) == "demo_not_apart");
+  CHECK(refused({both.places.own, both.places.own}) == "demo_not_apart");
+  CHECK(refused({both.folder.filePath("other/own.shimwright").toStdString(), both.places.own}) == "not_the_demo");
+  CHECK(files_in(both.folder.path()) == before);
+}
+
+TEST_CASE("a demonstration that is open elsewhere is not deleted") {
+  BothStores both;
+  REQUIRE(shell::make_demo_workshop(both.places.demo, both.now));
+  const auto open = store::Store::open(both.places.demo, {store::Mode::read_write, "Mara Kestrel", 1});
+  REQUIRE(open);
+  const auto deleted = shell::delete_demo_workshop(both.places);
+  REQUIRE_FALSE(deleted);
+  CHECK(deleted.error().code == "locked");
+  CHECK(QFileInfo::exists(QString::fromStdString(both.places.demo)));
 }

@@ -1,5 +1,7 @@
 #include "shimwright/shell/first_page.h"
 
+#include <QLabel>
+
 #include <catch2/catch.hpp>
 
 #include "shell_bench.h"
@@ -42,4 +44,37 @@ TEST_CASE("the demonstration is offered only where it is asked for") {
   QObject::connect(&page, &shell::FirstPage::demo_wanted, [&] { wanted = true; });
   test::press(page, "button-demo");
   CHECK(wanted);
+}
+
+TEST_CASE("language, units and paper are chosen at the first start, and a logo goes with the workshop") {
+  shell::FirstPage page;
+  page.set_offer("/own/workshop.shimwright", true);
+  page.show_choices({"language-en", "length-mm", "torque-nm", "paper-a4"});
+  page.show();
+  CHECK(named<QPushButton>(page, "button-length-mm")->isChecked());
+  QStringList made;
+  QObject::connect(&page, &shell::FirstPage::choice_made, [&](const QString& name) { made << name; });
+  for (const char* button : {"button-length-in", "button-torque-lbf-ft", "button-paper-letter", "button-language-en"}) {
+    named(page, button)->setFocus();
+    QTest::keyClick(named(page, button), Qt::Key_Return);
+  }
+  CHECK(made == QStringList{"length-in", "torque-lbf-ft", "paper-letter", "language-en"});
+  CHECK(named<QPushButton>(page, "button-length-in")->isChecked());
+  CHECK_FALSE(named<QPushButton>(page, "button-length-mm")->isChecked());
+  bool logo_wanted = false;
+  QObject::connect(&page, &shell::FirstPage::logo_wanted, [&] { logo_wanted = true; });
+  test::press(page, "button-first-logo");
+  CHECK(logo_wanted);
+  const store::Logo logo{"image/png", "\x89PNG"};
+  page.set_logo(logo, "lane.png");
+  CHECK(named<QLabel>(page, "first-logo")->text() == "lane.png");
+  std::optional<shell::Beginning> begun;
+  QObject::connect(&page, &shell::FirstPage::begin_wanted, [&](const shell::Beginning& each) { begun = each; });
+  for (const auto& [field, text] :
+       {std::pair{"field-workshop", "Own Workshop"}, {"field-person", "Ada Bench"}, {"field-initials", "AB"}}) {
+    QTest::keyClicks(named(page, field), text);
+  }
+  test::press(page, "button-begin");
+  REQUIRE(begun);
+  CHECK(begun->logo == std::optional(logo));
 }

@@ -33,19 +33,54 @@ TEST_CASE("English is always there, and what lies in the folder beside it") {
   CHECK(found[0].name == "English");
   CHECK(found[1].code == "de");
   CHECK(found[1].name == "Deutsch");
-  const auto german = shell::speak("de", folder.path());
-  REQUIRE(german != nullptr);
-  CHECK(QCoreApplication::translate("shell", "Photo") == "Foto");
 }
 
-TEST_CASE("English needs no translator, and a missing language leaves English") {
-  CHECK(shell::speak("en") == nullptr);
-  CHECK(shell::speak("xx") == nullptr);
-}
-
-TEST_CASE("each language that is offered can be spoken") {
-  for (const shell::Language& each : shell::languages()) {
-    INFO(each.code.toStdString());
-    CHECK((each.code == "en" || shell::speak(each.code) != nullptr));
+TEST_CASE("a language is spoken as long as it is held, with its months") {
+  const QTemporaryDir folder;
+  write(folder.filePath("shimwright_de.qm"), one_word());
+  const QLocale before;
+  {
+    const shell::Spoken german("de", folder.path());
+    CHECK(QCoreApplication::translate("shell", "Photo") == "Foto");
+    CHECK(QLocale().language() == QLocale::German);
   }
+  CHECK(QCoreApplication::translate("shell", "Photo") == "Photo");
+  CHECK(QLocale() == before);
+}
+
+TEST_CASE("a missing language is English, whatever the numbers and months were before") {
+  const QTemporaryDir folder;
+  const QLocale before;
+  QLocale::setDefault(QLocale(QStringLiteral("fr_FR")));
+  for (const char* code : {"en", "xx", "de"}) {
+    const shell::Spoken spoken(QLatin1String(code), folder.path());
+    CHECK(QLocale().language() == QLocale::English);
+  }
+  QLocale::setDefault(before);
+}
+
+TEST_CASE("what was chosen is spoken, else what the system wants and the program has, else English") {
+  const QTemporaryDir folder;
+  write(folder.filePath("shimwright_de.qm"), one_word());
+  const auto spoken = [&](const char* chosen, const QStringList& wanted) {
+    return shell::language_to_speak(QLatin1String(chosen), wanted, folder.path());
+  };
+  CHECK(spoken("en", {"de-DE", "de"}) == "en");
+  CHECK(spoken("de", {"en"}) == "de");
+  CHECK(spoken("", {"fr-CH", "fr", "de-CH", "en"}) == "de");
+  CHECK(spoken("", {"C"}) == "en");
+  CHECK(spoken("fr", {"de"}) == "de");
+  CHECK(spoken("", {}) == "en");
+}
+
+TEST_CASE("German and French are offered, and each language that is offered is spoken") {
+  std::vector<QString> codes;
+  for (const shell::Language& each : shell::languages()) {
+    codes.push_back(each.code);
+    const shell::Spoken spoken(each.code);
+    CHECK(QLocale().name().startsWith(each.code));
+    const QString bench = QCoreApplication::translate("shimwright::shell::TopBar", "Bench");
+    CHECK((bench == "Bench") == (each.code == "en"));
+  }
+  CHECK(codes == std::vector<QString>{"en", "de", "fr"});
 }

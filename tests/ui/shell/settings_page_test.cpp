@@ -1,5 +1,7 @@
 #include "shimwright/shell/settings_page.h"
 
+#include <QFileInfo>
+#include <QLabel>
 #include <QSignalSpy>
 #include <catch2/catch.hpp>
 
@@ -44,6 +46,18 @@ TEST_CASE("each setting is kept at once") {
   CHECK(it.settings.language() == "en");
 }
 
+TEST_CASE("the language chosen is marked, each can be chosen, and it is there at the next start") {
+  SettingsBench it;
+  for (const std::string code : {"de", "fr", "en"}) {
+    const std::string button = "button-language-" + code;
+    test::press(*it.page, button.c_str());
+    CHECK(it.settings.language().toStdString() == code);
+    CHECK(named(*it.page, "next-start")->isVisible());
+    const shell::SettingsPage again(it.bench.workbench(), it.settings, it.equipment);
+    CHECK(named<QPushButton>(again, button.c_str())->isChecked());
+  }
+}
+
 TEST_CASE("folders are chosen in the dialog that was handed in") {
   SettingsBench it;
   test::press(*it.page, "button-camera-folder");
@@ -68,4 +82,36 @@ TEST_CASE("the last backup is told, and another store can be opened") {
   test::press(*it.page, "button-other-store");
   REQUIRE(store.count() == 1);
   CHECK(store.at(0).at(0).toString().toStdString() == it.equipment.places.demo);
+}
+
+TEST_CASE("units and paper are kept at once and hold from the next start") {
+  SettingsBench it;
+  CHECK(named<QPushButton>(*it.page, "button-length-mm")->isChecked());
+  test::press(*it.page, "button-length-in");
+  CHECK(it.settings.units() == quantity::UnitsShown{quantity::Unit::inch, quantity::Unit::newton_metre});
+  CHECK(named(*it.page, "next-start")->isVisible());
+  test::press(*it.page, "button-torque-lbf-ft");
+  CHECK(it.settings.units() == quantity::UnitsShown{quantity::Unit::inch, quantity::Unit::pound_foot});
+  test::press(*it.page, "button-paper-letter");
+  CHECK(it.settings.paper() == record::PaperSize::letter);
+  it.page->refresh();
+  CHECK(named<QPushButton>(*it.page, "button-length-in")->isChecked());
+  CHECK(named<QPushButton>(*it.page, "button-torque-lbf-ft")->isChecked());
+  CHECK(named<QPushButton>(*it.page, "button-paper-letter")->isChecked());
+}
+
+TEST_CASE("the demonstration is deleted after a second word, and can be left") {
+  SettingsBench it;
+  CHECK_FALSE(named(*it.page, "button-delete-demo")->isVisible());
+  REQUIRE(shell::make_demo_workshop(it.equipment.places.demo, {1795770000000, 0, false}));
+  it.page->refresh();
+  test::press(*it.page, "button-delete-demo");
+  CHECK(named(*it.page, "button-delete-demo-yes")->isVisible());
+  test::press(*it.page, "button-delete-demo-no");
+  CHECK(QFileInfo::exists(QString::fromStdString(it.equipment.places.demo)));
+  test::press(*it.page, "button-delete-demo");
+  test::press(*it.page, "button-delete-demo-yes");
+  CHECK_FALSE(QFileInfo::exists(QString::fromStdString(it.equipment.places.demo)));
+  CHECK(named<QLabel>(*it.page, "demo-deleted")->text().startsWith("The demonstration is deleted"));
+  CHECK_FALSE(named(*it.page, "button-delete-demo")->isVisible());
 }

@@ -12,6 +12,7 @@ TEST_CASE("settings are there at the next start") {
   const QString file = folder.filePath("settings.ini");
   {
     shell::Settings settings(test::settings_file(file));
+    CHECK(settings.language().isEmpty());
     settings.set_scheme(widgets::Scheme::dark);
     settings.set_size_percent(150);
     settings.set_language("de");
@@ -50,4 +51,22 @@ TEST_CASE("a size nobody offers is none") {
   CHECK(settings.size_percent() == 100);
   settings.set_size_percent(133);
   CHECK(settings.size_percent() == 100);
+}
+
+TEST_CASE("units and paper are there at the next start; without a choice they are mm, N·m and the country's") {
+  const QTemporaryDir folder;
+  const QString file = folder.filePath("settings.ini");
+  {
+    shell::Settings settings(test::settings_file(file));
+    CHECK(settings.units() == quantity::UnitsShown());
+    settings.set_units({quantity::Unit::inch, quantity::Unit::pound_foot});
+    settings.set_paper(record::PaperSize::letter);
+  }
+  shell::Settings settings(test::settings_file(file));
+  CHECK(settings.units() == quantity::UnitsShown{quantity::Unit::inch, quantity::Unit::pound_foot});
+  CHECK(settings.paper() == record::PaperSize::letter);
+  settings.set_units({});
+  settings.set_paper(record::PaperSize::a4);
+  CHECK(settings.units() == quantity::UnitsShown());
+  CHECK(settings.paper() == record::PaperSize::a4);
 }

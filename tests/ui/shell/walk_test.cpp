@@ -11,47 +11,19 @@
 #include <catch2/catch.hpp>
 #include <set>
 
-#include "come_up.h"
-#include "painted.h"
-#include "shell_bench.h"
 #include "shimwright/bench/job_page.h"
 #include "shimwright/shell/main_window.h"
 #include "shimwright/shell/start_window.h"
 #include "shimwright/widgets/keypad.h"
 #include "shimwright/widgets/shim_rows.h"
 #include "shimwright/widgets/strip.h"
+#include "window_bench.h"
 
 using namespace shimwright;
 
 namespace {
 
-constexpr QSize smallest_screen(1366, 768);
 constexpr int least_caps = 31;  // 7 mm at 112 dots per inch
-
-struct WalkBench {
-  test::Dressed dressed{widgets::Scheme::light};
-  test::UiBench bench;
-  shell::Settings settings{test::settings_file(bench.file("settings.ini"))};
-  shell::Equipment equipment = test::plain_equipment(bench.file("data"));
-  std::unique_ptr<shell::MainWindow> window;
-
-  explicit WalkBench(const std::string& script = "02-bearing-not-home") : bench(script) {
-    settings.use_store(bench.store().path());
-    equipment.pages = shell::page_table();
-  }
-  void open() {
-    window = std::make_unique<shell::MainWindow>(bench.workbench(), settings, equipment);
-    window->resize(smallest_screen);
-    test::come_up(*window);
-  }
-};
-
-void settle() {
-  for (int round = 0; round < 4; ++round) {
-    QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
-    QCoreApplication::processEvents();
-  }
-}
 
 template <class Parent>
 bool lies_in(const QWidget* widget) {
@@ -113,9 +85,9 @@ std::set<const QWidget*> walk_by_tab(QWidget& window) {
 }
 
 void look_over(QWidget& window, const std::string& screen) {
-  settle();
+  test::settle();
   INFO("screen: " << screen);
-  CHECK(window.size() == smallest_screen);
+  CHECK(window.size() == test::smallest_screen);
   const std::vector<QWidget*> targets = targets_of(window);
   CHECK_FALSE(targets.empty());
   for (QWidget* each : targets) {
@@ -136,7 +108,7 @@ void look_over(QWidget& window, const std::string& screen) {
   }
 }
 
-void look_over_steps(WalkBench& it, const std::vector<const char*>& steps) {
+void look_over_steps(test::WindowBench& it, const std::vector<const char*>& steps) {
   auto* page = it.window->findChild<bench::JobPage*>();
   REQUIRE(page != nullptr);
   for (const char* step : steps) {
@@ -149,7 +121,7 @@ void look_over_steps(WalkBench& it, const std::vector<const char*>& steps) {
 }  // namespace
 
 TEST_CASE("walk over the places") {
-  WalkBench it;
+  test::WindowBench it;
   const std::string job = it.bench.go_to("lower-float");
   it.open();
   look_over(*it.window, "home");
@@ -184,7 +156,7 @@ TEST_CASE("walk over the windows without a store") {
   shell::StartWindow window(settings);
   window.first()->set_offer("/data/workshop.shimwright", true);
   window.show_first();
-  window.resize(smallest_screen);
+  window.resize(test::smallest_screen);
   REQUIRE(QTest::qWaitForWindowActive(&window));
   look_over(window, "first start");
   window.hindrance()->show_hindrance(Error{"locked", "", Message{"Somebody writes in this store.", {}}},
@@ -194,7 +166,7 @@ TEST_CASE("walk over the windows without a store") {
 }
 
 TEST_CASE("walk over the steps of a job") {
-  WalkBench it;
+  test::WindowBench it;
   const std::string job = it.bench.go_to("lower-float", 6);
   it.open();
   REQUIRE(it.window->go(shell::PageName::job, job));
@@ -212,42 +184,9 @@ TEST_CASE("walk over the steps of a job") {
 }
 
 TEST_CASE("walk over a step that asks for depths") {
-  WalkBench it("03-sum-on-the-border");
+  test::WindowBench it("03-sum-on-the-border");
   const std::string job = it.bench.go_to("small-depth", 3);
   it.open();
   REQUIRE(it.window->go(shell::PageName::job, job));
   look_over_steps(it, {"small-temperature", "small-depth"});
-}
-
-TEST_CASE("no screen needs more room than the smallest one has at twice the size") {
-  constexpr QSize smallest_at_twice(683, 384);
-  WalkBench it;
-  const std::string job = it.bench.go_to("lower-float", 6);
-  it.open();
-  const auto fits = [&](const std::string& screen) {
-    settle();
-    it.window->resize(smallest_at_twice);
-    settle();
-    INFO("screen: " << screen << ", needs " << it.window->minimumSizeHint().width() << " x "
-                    << it.window->minimumSizeHint().height());
-    CHECK(it.window->size() == smallest_at_twice);
-  };
-  for (const auto& [page, name] : {std::pair{shell::PageName::home, "home"},
-                                   {shell::PageName::new_job, "new job"},
-                                   {shell::PageName::past_jobs, "past jobs"},
-                                   {shell::PageName::workshop, "workshop"}}) {
-    REQUIRE(it.window->go(page));
-    fits(name);
-  }
-  REQUIRE(it.window->go(shell::PageName::record, job));
-  fits("record");
-  REQUIRE(it.window->go(shell::PageName::job, job));
-  auto* page = it.window->findChild<bench::JobPage*>();
-  REQUIRE(page != nullptr);
-  for (const char* step : {"vehicle-number", "complaint-when", "complaint-gears", "received-photos", "battery-off",
-                           "odometer", "press-peak", "new-pack", "large-gauge-fit", "lower-float", "upper-float",
-                           "teach-in-lower", "sign-technician"}) {
-    page->show_step(step);
-    fits(step);
-  }
 }

@@ -52,12 +52,14 @@ void BenchWindow::open_job(KeyTechnician& technician, const job::OpenJob& as_scr
   REQUIRE(window_->page() == shell::PageName::job);
 }
 
-void BenchWindow::do_whole_job(KeyTechnician& technician, const std::string& name) {
+void BenchWindow::do_whole_job(KeyTechnician& technician, const std::string& name,
+                               const std::function<void()>& before_each) {
   const cli::Script script = demo_script(name);
   const auto* opened = std::get_if<job::OpenJob>(&script.commands.front().command);
   REQUIRE(opened != nullptr);
   open_job(technician, *opened);
   const auto step_up = [&](const std::string& initials) {
+    before_each();
     if (rig_.workbench().person().initials != initials) {
       technician.call_persons();
       technician.tab_and_press(widgets::qt("button-person-" + initials));
@@ -70,7 +72,10 @@ void BenchWindow::do_whole_job(KeyTechnician& technician, const std::string& nam
   const auto* record = window_->findChild<past::RecordView*>();
   REQUIRE(record != nullptr);
   CHECK(record->isVisible());
-  CHECK(record->findChild<QLabel*>("page-place")->text().startsWith("page 1 of "));
+  const QString place =
+      QCoreApplication::translate("shimwright::past::RecordView", "page %1 of %2").section("%2", 0, 0);
+  CHECK(record->findChild<QLabel*>("page-place")->text().startsWith(place.arg(1)));
+  before_each();
 }
 
 void check_as_replayed(const job::JobState& by_hand, const std::string& script) {

@@ -3,6 +3,7 @@
 #include <QLocale>
 #include <QSettings>
 #include <QTemporaryDir>
+#include <functional>
 #include <memory>
 #include <string>
 
@@ -35,8 +36,10 @@ class BenchWindow {
   [[nodiscard]] UiBench& rig() { return rig_; }
   [[nodiscard]] Hands& hands() { return hands_; }
 
-  /// From the home page through a new job and its whole sheet to its record, in sight.
-  void do_whole_job(KeyTechnician& technician, const std::string& script);
+  /// From the home page through a new job and its whole sheet to its record, in sight. `before_each`: called before
+  /// each of its answers and at the end.
+  void do_whole_job(
+      KeyTechnician& technician, const std::string& script, const std::function<void()>& before_each = [] {});
 
  private:
   [[nodiscard]] shell::Equipment equipment();

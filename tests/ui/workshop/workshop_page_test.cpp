@@ -45,9 +45,10 @@ TEST_CASE("the sections are gone through with arrows and opened with Enter") {
 
 TEST_CASE("each section shows its own") {
   PageBench bench;
-  const std::vector<std::pair<const char*, const char*>> sections{{"section-people", "Mara Kestrel"},
-                                                                  {"section-instruments", "dial gauge"},
-                                                                  {"section-trays", "1.301"},
+  const std::vector<std::pair<const char*, const char*>> sections{{"section-people", "People"},
+                                                                  {"section-instruments", "Instruments"},
+                                                                  {"section-trays", "large D7"},
+                                                                  {"section-own", "This workshop"},
                                                                   {"section-data", "Keep backups on another disk"},
                                                                   {"section-spec-sheets", "D7, issue 2"}};
   for (const auto& [name, text] : sections) {

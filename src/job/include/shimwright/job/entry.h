@@ -42,6 +42,9 @@ struct InstrumentUsed {
   std::int64_t permissible_error = 0;        ///< base units
   std::optional<std::string> calibrated_to;  ///< ISO date
   bool overdue = false;
+  std::optional<std::string> calibrated_on = std::nullopt;  ///< ISO date; unset in entries of before it was kept
+  /// Standard deviation of one reading as the workshop's repeat test found it, thousandths of a base unit; likewise.
+  std::optional<std::int64_t> repeatability = std::nullopt;
   friend bool operator==(const InstrumentUsed&, const InstrumentUsed&) = default;
 };
 
@@ -171,6 +174,7 @@ struct ShimTried {
   Fit fit = Fit::tight;
   std::optional<quantity::Length> thickness = std::nullopt;  ///< as the tray had it; unset in old entries
   std::optional<std::int64_t> u_nm = std::nullopt;           ///< standard uncertainty of it, nanometre; likewise
+  std::optional<std::int64_t> feel_nm = std::nullopt;        ///< that of the person's feel, where it was tested
   friend bool operator==(const ShimTried&, const ShimTried&) = default;
 };
 

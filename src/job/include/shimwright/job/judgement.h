@@ -15,10 +15,10 @@ struct Judgement {
   Advised advised;  ///< what is kept of it
 };
 
-/// Nothing while readings are missing (a depth not read, a spot without a run) or for a step of another kind. A gauge fit
-/// is judged before its first trial too: it says what to try first. Refused where the engine cannot take the case: the
-/// tray is empty. Where no shim is known to be fitted under a disc, nothing is asked of the engine: the advice says what is
-/// missing, its case and answer are blank.
+/// Nothing while readings are missing (a depth not read, a spot without a run) or for a step of another kind. A gauge
+/// fit is judged before its first trial too: it says what to try first. Refused where the engine cannot take the case:
+/// the tray is empty. Where no shim is known to be fitted under a disc, nothing is asked of the engine: the advice says
+/// what is missing, its case and answer are blank.
 [[nodiscard]] Result<std::optional<Judgement>> judge(const JobState& state, const sheet::Step& step,
                                                      const Context& context);
 

@@ -32,8 +32,8 @@ namespace shimwright::job {
 [[nodiscard]] std::vector<Question> as_found_questions(const JobState& state, Side side, quantity::Length mean,
                                                        const Context& context);
 
-/// A whole turn of the dial not counted: the reading lies one or more turns from what was predicted for the new shim, or
-/// one spot lies a turn from the others. `spot_floats` in micrometres.
+/// A whole turn of the dial not counted: the reading lies one or more turns from what was predicted for the new shim,
+/// or one spot lies a turn from the others. `spot_floats` in micrometres.
 [[nodiscard]] std::optional<Question> turn_missed(const JobState& state, const sheet::Step& step,
                                                   const std::vector<std::int64_t>& spot_floats,
                                                   std::optional<double> sensitivity, quantity::Length turn);

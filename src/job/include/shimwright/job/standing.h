@@ -26,7 +26,8 @@ namespace shimwright::job {
 /// assembly before.
 [[nodiscard]] const Advised* standing_advice(const JobState& state, const sheet::Step& step);
 
-/// Whether a spot of a float step has fewer runs in its present series than the spec sheet asks for; one is enough as found.
+/// Whether a spot of a float step has fewer runs in its present series than the spec sheet asks for; one is enough as
+/// found.
 [[nodiscard]] bool runs_missing(const JobState& state, const sheet::Step& step);
 
 /// Whether `advised` (may be nullptr) names that shim as one to be taken: taking another one needs a reason.

@@ -59,6 +59,9 @@ enum class Unit {
 [[nodiscard]] Unit default_unit(Dimension dimension);
 /// How many decimals may be typed: finer would be lost in the base unit.
 [[nodiscard]] int most_decimals(Unit unit);
+/// How many decimals it takes to name every stored value in this unit: one more where the unit is rounded (inch, thou,
+/// lbf·ft, mi). Such a number may be typed where it is the very one that is shown for a stored value.
+[[nodiscard]] int finest_decimals(Unit unit);
 
 /// A number as a person typed it and as it is stored. `base` is in the base unit of the dimension (see quantity.h) and
 /// together with `decimals` and `unit` gives back the digits typed, exactly.

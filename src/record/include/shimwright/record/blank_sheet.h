@@ -14,8 +14,8 @@ struct PaperHead {
   std::string workshop_address;  ///< one line
 };
 
-/// The job sheet on paper, for a day without the machine: every step with a box to tick, its cautions, and lines for what
-/// it asks. Texts in that language, else in English. No step is cut by a page's end.
+/// The job sheet on paper, for a day without the machine: every step with a box to tick, its cautions, and lines for
+/// what it asks. Texts in that language, else in English. No step is cut by a page's end.
 [[nodiscard]] std::vector<Page> lay_out_blank_sheet(const sheet::JobSheet& sheet, const PaperHead& head,
                                                     const std::string& language, PaperSize paper,
                                                     const TextMeasure& measure);

@@ -93,7 +93,14 @@ struct Code {
   std::vector<bool> dark;  ///< row by row from the top left
 };
 
-using Element = std::variant<TextRun, Line, Rectangle, Shape, Hatch, KeptPlace, Code>;
+/// A picture, PNG or JPEG, as large as fits into the box: at its left, half way down. One that cannot be read is left
+/// out.
+struct Picture {
+  Box box;
+  std::string bytes;
+};
+
+using Element = std::variant<TextRun, Line, Rectangle, Shape, Hatch, KeptPlace, Code, Picture>;
 
 struct Page {
   double width_mm = 0;

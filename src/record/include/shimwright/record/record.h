@@ -21,6 +21,7 @@ namespace shimwright::record {
 struct RecordNames {
   std::string workshop_name;
   std::string workshop_address;                              ///< one line
+  std::string logo;                                          ///< the bytes of a picture; none: empty
   std::map<std::string, PersonName> persons;                 ///< by id
   std::map<std::string, std::optional<PersonalText>> texts;  ///< personal texts by id; unset: erased
 };
@@ -28,6 +29,7 @@ struct RecordNames {
 struct Record {
   std::string workshop_name;
   std::string workshop_address;
+  std::string logo;  ///< of the paper only: neither exported nor sealed
   JobHead job;
   Vehicle vehicle;
   std::vector<Message> result;  ///< sentences; the first is the verdict

@@ -12,20 +12,28 @@ namespace shimwright::store {
 class Connection;
 
 /// What a workshop keeps over all jobs. Each change is written beside its history (`changes`); ids are UUIDs.
-/// Codes of refusal: those of Store, and `bad_id`, `bad_item` (a name is blank; the place is the field), and `too_many`
-/// (a tray of more than 200 shims).
+/// Codes of refusal: those of Store, and `bad_id`, `bad_item` (a name is blank; the place is the field), `bad_date`,
+/// `bad_amount` (below what it can be), `initials_taken`, `shim_twice`, `logo_unusable` (no PNG or JPEG, or larger than
+/// 500 kB) and `too_many` (a tray of more than 200 shims).
 class Registers {
  public:
   explicit Registers(Connection& connection) : connection_(&connection) {}
 
   [[nodiscard]] Result<void> put(const Person& person, const By& by);
-  [[nodiscard]] Result<void> put(const job::Instrument& instrument, const By& by);
+  /// One that is in use.
+  [[nodiscard]] Result<void> put(const job::Instrument& instrument, const By& by) {
+    return put(KeptInstrument{instrument}, by);
+  }
+  [[nodiscard]] Result<void> put(const KeptInstrument& kept, const By& by);
   /// The whole tray as it lies there now.
   [[nodiscard]] Result<void> put(const Tray& tray, const By& by);
   [[nodiscard]] Result<void> put(const Workshop& workshop, const By& by);
 
   [[nodiscard]] Result<std::vector<Person>> persons() const;
+  /// Those in use.
   [[nodiscard]] Result<std::vector<job::Instrument>> instruments() const;
+  /// All there ever were.
+  [[nodiscard]] Result<std::vector<KeptInstrument>> kept_instruments() const;
   [[nodiscard]] Result<std::vector<Tray>> trays() const;
   [[nodiscard]] Result<std::optional<Tray>> tray_named(const std::string& name) const;
   [[nodiscard]] Result<std::optional<Workshop>> workshop() const;

@@ -40,6 +40,9 @@ struct SheetUse {
                                              const By& by);
 /// Whether a job may be opened on it: it was checked, or it carries the demonstration mark and so does the job.
 [[nodiscard]] Result<bool> sheet_may_be_used(const Store& store, const std::string& hash);
+/// Of each name the latest issue a job may be opened on, by name.
+[[nodiscard]] Result<std::vector<SheetIssue>> usable_job_sheets(const Store& store);
+[[nodiscard]] Result<std::vector<SheetIssue>> usable_spec_sheets(const Store& store);
 [[nodiscard]] Result<SheetUse> use_of_sheet(const Store& store, const std::string& hash);
 
 /// What an issue of a job sheet lost against the one before, with the reasons given.

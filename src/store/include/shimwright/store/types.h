@@ -64,13 +64,37 @@ struct Found {
   bool exact = false;  ///< false: one character differs or two are swapped
 };
 
+enum class PersonRole { technician, checker };
+/// `technician`, `checker`.
+[[nodiscard]] std::string_view name_of(PersonRole role);
+[[nodiscard]] std::optional<PersonRole> person_role_named(std::string_view name);
+
 struct Person {
   std::string id;
   std::string name;
   std::string initials;
   std::optional<std::string> pin_hash;  ///< made and checked by who asks for the PIN
   bool active = true;
+  PersonRole role = PersonRole::technician;
+  std::optional<std::string> left_on = std::nullopt;   ///< ISO date; of a person who is not active
+  std::optional<std::int64_t> feel_nm = std::nullopt;  ///< standard uncertainty of the feel, as the test found it
+  std::optional<std::string> feel_on = std::nullopt;   ///< ISO date of that test
   friend bool operator==(const Person&, const Person&) = default;
+};
+
+/// One reading of a shim with a micrometer.
+struct ShimReading {
+  quantity::TypedNumber number;
+  std::string instrument;  ///< id
+  friend bool operator==(const ShimReading&, const ShimReading&) = default;
+};
+
+/// What is kept of a shim beside its thickness.
+struct ShimStock {
+  std::optional<int> reorder_at;              ///< so many or fewer left: order
+  std::optional<std::int64_t> counted_at_ms;  ///< when its count was taken; unset: jobs since are not looked at
+  std::vector<ShimReading> readings;          ///< its thickness and uncertainty stand on these, where there are any
+  friend bool operator==(const ShimStock&, const ShimStock&) = default;
 };
 
 /// The shims for one bearing as they lie in the workshop. Its name is the `tray_name` spec sheets use.
@@ -78,12 +102,28 @@ struct Tray {
   std::string id;
   std::string name;
   std::vector<job::TrayShim> shims;
+  std::map<std::string, ShimStock> stock = {};  ///< by shim; only where something is kept
+};
+
+/// An instrument with what a reading does not carry along.
+struct KeptInstrument {
+  job::Instrument instrument;
+  bool in_use = true;
+  std::optional<std::string> repeatability_on = std::nullopt;  ///< ISO date of the repeat test
+};
+
+/// A picture for the head of the record.
+struct Logo {
+  std::string media_type;  ///< `image/png`, `image/jpeg`
+  std::string bytes;
+  friend bool operator==(const Logo&, const Logo&) = default;
 };
 
 struct Workshop {
   std::string id;
   std::string name;
   std::string address;  ///< lines as on the record
+  std::optional<Logo> logo = std::nullopt;
   friend bool operator==(const Workshop&, const Workshop&) = default;
 };
 

@@ -80,6 +80,7 @@ class JobPage : public QWidget {
   void ask_more();
   void ask_taking_back();
   void show_hours();
+  void show_parts();
   void ask_handing_over();
   void ask_reason();
   void ask_not_required();

@@ -51,13 +51,14 @@ class NewJobPage : public QWidget {
   void ask_before_loss(bool ask);
   void open_job();
   void show_refusal(const Error& error);
-  [[nodiscard]] std::optional<std::string> latest_job_sheet();
+  [[nodiscard]] QString waiting_sheets(const std::vector<store::SheetIssue>& usable);
 
   Workbench* bench_;
   std::string number_;
   std::optional<std::string> vehicle_key_;  ///< whose earlier jobs are shown
   std::unique_ptr<EarlierJobs> earlier_;
   QString filled_words_;
+  QString waiting_;  ///< sheets that are not offered yet
   NewJobForm* form_ = nullptr;
   widgets::Scroll* body_ = nullptr;
   widgets::Scroll* beside_ = nullptr;

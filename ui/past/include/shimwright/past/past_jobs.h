@@ -53,6 +53,7 @@ class PastJobs : public QWidget {
   void show_latest();
   void show_found(const QString& text);
   void add_row(const store::JobSummary& job, const std::optional<Finding>& finding);
+  void align_buttons();
   /// Whether the key was for the list.
   [[nodiscard]] bool move_from_field(int key);
   [[nodiscard]] bool move_from_row(QObject* from, int key);

@@ -21,6 +21,7 @@ class ChoiceRow : public QWidget {
 
   ChoiceRow(const QString& title, const std::vector<Choice>& choices, QWidget* parent = nullptr);
   void set_chosen(const QString& name);
+  [[nodiscard]] bool offers(const QString& name) const;
 
  signals:
   void chosen(const QString& name);

@@ -2,6 +2,7 @@
 
 #include <QWidget>
 
+#include "shimwright/shell/choice_row.h"
 #include "shimwright/shell/stores.h"
 #include "shimwright/widgets/parts.h"
 
@@ -17,14 +18,23 @@ class FirstPage : public QWidget {
   void set_offer(const QString& path, bool with_demo);
   void set_fault(const QString& sentence);
   void take_focus();
+  /// What is chosen now, by the names of the buttons.
+  void show_choices(const QStringList& names);
+  /// A picture for the head of the record, and what it is called.
+  void set_logo(const store::Logo& logo, const QString& name);
 
  signals:
   void demo_wanted();
   void begin_wanted(const Beginning& beginning);
+  void logo_wanted();
+  /// Kept at once, whichever workshop is opened then: `language-de`, `length-in` …
+  void choice_made(const QString& name);
 
  private:
   void build_demo(QHBoxLayout* row);
   void build_own(QHBoxLayout* row);
+  void build_choices(QVBoxLayout* column);
+  void build_logo(widgets::Box* own);
   void begin();
 
   widgets::Box* demo_ = nullptr;
@@ -35,6 +45,9 @@ class FirstPage : public QWidget {
   widgets::WordField* address_ = nullptr;
   widgets::WordField* person_ = nullptr;
   widgets::WordField* initials_ = nullptr;
+  QLabel* logo_told_ = nullptr;
+  std::optional<store::Logo> logo_;
+  std::vector<ChoiceRow*> choices_;
 };
 
 }  // namespace shimwright::shell

@@ -43,6 +43,9 @@ class Program : public QObject {
   void hinder(const Error& error);
   void try_demo();
   void begin_own(const Beginning& beginning);
+  void choose_first_logo();
+  void take_choice(const QString& name);
+  void show_choices();
   void break_lock(const store::LockHolder& shown);
   void begin_work(workshop::BackgroundWork::Work work);
   void look_for_backup();

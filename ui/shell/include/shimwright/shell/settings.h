@@ -10,6 +10,8 @@
 #include <QSettings>
 #include <QString>
 
+#include "shimwright/quantity/units_shown.h"
+#include "shimwright/record/page.h"
 #include "shimwright/widgets/style.h"
 
 namespace shimwright::shell {
@@ -31,9 +33,15 @@ class Settings {
   /// 100, 125, 150, 175 or 200.
   [[nodiscard]] int size_percent() const;
   void set_size_percent(int percent);
-  /// `en`, `de`.
+  /// `en`, `de`; blank where none was chosen.
   [[nodiscard]] QString language() const;
   void set_language(const QString& language);
+  /// The units lengths and torques are shown and typed in.
+  [[nodiscard]] quantity::UnitsShown units() const;
+  void set_units(const quantity::UnitsShown& units);
+  /// Of records and blank sheets; where none was set, that of this machine's country.
+  [[nodiscard]] record::PaperSize paper() const;
+  void set_paper(record::PaperSize paper);
   [[nodiscard]] QByteArray geometry() const;
   void set_geometry(const QByteArray& geometry);
   [[nodiscard]] QString last_store() const;

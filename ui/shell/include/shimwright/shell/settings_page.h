@@ -27,9 +27,13 @@ class SettingsPage : public QWidget {
 
  private:
   void build_look(QVBoxLayout* column);
+  void build_units(widgets::Box* card);
   void build_bench(QVBoxLayout* column);
   void build_backup(QVBoxLayout* column);
   void build_store(QVBoxLayout* column);
+  void build_deleting(widgets::Box* card);
+  void ask_deleting(bool ask);
+  void delete_demo();
   widgets::Box* add_card(QVBoxLayout* column, const QString& heading);
   void choose(const QString& from, const std::function<void(const QString&)>& take);
 
@@ -39,11 +43,17 @@ class SettingsPage : public QWidget {
   ChoiceRow* scheme_ = nullptr;
   ChoiceRow* size_ = nullptr;
   ChoiceRow* language_ = nullptr;
+  ChoiceRow* length_ = nullptr;
+  ChoiceRow* torque_ = nullptr;
+  ChoiceRow* paper_ = nullptr;
   ChoiceRow* tone_ = nullptr;
   QLabel* next_start_ = nullptr;
   QLabel* camera_ = nullptr;
   QLabel* backup_ = nullptr;
   QLabel* backup_told_ = nullptr;
+  QWidget* deleting_ = nullptr;
+  widgets::Button* delete_ = nullptr;
+  QLabel* deleted_ = nullptr;
 };
 
 }  // namespace shimwright::shell

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <memory>
+#include <optional>
 #include <string>
 
 #include "shimwright/bench/workbench.h"
@@ -24,6 +25,7 @@ struct Beginning {
   std::string address;
   std::string person;
   std::string initials;
+  std::optional<store::Logo> logo = std::nullopt;
 };
 
 /// Enters workshop, first person and the sheets that come with the program. May be repeated after a refusal: what is
@@ -34,6 +36,10 @@ struct Beginning {
 /// Makes the demonstration workshop with jobs in work and one that is done, at a place where nothing lies. All or
 /// nothing. Times are moved so that the latest lies before `now`.
 [[nodiscard]] Result<void> make_demo_workshop(const std::string& path, const job::Moment& now);
+
+/// Takes the demonstration's folder away, and nothing else; fine where there is none. Codes: `demo_not_apart` (the
+/// workshop's own store lies in that folder), `not_the_demo` (another workshop lies there), `locked`, `cannot_delete`.
+[[nodiscard]] Result<void> delete_demo_workshop(const StorePlaces& places);
 
 /// Whether this is the workshop of the demonstration.
 [[nodiscard]] bool is_demo_workshop(const store::Workshop& workshop);

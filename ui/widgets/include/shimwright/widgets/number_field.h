@@ -21,13 +21,20 @@ class NumberField : public QWidget {
   Q_OBJECT
 
  public:
+  /// Lengths and torques are typed in the units shown (units.h), whatever unit is asked for.
   NumberField(const QString& title, quantity::Unit unit, QWidget* parent = nullptr);
 
+  /// As typed, for the reader of whoever asked: with its unit where that is another than the one asked for.
   [[nodiscard]] std::string text() const;
+  /// The same of another text typed here, as one without its sign.
+  [[nodiscard]] std::string with_unit(const std::string& typed) const;
   [[nodiscard]] bool blank() const;
   void set_text(const std::string& text);
+  /// A number kept before: its digits, or digits and unit where it was typed in another.
+  void set_number(const quantity::TypedNumber& number);
   /// As the reader has it; of a blank field the refusal `empty`.
   [[nodiscard]] Result<quantity::TypedNumber> number() const;
+  /// The one it is typed in.
   [[nodiscard]] quantity::Unit unit() const { return unit_; }
 
   void set_title(const QString& title);
@@ -53,6 +60,7 @@ class NumberField : public QWidget {
   void show_echo();
   void read_it();
 
+  quantity::Unit asked_;
   quantity::Unit unit_;
   bool may_be_blank_ = false;
   bool newly_there_ = false;  ///< the focus came, and neither key nor click since

@@ -10,7 +10,7 @@
 
 namespace shimwright::widgets {
 
-/// A sentence of the layers without a toolkit, in the language of the window.
+/// A sentence of the layers without a toolkit, in the language of the window and the units shown.
 [[nodiscard]] QString say(const Message& message);
 /// The sentence of a refusal, without its place.
 [[nodiscard]] QString say(const Error& error);

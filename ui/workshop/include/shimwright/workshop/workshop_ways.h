@@ -6,6 +6,7 @@
 
 #include "shimwright/job/entry.h"
 #include "shimwright/record/page.h"
+#include "shimwright/store/types.h"
 #include "shimwright/workshop/data_ways.h"
 
 namespace shimwright::workshop {
@@ -18,8 +19,19 @@ struct WorkshopWays {
   /// Lets a person say where a file goes; blank: nowhere.
   std::function<QString(const QString& suggestion)> choose_file = {};
   record::PaperSize paper = record::PaperSize::a4;
+  /// Who enters something, and when.
+  std::function<store::By()> by = {};
+  /// Lets a person choose the file of a sheet to bring in; blank: none.
+  std::function<QString()> choose_sheet = {};
+  /// Lets a person say where the file of a sheet goes; blank: nowhere.
+  std::function<QString(const QString& suggestion)> save_sheet = {};
+  /// Lets a person choose a picture; blank: none.
+  std::function<QString()> choose_picture = {};
   DataWays data = {};
 };
+
+/// Who enters something now; nobody where that is not known.
+[[nodiscard]] store::By by_now(const WorkshopWays& ways);
 
 /// The dialog of the toolkit and the clock of this machine.
 [[nodiscard]] WorkshopWays usual_workshop_ways();

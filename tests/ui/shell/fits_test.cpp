@@ -1,0 +1,130 @@
+// Every screen in every language on the smallest screen, and on the same at twice the size: the window keeps to it, and
+// shows the whole of what it says.
+#include <QSettings>
+#include <catch2/catch.hpp>
+
+#include "cut_texts.h"
+#include "shimwright/bench/job_page.h"
+#include "shimwright/shell/languages.h"
+#include "shimwright/shell/start_window.h"
+#include "window_bench.h"
+
+using namespace shimwright;
+
+namespace {
+
+constexpr QSize smallest_at_twice(683, 384);
+
+void fits(QWidget& window, const std::string& screen) {
+  for (const QSize& size : {test::smallest_screen, smallest_at_twice}) {
+    test::settle();
+    window.resize(size);
+    test::settle();
+    INFO(screen << " at " << size.width() << " x " << size.height() << ", needs " << window.minimumSizeHint().width()
+                << " x " << window.minimumSizeHint().height());
+    CHECK(window.size() == size);
+    for (const QString& cut : test::cut_texts(window)) {
+      FAIL_CHECK(cut.toStdString());
+    }
+  }
+}
+
+void fit_steps(test::WindowBench& it, const std::string& job, const std::vector<const char*>& steps) {
+  REQUIRE(it.window->go(shell::PageName::job, job));
+  auto* page = it.window->findChild<bench::JobPage*>();
+  REQUIRE(page != nullptr);
+  fits(*it.window, "as it is taken up");
+  for (const char* step : steps) {
+    page->show_step(step);
+    fits(*it.window, step);
+  }
+}
+
+QStringList sections_of(const QWidget& window) {
+  QStringList names;
+  for (const auto* each : window.findChildren<QAbstractButton*>()) {
+    if (each->objectName().startsWith("section-")) {
+      names << each->objectName();
+    }
+  }
+  return names;
+}
+
+template <class Look>
+void in_every_language(const Look& look) {
+  for (const shell::Language& language : shell::languages()) {
+    INFO(language.name.toStdString());
+    const shell::Spoken spoken(language.code);
+    look();
+  }
+}
+
+}  // namespace
+
+TEST_CASE("the places fit the smallest screen in every language") {
+  in_every_language([] {
+    test::WindowBench it;
+    const std::string job = it.bench.go_to("lower-float", 6);
+    it.open();
+    for (const auto& [page, name] : {std::pair{shell::PageName::home, "home"},
+                                     {shell::PageName::new_job, "new job"},
+                                     {shell::PageName::past_jobs, "past jobs"}}) {
+      REQUIRE(it.window->go(page));
+      fits(*it.window, name);
+    }
+    QTest::keyClick(it.window.get(), Qt::Key_Comma, Qt::ControlModifier);
+    fits(*it.window, "settings");
+    QTest::keyClick(it.window.get(), Qt::Key_F9);
+    fits(*it.window, "who is at the bench");
+    REQUIRE(it.window->go(shell::PageName::workshop));
+    for (const QString& section : sections_of(*it.window)) {
+      it.window->findChild<QAbstractButton*>(section)->click();
+      fits(*it.window, section.toStdString());
+    }
+    REQUIRE(it.window->go(shell::PageName::record, job));
+    fits(*it.window, "record");
+  });
+}
+
+TEST_CASE("the windows without a store fit the smallest screen in every language") {
+  in_every_language([] {
+    const test::Dressed dressed(widgets::Scheme::light);
+    const QTemporaryDir folder;
+    shell::Settings settings(test::settings_file(folder.filePath("settings.ini")));
+    shell::StartWindow window(settings);
+    window.first()->set_offer("/data/workshop.shimwright", true);
+    window.show_first();
+    window.show();
+    fits(window, "first start");
+    window.hindrance()->show_hindrance(
+        Error{"locked", "", Message{"Somebody else writes in this store by now; look again who it is.", {}}},
+        "/data/workshop.shimwright", store::LockHolder{});
+    window.show_hindrance();
+    fits(window, "hindrance");
+  });
+}
+
+TEST_CASE("the steps of a job by gauge fit the smallest screen in every language") {
+  in_every_language([] {
+    test::WindowBench it;
+    const std::string job = it.bench.go_to("lower-float", 6);
+    it.open();
+    fit_steps(it, job,
+              {"vehicle-number", "complaint-when", "complaint-gears", "received-photos", "battery-off", "odometer",
+               "press-peak", "new-pack", "large-gauge-fit", "lower-float", "upper-float", "teach-in-lower",
+               "sign-technician"});
+    for (const char* button : {"button-more", "button-park"}) {
+      test::press(*it.window, button);
+      fits(*it.window, button);
+    }
+  });
+}
+
+TEST_CASE("the steps of a job by depth fit the smallest screen in every language") {
+  in_every_language([] {
+    test::WindowBench it("03-sum-on-the-border");
+    const std::string job = it.bench.go_to("small-depth", 3);
+    it.open();
+    fit_steps(it, job, {"small-temperature", "large-depth", "small-depth"});
+  });
+}

@@ -1,0 +1,159 @@
+#include "people_section.h"
+
+#include <QLineEdit>
+#include <utility>
+
+#include "register_row.h"
+#include "shimwright/job/context.h"
+#include "shimwright/store/registers.h"
+#include "shimwright/widgets/child.h"
+#include "shimwright/widgets/say.h"
+#include "shimwright/widgets/style.h"
+#include "widgets_away.h"
+
+namespace shimwright::workshop {
+
+using widgets::child_of;
+using widgets::qt;
+
+PeopleSection::PeopleSection(store::Store& store, WorkshopWays ways, QWidget* parent)
+    : QWidget(parent),
+      store_(&store),
+      ways_(std::move(ways)),
+      list_(nullptr),
+      place_(nullptr),
+      told_(nullptr),
+      add_(nullptr) {
+  auto* column = widgets::lay<QVBoxLayout>(this, 12);
+  column->addWidget(child_of<widgets::Text>(this, tr("People"), "heading"));
+  told_ = child_of<widgets::Text>(this, QString(), "strong");
+  told_->setObjectName(QStringLiteral("people-told"));
+  told_->hide();
+  column->addWidget(told_);
+  place_ = widgets::lay_in<QVBoxLayout>(column, 12);
+  list_ = child_of<QWidget>(this);
+  static_cast<void>(widgets::lay<QVBoxLayout>(list_, 8));
+  column->addWidget(list_);
+  add_ = child_of<widgets::Button>(this, tr("Enter a person"));
+  add_->setObjectName(QStringLiteral("button-add-person"));
+  add_->setEnabled(!store_->looks_only());
+  column->addWidget(add_, 0, Qt::AlignLeft);
+  connect(add_, &QPushButton::clicked, this, [this] {
+    store::Person person;
+    person.id = ids_.id(ways_.clock().at_ms);
+    open(person, true);
+  });
+}
+
+FormCard* PeopleSection::open_card() const {
+  return form_ ? static_cast<FormCard*>(form_.data()) : test_.data();
+}
+
+bool PeopleSection::has_unsent() const {
+  return (form_ && form_->has_unsent()) || (test_ && test_->has_unsent());
+}
+
+void PeopleSection::refresh() {
+  if (!has_unsent()) {
+    close();
+  }
+  show_list();
+}
+
+void PeopleSection::show_list() {
+  empty_column(*list_);
+  const auto persons = store_->registers().persons();
+  if (!persons) {
+    list_->layout()->addWidget(child_of<widgets::Text>(list_, widgets::say(persons.error()), "error"));
+    return;
+  }
+  for (const bool active : {true, false}) {
+    for (const store::Person& each : *persons) {
+      if (each.active == active) {
+        auto* row = child_of<RegisterRow>(list_, QStringLiteral("%1  %2").arg(qt(each.initials), qt(each.name)),
+                                          person_words(each));
+        row->setObjectName(QStringLiteral("row-") + qt(each.initials));
+        row->setEnabled(!store_->looks_only());
+        list_->layout()->addWidget(row);
+        connect(row, &RegisterRow::clicked, this, [this, each] { open(each, false); });
+      }
+    }
+  }
+}
+
+void PeopleSection::open(const store::Person& person, bool is_new) {
+  if (has_unsent()) {
+    open_card()->tell(tr("Keep this first, or leave it as it was."));
+    return;
+  }
+  close();
+  form_ = child_of<PersonForm>(this, person, is_new);
+  form_->setObjectName(QStringLiteral("form-person"));
+  place_->addWidget(form_);
+  connect(form_, &FormCard::keep_wanted, this, [this] {
+    if (put(form_->person(), *form_)) {
+      close(tr("Kept."));
+      show_list();
+    }
+  });
+  connect(form_, &FormCard::leave_wanted, this, [this] { close(); });
+  connect(form_, &PersonForm::feel_test_wanted, this, [this, person] { test_feel(person); });
+  form_->show();
+  form_->findChild<QLineEdit*>()->setFocus(Qt::OtherFocusReason);
+  show_form(*form_);
+}
+
+void PeopleSection::test_feel(const store::Person& person) {
+  if (form_->has_unsent()) {
+    form_->tell(tr("Keep this first, or leave it as it was."));
+    return;
+  }
+  close();
+  test_ =
+      child_of<RepeatCard>(this, RepeatCard::Of::feel, tr("Feel of %1 with the gauge").arg(qt(person.name)),
+                           tr("Seat and load one bearing and leave it so. Offer shims in any order, eyes away from "
+                              "their marks, and find the "
+                              "thickest that still lets the gauge in. Enter its thickness; begin anew, ten times. "),
+                           quantity::Unit::millimetre);
+  test_->setObjectName(QStringLiteral("feel-test"));
+  place_->addWidget(test_);
+  connect(test_, &RepeatCard::found, this, [this, person](qint64 feel_nm) {
+    store::Person tested = person;
+    tested.feel_nm = feel_nm;
+    tested.feel_on = job::iso_day_of(ways_.clock());
+    if (put(tested, *test_)) {
+      close(tr("Kept: trials by %1 are reckoned with this feel from now on.").arg(qt(person.name)));
+      show_list();
+    }
+  });
+  connect(test_, &FormCard::leave_wanted, this, [this] { close(); });
+  test_->show();
+  test_->take_focus();
+  show_form(*test_);
+}
+
+bool PeopleSection::put(const store::Person& person, FormCard& form) {
+  if (const auto put = store_->registers().put(person, by_now(ways_)); !put) {
+    form.tell(put.error());
+    return false;
+  }
+  emit changed();
+  return true;
+}
+
+void PeopleSection::close(const QString& told) {
+  FormCard* const before = open_card();
+  if (before != nullptr) {
+    before->hide();
+    before->deleteLater();
+  }
+  form_ = nullptr;
+  test_ = nullptr;
+  told_->setText(told);
+  told_->setVisible(!told.isEmpty());
+  if (before != nullptr && isVisible()) {
+    add_->setFocus(Qt::OtherFocusReason);
+  }
+}
+
+}  // namespace shimwright::workshop

@@ -1,0 +1,46 @@
+#pragma once
+
+#include <QPointer>
+#include <QWidget>
+
+#include "person_form.h"
+#include "repeat_card.h"
+#include "shimwright/store/ids.h"
+#include "shimwright/store/store.h"
+#include "shimwright/workshop/workshop_ways.h"
+
+namespace shimwright::workshop {
+
+/// The people of the workshop, and the form for one of them.
+class PeopleSection : public QWidget {
+  Q_OBJECT
+
+ public:
+  PeopleSection(store::Store& store, WorkshopWays ways, QWidget* parent = nullptr);
+  /// Reads them anew; a form with something typed in it stays.
+  void refresh();
+  [[nodiscard]] bool has_unsent() const;
+
+ signals:
+  void changed();
+
+ private:
+  [[nodiscard]] FormCard* open_card() const;
+  void show_list();
+  void open(const store::Person& person, bool is_new);
+  void test_feel(const store::Person& person);
+  void close(const QString& told = {});
+  [[nodiscard]] bool put(const store::Person& person, FormCard& form);
+
+  store::Store* store_;
+  WorkshopWays ways_;
+  store::IdSource ids_;
+  QWidget* list_;
+  QVBoxLayout* place_;
+  QLabel* told_;
+  widgets::Button* add_;
+  QPointer<PersonForm> form_;
+  QPointer<RepeatCard> test_;
+};
+
+}  // namespace shimwright::workshop

@@ -1,0 +1,38 @@
+#pragma once
+
+#include "form_card.h"
+#include "shimwright/store/types.h"
+
+namespace shimwright::workshop {
+
+/// One person: name, initials, role, and the day they left. Who leaves keeps records and key.
+class PersonForm : public FormCard {
+  Q_OBJECT
+
+ public:
+  /// A person of the list, or one still to be entered: then it has an id and nothing else.
+  PersonForm(const store::Person& person, bool is_new, QWidget* parent = nullptr);
+  /// As the fields have it.
+  [[nodiscard]] store::Person person() const;
+  [[nodiscard]] bool has_unsent() const { return person() != before_; }
+
+ signals:
+  void feel_test_wanted();
+
+ private:
+  void choose_role(store::PersonRole role);
+  void build_feel(bool is_new);
+
+  store::Person before_;
+  widgets::WordField* name_;
+  widgets::WordField* initials_;
+  widgets::Button* technician_ = nullptr;
+  widgets::Button* checker_ = nullptr;
+  widgets::WordField* left_on_ = nullptr;
+};
+
+/// `technician · signs with a PIN · left 30 Nov 2026`.
+[[nodiscard]] QString person_words(const store::Person& person);
+[[nodiscard]] QString role_words(store::PersonRole role);
+
+}  // namespace shimwright::workshop

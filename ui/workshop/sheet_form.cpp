@@ -1,0 +1,395 @@
+#include "sheet_form.h"
+
+#include <algorithm>
+#include <utility>
+
+#include "draft_places.h"
+#include "flow_row.h"
+#include "sheet_words.h"
+#include "shimwright/store/registers.h"
+#include "shimwright/widgets/child.h"
+#include "shimwright/widgets/say.h"
+#include "shimwright/widgets/style.h"
+#include "tray_row.h"
+
+namespace shimwright::workshop {
+
+using widgets::Button;
+using widgets::child_of;
+using widgets::qt;
+using widgets::Text;
+
+namespace {
+
+Button* named_button(QWidget* parent, const QString& text, const QString& name,
+                     Button::Kind kind = Button::Kind::plain) {
+  auto* button = child_of<Button>(parent, text, kind);
+  button->setObjectName(name);
+  return button;
+}
+
+}  // namespace
+
+SheetForm::SheetForm(store::Store& store, WorkshopWays ways, store::KeptDraft draft, QWidget* parent)
+    : QWidget(parent), store_(&store), ways_(std::move(ways)), kept_(std::move(draft)) {
+  build();
+  look_for_faults();
+  rebuild("");
+}
+
+void SheetForm::build() {
+  auto* column = widgets::lay<QVBoxLayout>(this, 12);
+  auto* head = child_of<FlowRow>(this);
+  heading_ = child_of<Text>(head, QString(), "heading");
+  heading_->setWordWrap(false);
+  head->add(heading_);
+  if (sheet::head_of(kept_.draft).demonstration) {
+    head->add(widgets::demonstration_mark(head));
+  }
+  column->addWidget(head);
+  state_ = child_of<Text>(this, QString(), "soft");
+  column->addWidget(state_);
+  auto* row = widgets::lay_in<QHBoxLayout>(column, 12);
+  parts_ = child_of<WordPick>(this, tr("Part of the sheet"));
+  parts_->setObjectName(QStringLiteral("pick-part"));
+  row->addWidget(parts_, 1);
+  auto* next = named_button(this, tr("Next part"), QStringLiteral("button-next-part"));
+  row->addWidget(next);
+  connect(parts_, &WordPick::picked, this, [this] { show_part(static_cast<std::size_t>(parts_->currentIndex())); });
+  connect(parts_, &WordPick::entered, this, [this] { take_focus(); });
+  connect(next, &QAbstractButton::clicked, this, [this] {
+    show_part((part_ + 1) % static_cast<std::size_t>(parts_->count()));
+    take_focus();
+  });
+  body_column_ = widgets::lay_in<QVBoxLayout>(column, 12);
+  build_foot(column);
+}
+
+void SheetForm::build_foot(QBoxLayout* column) {
+  outcome_ = child_of<Text>(this, QString());
+  outcome_->setObjectName(QStringLiteral("sheet-outcome"));
+  outcome_->setVisible(false);
+  column->addWidget(outcome_);
+  auto* foot = child_of<FlowRow>(this);
+  issue_ = named_button(foot, QString(), QStringLiteral("button-make-issue"), Button::Kind::main);
+  foot->add(issue_);
+  auto* leave = named_button(foot, tr("Go on later"), QStringLiteral("button-leave-draft"));
+  foot->add(leave);
+  auto* away = named_button(foot, tr("Throw the draft away"), QStringLiteral("button-throw-draft-away"));
+  foot->add(away);
+  auto* sure = named_button(foot, tr("Yes, throw it away"), QStringLiteral("button-throw-draft-away-now"));
+  sure->setVisible(false);
+  foot->add(sure);
+  column->addWidget(foot);
+  connect(issue_, &QAbstractButton::clicked, this, &SheetForm::make_issue);
+  connect(leave, &QAbstractButton::clicked, this, [this] {
+    commit_typed();
+    emit left();
+  });
+  connect(away, &QAbstractButton::clicked, this, [this, sure] {
+    say_outcome(tr("All that was filled in is lost then. Press again to be sure."), false);
+    sure->setVisible(true);
+    sure->setFocus();
+  });
+  connect(sure, &QAbstractButton::clicked, this, [this] {
+    const auto thrown = store::throw_draft_away(*store_, kept_.id);
+    thrown ? emit thrown_away() : say_outcome(widgets::say(thrown.error()), false);
+  });
+}
+
+std::vector<sheet::DraftSection> SheetForm::sections() const {
+  auto all = sheet::sections_of(kept_.draft);
+  if (!kept_.reasons.empty()) {
+    all.push_back(section_of_reasons(kept_.reasons));
+  }
+  return all;
+}
+
+void SheetForm::fill_parts(const std::vector<sheet::DraftSection>& all) {
+  std::vector<sheet::WordChoice> choices;
+  for (const sheet::DraftSection& each : all) {
+    const auto open =
+        std::count_if(faults_.begin(), faults_.end(), [&](const Error& fault) { return lies_in(fault, each); });
+    const QString title = widgets::say(each.title);
+    const QString named = title.trimmed().isEmpty() ? tr("without a title yet") : title;
+    const QString text = open == 0 ? named : tr("%1 · %2 to fill in").arg(named).arg(open);
+    choices.push_back({each.id, {"{0}", {widgets::plain(text)}}});
+  }
+  part_ = std::min(part_, all.size() - 1);
+  parts_->set_choices(choices, choices[part_].word);
+}
+
+void SheetForm::show_part(std::size_t part, const std::string& focus) {
+  part_ = part;
+  rebuild(focus);
+}
+
+void SheetForm::rebuild(const std::string& focus) {
+  const auto all = sections();
+  fill_parts(all);
+  fields_.clear();
+  if (body_ != nullptr) {
+    body_->hide();
+    body_->deleteLater();
+  }
+  body_ = child_of<QWidget>(this);
+  auto* column = widgets::lay<QVBoxLayout>(body_, 12);
+  const sheet::DraftSection& section = all[part_];
+  for (const sheet::DraftGroup& group : section.groups) {
+    add_group(column, group);
+  }
+  add_ways(column, section);
+  body_column_->addWidget(body_);
+  if (isVisible()) {
+    body_->show();
+  }
+  show_faults();
+  for (SheetField* const each : fields_) {
+    if (!focus.empty() && each->place().compare(0, focus.size(), focus) == 0) {
+      each->take_focus();
+      emit wants_sight(each);
+      break;
+    }
+  }
+}
+
+void SheetForm::add_group(QBoxLayout* column, const sheet::DraftGroup& group) {
+  const QString heading = widgets::say(group.heading);
+  if (!heading.isEmpty()) {
+    column->addWidget(child_of<Text>(body_, heading, "strong"));
+  }
+  auto* card = child_of<QFrame>(body_);
+  widgets::set_part(card, "card");
+  auto* rows =
+      group.row ? static_cast<QBoxLayout*>(widgets::lay<QHBoxLayout>(card, 14)) : widgets::lay<QVBoxLayout>(card, 10);
+  rows->setContentsMargins(16, 10, 16, 12);
+  for (const sheet::DraftField& each : group.fields) {
+    auto* field = child_of<SheetField>(card, each);
+    rows->addWidget(field, group.row ? 1 : 0, group.row ? Qt::AlignTop : Qt::Alignment());
+    fields_.push_back(field);
+    connect(field, &SheetField::committed, this, &SheetForm::put);
+    connect(field, &SheetField::entered, this, [this, field] { go_on_from(field); });
+  }
+  add_group_buttons(rows, group);
+  column->addWidget(card);
+}
+
+void SheetForm::add_group_buttons(QBoxLayout* rows, const sheet::DraftGroup& group) {
+  if (group.place.empty()) {
+    return;
+  }
+  auto* buttons = child_of<FlowRow>(body_);
+  const auto add = [&](const QString& text, const QString& name, auto act) {
+    auto* button = named_button(buttons, text, name + qt(group.place), Button::Kind::quiet);
+    button->setAccessibleDescription(widgets::say(group.heading));
+    buttons->add(button);
+    connect(button, &QAbstractButton::clicked, this, act);
+  };
+  if (group.movable) {
+    add(tr("Up"), QStringLiteral("button-up-"), [this, place = group.place] { move_row(place, -1); });
+    add(tr("Down"), QStringLiteral("button-down-"), [this, place = group.place] { move_row(place, 1); });
+  }
+  add(tr("Take out"), QStringLiteral("button-take-out-"),
+      [this, place = group.place] { change(sheet::without(kept_.draft, place)); });
+  rows->addWidget(buttons, 0, group.row ? Qt::AlignBottom : Qt::Alignment());
+}
+
+void SheetForm::add_ways(QBoxLayout* column, const sheet::DraftSection& section) {
+  auto* row = child_of<FlowRow>(body_);
+  for (const sheet::RowWay& way : section.ways) {
+    auto* button = named_button(row, widgets::say(way.label), QStringLiteral("button-add-") + qt(way.place));
+    row->add(button);
+    connect(button, &QAbstractButton::clicked, this, [this, place = way.place] { add_row(place); });
+  }
+  column->addWidget(row);
+  if (section.id == name_of(sheet::Side::lower) || section.id == name_of(sheet::Side::upper)) {
+    add_tray_row(column, *sheet::side_named(section.id));
+  }
+}
+
+void SheetForm::add_row(const std::string& place) {
+  kept_.draft = sheet::with_row(kept_.draft, place);
+  look_for_faults();
+  keep();
+  const auto all = sections();
+  // A step or stage has a part of its own; every other row stands in this one.
+  part_ = last_part_below(all, place).value_or(std::min(part_, all.size() - 1));
+  rebuild(last_row_of(all[part_], place));
+}
+
+void SheetForm::move_row(const std::string& place, int by) {
+  const auto to = moved_place(place, by);
+  const bool is_part = sections()[part_].id == place;
+  change(sheet::moved(kept_.draft, place, by));
+  if (const auto part = part_named(sections(), to); part && is_part) {
+    show_part(*part);
+    take_focus();
+  }
+}
+
+void SheetForm::add_tray_row(QBoxLayout* column, sheet::Side side) {
+  auto* tray = child_of<TrayRow>(body_);
+  column->addWidget(tray);
+  connect(tray, &TrayRow::laid, this,
+          [this, tray, side](const std::string& from, const std::string& to, const std::string& step,
+                             const std::string& u_mm) {
+            const auto laid = sheet::with_shims(kept_.draft, side, from, to, step, u_mm);
+            laid ? change(*laid) : tray->set_fault(widgets::say(laid.error()));
+          });
+}
+
+void SheetForm::put(const std::string& place, const std::string& text) {
+  if (place.compare(0, reason_place.size(), reason_place) == 0) {
+    put_reason(place, text);
+    return;
+  }
+  auto changed = sheet::with_text(kept_.draft, place, text);
+  if (!changed) {
+    for (SheetField* const each : fields_) {
+      if (each->place() == place) {
+        each->set_fault(widgets::say(changed.error()));
+      }
+    }
+    return;
+  }
+  kept_.draft = std::move(*changed);
+  look_for_faults();
+  keep();
+  if (!changes_the_form(place)) {
+    fill_parts(sections());
+    show_faults();
+    return;
+  }
+  // Not under the hands of the field that says it.
+  QMetaObject::invokeMethod(
+      this, [this, place] { rebuild(place); }, Qt::QueuedConnection);
+}
+
+void SheetForm::put_reason(const std::string& place, const std::string& text) {
+  const auto at = static_cast<std::size_t>(std::stoul(place.substr(reason_place.size())));
+  if (at < kept_.reasons.size()) {
+    kept_.reasons[at].reason = text;
+    keep();
+  }
+}
+
+void SheetForm::change(sheet::SheetDraft draft) {
+  kept_.draft = std::move(draft);
+  look_for_faults();
+  keep();
+  rebuild("");
+  take_focus();
+}
+
+void SheetForm::keep() {
+  take_up_losses();
+  if (const auto kept = store::keep_draft(*store_, kept_, by_now(ways_)); !kept) {
+    say_outcome(widgets::say(kept.error()), false);
+  } else {
+    outcome_->setVisible(false);
+  }
+}
+
+void SheetForm::take_up_losses() {
+  auto lost = store::lost_by_draft(*store_, kept_);
+  // While the draft cannot be read, nobody can say what it lost: the reasons stay.
+  if (!lost || !faults_.empty()) {
+    return;
+  }
+  for (sheet::TakenAway& each : *lost) {
+    for (const sheet::TakenAway& given : kept_.reasons) {
+      const bool same = given.step == each.step && given.guard == each.guard && given.text == each.text;
+      each.reason = same ? given.reason : each.reason;
+    }
+  }
+  kept_.reasons = std::move(*lost);
+}
+
+void SheetForm::look_for_faults() {
+  faults_ = sheet::faults_of(kept_.draft);
+  const sheet::DraftHead head = sheet::head_of(kept_.draft);
+  heading_->setText(issue_title(head.name, head.issue));
+  const auto persons = store_->registers().persons();
+  state_->setText(draft_in_words(kept_, faults_.size(), persons ? *persons : std::vector<store::Person>()));
+  issue_->set_action_text(tr("Keep as issue %1").arg(head.issue));
+}
+
+std::optional<Error> SheetForm::fault_at(const std::string& place) const {
+  const auto found =
+      std::find_if(faults_.begin(), faults_.end(), [&place](const Error& each) { return stands_at(each, place); });
+  return found == faults_.end() ? std::nullopt : std::optional(*found);
+}
+
+void SheetForm::show_faults() {
+  for (SheetField* const each : fields_) {
+    const auto fault = fault_at(each->place());
+    const bool shown = fault && (asked_ || !sheet::is_still_blank(*fault));
+    each->set_fault(shown ? widgets::say(*fault) : QString());
+  }
+}
+
+void SheetForm::commit_typed() {
+  for (SheetField* const each : fields_) {
+    each->commit();
+  }
+}
+
+void SheetForm::take_focus() {
+  fields_.empty() ? parts_->setFocus() : fields_.front()->take_focus();
+}
+
+void SheetForm::go_on_from(const SheetField* field) {
+  const auto at = std::find(fields_.begin(), fields_.end(), field);
+  if (at == fields_.end()) {
+    return;
+  }
+  // Never a button: the next burst of a gauge or scanner would press it.
+  SheetField* const next = at + 1 == fields_.end() ? *at : *(at + 1);
+  next->take_focus();
+  emit wants_sight(next);
+}
+
+void SheetForm::go_to_first_fault() {
+  const auto all = sections();
+  for (std::size_t part = 0; part < all.size(); ++part) {
+    for (const Error& fault : faults_) {
+      if (lies_in(fault, all[part])) {
+        show_part(part, fault.place);
+        return;
+      }
+    }
+  }
+  show_faults();
+}
+
+void SheetForm::make_issue() {
+  commit_typed();
+  asked_ = true;
+  if (!faults_.empty()) {
+    go_to_first_fault();
+    const Error& first = faults_.front();
+    say_outcome(tr("Not kept yet: %1 values are still to be filled in or put right; the first: %2")
+                    .arg(faults_.size())
+                    .arg(widgets::say(first)),
+                false);
+    return;
+  }
+  const auto hash = store::make_issue(*store_, kept_.id, by_now(ways_));
+  if (hash) {
+    emit issued(*hash);
+    return;
+  }
+  if (hash.error().code == "no_reason") {
+    show_part(sections().size() - 1, reason_place);
+  }
+  say_outcome(widgets::say(hash.error()), false);
+}
+
+void SheetForm::say_outcome(const QString& text, bool good) {
+  widgets::set_part(outcome_, good ? "strong" : "error");
+  outcome_->setText(text);
+  outcome_->setVisible(true);
+  emit wants_sight(outcome_);
+}
+
+}  // namespace shimwright::workshop

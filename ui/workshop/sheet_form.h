@@ -1,0 +1,77 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include <QWidget>
+
+#include "sheet_field.h"
+#include "shimwright/store/sheet_drafts.h"
+#include "shimwright/workshop/workshop_ways.h"
+
+namespace shimwright::workshop {
+
+/// A sheet being written, one part of it at a time. Each field is on the disk when it is left; a fault stands beside
+/// its field. What may be kept as an issue is decided by the reader of the file and by the store, not here.
+class SheetForm : public QWidget {
+  Q_OBJECT
+
+ public:
+  /// The store must outlive it.
+  SheetForm(store::Store& store, WorkshopWays ways, store::KeptDraft draft, QWidget* parent = nullptr);
+
+  [[nodiscard]] const std::string& draft_id() const { return kept_.id; }
+  /// What is typed and not kept yet is kept.
+  void commit_typed();
+  void take_focus();
+
+ signals:
+  void issued(const std::string& hash);
+  void left();
+  void thrown_away();
+  void wants_sight(QWidget* of);
+
+ private:
+  void build();
+  void build_foot(QBoxLayout* column);
+  [[nodiscard]] std::vector<sheet::DraftSection> sections() const;
+  void fill_parts(const std::vector<sheet::DraftSection>& all);
+  void show_part(std::size_t part, const std::string& focus = "");
+  void add_group(QBoxLayout* column, const sheet::DraftGroup& group);
+  void add_group_buttons(QBoxLayout* row, const sheet::DraftGroup& group);
+  void add_ways(QBoxLayout* column, const sheet::DraftSection& section);
+  void add_row(const std::string& place);
+  void move_row(const std::string& place, int by);
+  void add_tray_row(QBoxLayout* column, sheet::Side side);
+  void put(const std::string& place, const std::string& text);
+  void put_reason(const std::string& place, const std::string& text);
+  void change(sheet::SheetDraft draft);
+  void rebuild(const std::string& focus);
+  void keep();
+  void take_up_losses();
+  void look_for_faults();
+  void show_faults();
+  [[nodiscard]] std::optional<Error> fault_at(const std::string& place) const;
+  void go_on_from(const SheetField* field);
+  void go_to_first_fault();
+  void make_issue();
+  void say_outcome(const QString& text, bool good);
+
+  store::Store* store_;
+  WorkshopWays ways_;
+  store::KeptDraft kept_;
+  std::vector<Error> faults_;
+  bool asked_ = false;  ///< whether blanks are faults by now
+  std::size_t part_ = 0;
+  std::vector<SheetField*> fields_;
+  widgets::Text* heading_ = nullptr;
+  widgets::Text* state_ = nullptr;
+  WordPick* parts_ = nullptr;
+  QBoxLayout* body_column_ = nullptr;
+  QWidget* body_ = nullptr;
+  widgets::Button* issue_ = nullptr;
+  widgets::Text* outcome_ = nullptr;
+};
+
+}  // namespace shimwright::workshop

@@ -1,0 +1,53 @@
+#include "word_pick.h"
+
+#include <QKeyEvent>
+#include <QListView>
+#include <QWheelEvent>
+
+#include "shimwright/widgets/child.h"
+#include "shimwright/widgets/say.h"
+
+namespace shimwright::workshop {
+
+WordPick::WordPick(const QString& name, QWidget* parent) : QComboBox(parent) {
+  // A view of our own: the toolkit's takes no height from the style sheet.
+  setView(widgets::child_of<QListView>(this));
+  setMinimumHeight(54);
+  setFocusPolicy(Qt::StrongFocus);
+  setAccessibleName(name);
+  setPlaceholderText(tr("choose"));
+  setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+  connect(this, &QComboBox::activated, this, [this] { emit picked(word()); });
+}
+
+void WordPick::set_choices(const std::vector<sheet::WordChoice>& choices, const std::string& word) {
+  clear();
+  words_.clear();
+  int chosen = -1;
+  for (const sheet::WordChoice& each : choices) {
+    chosen = each.word == word ? static_cast<int>(words_.size()) : chosen;
+    words_.push_back(each.word);
+    addItem(widgets::say(each.shown));
+  }
+  setCurrentIndex(chosen);
+}
+
+std::string WordPick::word() const {
+  const int at = currentIndex();
+  return at < 0 || at >= static_cast<int>(words_.size()) ? std::string() : words_[static_cast<std::size_t>(at)];
+}
+
+void WordPick::keyPressEvent(QKeyEvent* event) {
+  const bool enter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
+  if (enter && (event->modifiers() & ~Qt::KeypadModifier) == Qt::NoModifier) {
+    emit entered();
+    return;
+  }
+  QComboBox::keyPressEvent(event);
+}
+
+void WordPick::wheelEvent(QWheelEvent* event) {
+  event->ignore();
+}
+
+}  // namespace shimwright::workshop
