@@ -2,6 +2,7 @@
 
 #include "form_card.h"
 #include "shimwright/store/types.h"
+#include "shimwright/widgets/marks.h"
 #include "shimwright/widgets/number_field.h"
 
 namespace shimwright::workshop {
