@@ -4,6 +4,7 @@
 #include <QDir>
 #include <QFileInfo>
 
+#include "shimwright/shell/languages.h"
 #include "shimwright/shell/start_choices.h"
 #include "shimwright/widgets/child.h"
 #include "shimwright/widgets/say.h"
