@@ -7,6 +7,7 @@
 
 #include <catch2/catch.hpp>
 
+#include "shimwright/widgets/child.h"
 #include "ui_bench.h"
 
 /// A section of the workshop in a window of its own, gone through by keys and clicks.

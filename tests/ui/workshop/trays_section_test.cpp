@@ -19,7 +19,7 @@ store::Tray tray(Trays& bench, const std::string& name = "large D7") {
   return **found;
 }
 
-const job::TrayShim& shim(const store::Tray& of, const std::string& mark) {
+const job::TrayShim& shim_marked(const store::Tray& of, const std::string& mark) {
   const auto found =
       std::find_if(of.shims.begin(), of.shims.end(), [&mark](const job::TrayShim& each) { return each.id == mark; });
   REQUIRE(found != of.shims.end());
@@ -45,8 +45,8 @@ TEST_CASE("readings with the micrometer give a shim its mean and its uncertainty
   QTest::keyClick(bench.there<QLineEdit>("field-reading"), Qt::Key_Return, Qt::ControlModifier);
   CHECK(bench.said("trays-told") == "Kept.");
   const store::Tray kept = tray(bench);
-  CHECK(shim(kept, "1.30").thickness == quantity::Length(1302));
-  CHECK(shim(kept, "1.30").u_mm == Approx(std::sqrt(1e-6 / 3 + 1e-6 / 12 + 4e-6 / 3 + 1e-6 / 12)).epsilon(1e-3));
+  CHECK(shim_marked(kept, "1.30").thickness == quantity::Length(1302));
+  CHECK(shim_marked(kept, "1.30").u_mm == Approx(std::sqrt(1e-6 / 3 + 1e-6 / 12 + 4e-6 / 3 + 1e-6 / 12)).epsilon(1e-3));
   CHECK(kept.stock.at("1.30").readings.size() == 3);
   CHECK(kept.stock.at("1.30").readings.front().number.base == 1301);
   CHECK(bench.row("large D7-1.30").contains("by 3 readings"));
@@ -61,8 +61,8 @@ TEST_CASE("a shim without a micrometer at hand is typed with its uncertainty") {
   CHECK(bench.said("form-told").contains("uncertainty"));
   bench.type("field-uncertainty", "0.003");
   bench.press("button-keep");
-  CHECK(shim(tray(bench), "2.95").thickness == quantity::Length(2951));
-  CHECK(shim(tray(bench), "2.95").u_mm == Approx(0.003));
+  CHECK(shim_marked(tray(bench), "2.95").thickness == quantity::Length(2951));
+  CHECK(shim_marked(tray(bench), "2.95").u_mm == Approx(0.003));
   bench.press("row-large D7-2.95");
   bench.press("button-take-out");
   for (const job::TrayShim& each : tray(bench).shims) {
