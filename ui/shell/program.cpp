@@ -228,11 +228,8 @@ void Program::replace_store(const QString& doing, const std::function<Result<QSt
       if (!main_) {
         return;
       }
-      if (done) {
-        main_->tell_restored(*done);
-      } else {
-        main_->tell_refused(done.error());
-      }
+      // What is refused is cleared as the bench comes up; this has to stay in sight.
+      main_->tell_restored(done ? *done : widgets::say(done.error()));
     };
   });
 }

@@ -12,7 +12,9 @@ namespace {
 using Instruments = test::SectionBench<workshop::InstrumentsSection>;
 
 store::KeptInstrument named(Instruments& bench, const std::string& name) {
-  for (const store::KeptInstrument& each : *bench.registers().kept_instruments()) {
+  const auto all = bench.registers().kept_instruments();
+  REQUIRE(all);
+  for (const store::KeptInstrument& each : *all) {
     if (each.instrument.name == name) {
       return each;
     }
@@ -107,7 +109,9 @@ TEST_CASE("an instrument out of use is kept aside and no reading is taken with i
   bench.press("button-in-use");
   bench.press("button-keep");
   CHECK(bench.row("dial 2").contains("out of use"));
-  for (const job::Instrument& each : *bench.registers().instruments()) {
+  const auto all = bench.registers().instruments();
+  REQUIRE(all);
+  for (const job::Instrument& each : *all) {
     CHECK(each.name != "dial 2");
   }
 }

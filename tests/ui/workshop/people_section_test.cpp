@@ -11,7 +11,9 @@ namespace {
 using People = test::SectionBench<workshop::PeopleSection>;
 
 store::Person person_with(People& bench, const std::string& initials) {
-  for (const store::Person& each : *bench.registers().persons()) {
+  const auto all = bench.registers().persons();
+  REQUIRE(all);
+  for (const store::Person& each : *all) {
     if (each.initials == initials) {
       return each;
     }
