@@ -38,6 +38,18 @@ std::vector<CommandEntry> bench_commands() {
        "Checks the chain of every job, what is derived from the entries, the photos and the file itself. Prints each\n"
        "finding with its place on standard error and a JSON summary. Exit 1 where anything is off.",
        false, run_check},
+      {"erase", "erase VIN --store FILE",
+       "Erases plate, customer reference and complaint of every job of a vehicle, for good. The jobs and their numbers "
+       "stay.\n"
+       "Backups made before keep these texts until they are made anew or thrown away.",
+       false, run_erase},
+      {"make-demo", "make-demo --jobs N --store FILE [--seed S]",
+       "Fills a new store with N invented jobs. The same seed gives the same jobs.", false, run_make_demo},
+  };
+}
+
+std::vector<CommandEntry> data_commands() {
+  return {
       {"backup", "backup OUT --store FILE",
        "Copies the store to OUT, photos beside it, checks the copy and only then gives it its name.", false,
        run_backup},
@@ -47,13 +59,20 @@ std::vector<CommandEntry> bench_commands() {
        "beside\n"
        "it; a store that is in order stays. Exit 1 where there is no whole backup.",
        false, run_rescue},
-      {"erase", "erase VIN --store FILE",
-       "Erases plate, customer reference and complaint of every job of a vehicle, for good. The jobs and their numbers "
-       "stay.\n"
-       "Backups made before keep these texts until they are made anew or thrown away.",
-       false, run_erase},
-      {"make-demo", "make-demo --jobs N --store FILE [--seed S]",
-       "Fills a new store with N invented jobs. The same seed gives the same jobs.", false, run_make_demo},
+      {"restore", "restore BACKUP --store FILE [--look]",
+       "Lays BACKUP in the place of a store that nobody has open; what is there is kept beside it first. Every entry "
+       "is\n"
+       "compared with the backup's, hash for hash. With --look it tells what the backup holds and what came after it,\n"
+       "and changes nothing.",
+       false, run_restore},
+      {"export", "export JOB OUT --store FILE",
+       "Writes a whole job (its number or id) to one file: entries, sheets, photos, seal. OUT is a file or a folder.",
+       false, run_export},
+      {"import", "import FILE --store FILE",
+       "Takes a job into the store from such a file. The same file again changes nothing. Equal job numbers and other\n"
+       "names of persons are told on standard error. What does not hold together is refused, and the store is as it "
+       "was.",
+       false, run_import},
   };
 }
 
@@ -85,8 +104,8 @@ std::vector<CommandEntry> signing_commands() {
 
 std::vector<CommandEntry> all_commands() {
   std::vector<CommandEntry> all = bench_commands();
-  for (const CommandEntry& each : signing_commands()) {
-    all.push_back(each);
+  for (const auto& more : {data_commands(), signing_commands()}) {
+    all.insert(all.end(), more.begin(), more.end());
   }
   return all;
 }

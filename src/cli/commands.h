@@ -28,6 +28,9 @@ struct CommandEntry {
 [[nodiscard]] Exit run_check(const std::vector<std::string>& words);
 [[nodiscard]] Exit run_backup(const std::vector<std::string>& words);
 [[nodiscard]] Exit run_rescue(const std::vector<std::string>& words);
+[[nodiscard]] Exit run_restore(const std::vector<std::string>& words);
+[[nodiscard]] Exit run_export(const std::vector<std::string>& words);
+[[nodiscard]] Exit run_import(const std::vector<std::string>& words);
 [[nodiscard]] Exit run_erase(const std::vector<std::string>& words);
 [[nodiscard]] Exit run_make_demo(const std::vector<std::string>& words);
 [[nodiscard]] Exit run_pin(const std::vector<std::string>& words);

@@ -77,6 +77,7 @@ Exit run_check(const std::vector<std::string>& words) {
                             {"entries", report->entries},
                             {"photos", report->photos},
                             {"erased_texts", report->erased_texts},
+                            {"sealed_elsewhere", report->sealed_elsewhere},
                             {"findings", report->findings.size()}}));
   return report->in_order() ? Exit::done : Exit::off;
 }

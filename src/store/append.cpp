@@ -56,24 +56,22 @@ tl::unexpected<Error> lost_race(std::int64_t expected, std::int64_t given) {
                 {std::to_string(expected), std::to_string(given)});
 }
 
-/// Joins the entries to the chain and writes them; gives the new tail.
-Result<Tail> insert_entries(Connection& connection, const std::string& job, const std::vector<job::Entry>& entries,
-                            Tail tail) {
+/// The entries joined to the chain.
+Result<std::vector<record::StoredEntry>> chained_to(Tail tail, const std::string& job,
+                                                    const std::vector<job::Entry>& entries) {
+  std::vector<record::StoredEntry> chain;
   for (const job::Entry& entry : entries) {
     if (entry.seq != tail.seq + 1) {
       return lost_race(tail.seq + 1, entry.seq);
     }
-    record::StoredEntry stored = record::chained(job, entry, std::move(tail.hash));
-    if (stored.body.empty()) {
+    chain.push_back(record::chained(job, entry, std::move(tail.hash)));
+    if (chain.back().body.empty()) {
       return refuse("not_utf8", "entry " + std::to_string(entry.seq),
                     SHIMWRIGHT_TEXT("store", "A text in this has broken characters; enter it again."));
     }
-    if (auto inserted = insert_entry(connection, job, stored); !inserted) {
-      return passed_on(inserted);
-    }
-    tail = {stored.seq, std::move(stored.hash)};
+    tail = {chain.back().seq, chain.back().hash};
   }
-  return tail;
+  return chain;
 }
 
 Result<void> insert_vehicle(Connection& connection, const job::Opened& opened) {
@@ -163,14 +161,23 @@ Result<void> append_within(Connection& connection, const std::string& job, const
   if (auto inserted = insert_texts(connection, texts); !inserted) {
     return inserted;
   }
-  auto new_tail = insert_entries(connection, job, entries, std::move(*tail));
-  if (!new_tail) {
-    return passed_on(new_tail);
+  auto chain = chained_to(std::move(*tail), job, entries);
+  if (!chain) {
+    return passed_on(chain);
   }
-  if (auto inserted = insert_derived(connection, job, entries, texts, after); !inserted) {
+  return append_chained(connection, {job, *chain, entries, texts}, after);
+}
+
+Result<void> append_chained(Connection& connection, const Chained& given, const job::JobState& after) {
+  for (const record::StoredEntry& each : given.stored) {
+    if (auto inserted = insert_entry(connection, given.job, each); !inserted) {
+      return inserted;
+    }
+  }
+  if (auto inserted = insert_derived(connection, given.job, given.entries, given.texts, after); !inserted) {
     return inserted;
   }
-  return add_head(connection, job, new_tail->seq, new_tail->hash);
+  return add_head(connection, given.job, given.stored.back().seq, given.stored.back().hash);
 }
 
 Result<void> Store::append(const std::string& job, const std::vector<job::Entry>& entries,

@@ -49,6 +49,10 @@ Result<bool> is_older_backup(Connection& store, const QString& out) {
   if (!backup) {
     return no_unless_the_disk(backup.error());
   }
+  auto ours = has_own_schema(**backup);
+  if (!ours || !*ours) {
+    return ours ? Result<bool>(false) : no_unless_the_disk(ours.error());
+  }
   auto backup_id = store_id(**backup);
   if (!backup_id) {
     return no_unless_the_disk(backup_id.error());

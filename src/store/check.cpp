@@ -78,19 +78,6 @@ Result<void> check_jobs(Connection& connection, LastHeads heads, const std::opti
   return check_listed_jobs(connection, report);
 }
 
-/// One view of the store from the first to the last read, though somebody may write meanwhile.
-class OneView {
- public:
-  explicit OneView(Connection& connection) : connection_(&connection) {}
-  [[nodiscard]] Result<void> begin() { return connection_->execute("BEGIN"); }
-  ~OneView() { static_cast<void>(connection_->execute("ROLLBACK")); }
-  OneView(const OneView&) = delete;
-  OneView& operator=(const OneView&) = delete;
-
- private:
-  Connection* connection_;
-};
-
 }  // namespace
 
 std::string Finding::place() const {
@@ -106,9 +93,9 @@ void add_finding(CheckReport& report, std::string code, std::string table, std::
 
 Result<CheckReport> check_connection(Connection& connection, const std::optional<QString>& photos_of) {
   CheckReport report;
-  OneView view(connection);
-  if (auto begun = view.begin(); !begun) {
-    return passed_on(begun);
+  const auto view = OneView::begin(connection);
+  if (!view) {
+    return tl::make_unexpected(view.error());
   }
   if (auto checked = check_file_and_schema(connection, report); !checked) {
     return passed_on(checked);

@@ -26,22 +26,11 @@ Result<std::vector<Row>> schema_made_anew(int version) {
 }
 
 Result<void> check_schema(Connection& connection, CheckReport& report) {
-  auto version = schema_version(connection);
-  if (!version) {
-    return passed_on(version);
+  auto ours = has_own_schema(connection);
+  if (!ours) {
+    return passed_on(ours);
   }
-  if (*version > schema_steps().back().version) {
-    return {};
-  }
-  auto expected = schema_made_anew(*version);
-  if (!expected) {
-    return passed_on(expected);
-  }
-  auto kept = schema_texts(connection);
-  if (!kept) {
-    return passed_on(kept);
-  }
-  if (*kept != *expected) {
+  if (!*ours) {
     add_finding(
         report, "schema_differs", "sqlite_schema", "", std::nullopt,
         {SHIMWRIGHT_TEXT("store", "A table, index or trigger of the store was changed, added or taken away."), {}});
@@ -100,6 +89,25 @@ void check_photo(const QString& store_path, const CheckedJob& job, std::int64_t 
 }
 
 }  // namespace
+
+Result<bool> has_own_schema(Connection& connection) {
+  auto version = schema_version(connection);
+  if (!version) {
+    return passed_on(version);
+  }
+  if (*version > schema_steps().back().version) {
+    return true;
+  }
+  auto expected = schema_made_anew(*version);
+  if (!expected) {
+    return passed_on(expected);
+  }
+  auto kept = schema_texts(connection);
+  if (!kept) {
+    return passed_on(kept);
+  }
+  return *kept == *expected;
+}
 
 Result<void> check_file_and_schema(Connection& connection, CheckReport& report) {
   auto fault = fault_of_file(connection);

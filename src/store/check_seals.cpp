@@ -1,3 +1,4 @@
+#include "arrival.h"
 #include "chain_heads.h"
 #include "check_parts.h"
 #include "seal_rows.h"
@@ -13,6 +14,26 @@ bool says_sealed(const CheckedJob& job) {
     }
   }
   return false;
+}
+
+/// A seal that was taken in with its job names the list of another store.
+Result<void> check_heads_of(Connection& connection, const CheckedJob& job, const record::SealStatement& statement,
+                            CheckReport& report) {
+  auto holds = heads_hold(connection, {statement.heads_position, statement.heads_hash});
+  if (!holds || *holds) {
+    return holds ? Result<void>() : passed_on(holds);
+  }
+  auto from_elsewhere = arrived(connection, job.id, statement.entries + 1);
+  if (!from_elsewhere) {
+    return passed_on(from_elsewhere);
+  }
+  if (*from_elsewhere) {
+    ++report.sealed_elsewhere;
+  } else {
+    add_finding(report, "store_changed", "chain_head", job.id, std::nullopt,
+                {SHIMWRIGHT_TEXT("store", "What the store held when this job was sealed is gone or changed."), {}});
+  }
+  return {};
 }
 
 }  // namespace
@@ -36,15 +57,7 @@ Result<void> check_seal(Connection& connection, const CheckedJob& job, CheckRepo
                 {SHIMWRIGHT_TEXT("store", "The seal of this job does not hold: {0} was changed after it was signed."),
                  {whole.error().place}});
   }
-  auto holds = heads_hold(connection, {sealed->statement.heads_position, sealed->statement.heads_hash});
-  if (!holds) {
-    return passed_on(holds);
-  }
-  if (!*holds) {
-    add_finding(report, "store_changed", "chain_head", job.id, std::nullopt,
-                {SHIMWRIGHT_TEXT("store", "What the store held when this job was sealed is gone or changed."), {}});
-  }
-  return {};
+  return check_heads_of(connection, job, sealed->statement, report);
 }
 
 }  // namespace shimwright::store

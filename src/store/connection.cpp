@@ -207,25 +207,42 @@ std::int64_t Connection::changes() const {
 }
 
 Result<Transaction> Transaction::begin(Connection& connection) {
-  if (auto begun = connection.execute("BEGIN IMMEDIATE"); !begun) {
+  const bool is_part = sqlite3_get_autocommit(connection.handle()) == 0;
+  if (auto begun = connection.execute(is_part ? "SAVEPOINT part" : "BEGIN IMMEDIATE"); !begun) {
     return passed_on(begun);
   }
-  return Transaction(connection);
+  return Transaction(connection, is_part);
 }
 
 Transaction::~Transaction() {
   if (connection_ != nullptr && sqlite3_get_autocommit(connection_->handle()) == 0) {
     // A fault here was told by the statement that failed; SQLite takes the rest back when the file is opened next.
-    static_cast<void>(connection_->execute("ROLLBACK"));
+    static_cast<void>(connection_->execute(is_part_ ? "ROLLBACK TO part" : "ROLLBACK"));
+    if (is_part_) {
+      static_cast<void>(connection_->execute("RELEASE part"));
+    }
   }
 }
 
 Result<void> Transaction::commit() {
-  auto committed = connection_->execute("COMMIT");
+  auto committed = connection_->execute(is_part_ ? "RELEASE part" : "COMMIT");
   if (committed) {
     connection_ = nullptr;
   }
   return committed;
+}
+
+Result<OneView> OneView::begin(Connection& connection) {
+  if (auto begun = connection.execute("BEGIN"); !begun) {
+    return passed_on(begun);
+  }
+  return OneView(connection);
+}
+
+OneView::~OneView() {
+  if (connection_ != nullptr) {
+    static_cast<void>(connection_->execute("ROLLBACK"));
+  }
 }
 
 }  // namespace shimwright::store

@@ -4,6 +4,7 @@
 #include <memory>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 #include <QSqlDatabase>
@@ -68,12 +69,14 @@ class Connection {
   std::map<std::string, QSqlQuery, std::less<>> prepared_;
 };
 
-/// Everything or nothing: taken back at its end unless committed.
+/// Everything or nothing: taken back at its end unless committed. Within another one it is a part of that: taken back
+/// by itself, on the disk only with the whole.
 class Transaction {
  public:
   /// Takes the right to write at once, so that a later statement cannot find it gone.
   [[nodiscard]] static Result<Transaction> begin(Connection& connection);
-  Transaction(Transaction&& other) noexcept : connection_(std::exchange(other.connection_, nullptr)) {}
+  Transaction(Transaction&& other) noexcept
+      : connection_(std::exchange(other.connection_, nullptr)), is_part_(other.is_part_) {}
   Transaction& operator=(Transaction&&) = delete;
   Transaction(const Transaction&) = delete;
   Transaction& operator=(const Transaction&) = delete;
@@ -83,7 +86,23 @@ class Transaction {
   [[nodiscard]] Result<void> commit();
 
  private:
-  explicit Transaction(Connection& connection) : connection_(&connection) {}
+  Transaction(Connection& connection, bool is_part) : connection_(&connection), is_part_(is_part) {}
+  Connection* connection_;
+  bool is_part_;
+};
+
+/// One view of the store from the first to the last read, though somebody may write meanwhile.
+class OneView {
+ public:
+  [[nodiscard]] static Result<OneView> begin(Connection& connection);
+  OneView(OneView&& other) noexcept : connection_(std::exchange(other.connection_, nullptr)) {}
+  OneView& operator=(OneView&&) = delete;
+  OneView(const OneView&) = delete;
+  OneView& operator=(const OneView&) = delete;
+  ~OneView();
+
+ private:
+  explicit OneView(Connection& connection) : connection_(&connection) {}
   Connection* connection_;
 };
 

@@ -120,6 +120,44 @@ Result<void> write_whole_file(const QString& path, const QByteArray& content) {
   return rename_over(part, path);
 }
 
+Result<WholeFile> WholeFile::begin(const QString& path) {
+  const QByteArray part = name_of(path + QLatin1String(unfinished));
+  const int file = ::open(part.constData(), O_WRONLY | O_CREAT | O_TRUNC | O_CLOEXEC, S_IRUSR | S_IWUSR);
+  if (file < 0) {
+    return not_on_disk(path);
+  }
+  return WholeFile(path, file);
+}
+
+WholeFile::~WholeFile() {
+  if (file_ >= 0) {
+    ::close(file_);
+  }
+  if (!path_.isEmpty()) {
+    ::unlink(name_of(path_ + QLatin1String(unfinished)).constData());
+  }
+}
+
+Result<void> WholeFile::write(const QByteArray& content) {
+  return write_all(file_, content) ? Result<void>() : not_on_disk(path_);
+}
+
+Result<QString> WholeFile::unnamed() {
+  if (::fsync(file_) != 0) {
+    return not_on_disk(path_);
+  }
+  ::close(std::exchange(file_, -1));
+  return path_ + QLatin1String(unfinished);
+}
+
+Result<void> WholeFile::name() {
+  auto renamed = rename_over(path_ + QLatin1String(unfinished), path_);
+  if (renamed) {
+    path_.clear();
+  }
+  return renamed;
+}
+
 Result<void> make_private_folder(const QString& path) {
   if (QFileInfo(path).isDir()) {
     return {};

@@ -1,5 +1,7 @@
 #pragma once
 
+#include <utility>
+
 #include <QString>
 
 #include "shimwright/quantity/error.h"
@@ -15,6 +17,29 @@ namespace shimwright::store {
 /// Writes a file that only its owner reads, whole or not at all: under another name, brought to the disk, renamed over
 /// what lies there, and the folder brought to the disk. Codes: `disk_full`, `disk_fault`.
 [[nodiscard]] Result<void> write_whole_file(const QString& path, const QByteArray& content);
+/// The same for what is written piece by piece, and looked at before it takes its name. Thrown away unless named.
+class WholeFile {
+ public:
+  /// Codes of all its functions: `disk_full`, `disk_fault`.
+  [[nodiscard]] static Result<WholeFile> begin(const QString& path);
+  WholeFile(WholeFile&& other) noexcept : path_(std::move(other.path_)), file_(std::exchange(other.file_, -1)) {}
+  WholeFile& operator=(WholeFile&&) = delete;
+  WholeFile(const WholeFile&) = delete;
+  WholeFile& operator=(const WholeFile&) = delete;
+  ~WholeFile();
+
+  [[nodiscard]] Result<void> write(const QByteArray& content);
+  /// Brings it to the disk; it can be read under this name then.
+  [[nodiscard]] Result<QString> unnamed();
+  /// After unnamed(): gives it its name, over what lies there.
+  [[nodiscard]] Result<void> name();
+
+ private:
+  WholeFile(QString path, int file) : path_(std::move(path)), file_(file) {}
+  QString path_;
+  int file_;  ///< -1: closed
+};
+
 /// Gives a file that is on the disk another name, over what lies there. Codes: `disk_full`, `disk_fault`.
 [[nodiscard]] Result<void> rename_over(const QString& from, const QString& to);
 

@@ -13,17 +13,6 @@ namespace {
 
 constexpr qint64 most_bytes = qint64{20} * 1024 * 1024;
 
-/// By the first bytes, whatever the file is called.
-std::optional<std::string> media_type_of(const QByteArray& content) {
-  if (content.startsWith(QByteArray("\xFF\xD8\xFF", 3))) {
-    return "image/jpeg";
-  }
-  if (content.startsWith(QByteArray("\x89PNG\r\n\x1A\n", 8))) {
-    return "image/png";
-  }
-  return std::nullopt;
-}
-
 Result<QByteArray> content_of(const QString& path) {
   QFile file(path);
   if (!file.open(QIODevice::ReadOnly)) {
@@ -43,6 +32,16 @@ Result<QByteArray> content_of(const QString& path) {
 }
 
 }  // namespace
+
+std::optional<std::string> media_type_of(const QByteArray& content) {
+  if (content.startsWith(QByteArray("\xFF\xD8\xFF", 3))) {
+    return "image/jpeg";
+  }
+  if (content.startsWith(QByteArray("\x89PNG\r\n\x1A\n", 8))) {
+    return "image/png";
+  }
+  return std::nullopt;
+}
 
 QString photo_folder(const QString& store_path) {
   return QFileInfo(store_path).absolutePath() + QStringLiteral("/photos");

@@ -4,16 +4,13 @@
 #include <map>
 
 #include <QDir>
-#include <QFile>
 #include <QFileInfo>
 
-#include "check_parts.h"
-#include "copy.h"
-#include "disk.h"
 #include "lock.h"
+#include "offers.h"
 #include "opening.h"
-#include "photos.h"
 #include "plain_time.h"
+#include "replace_store.h"
 
 namespace shimwright::store {
 
@@ -32,11 +29,22 @@ Result<std::map<std::string, std::int64_t>> ends_of_jobs(Connection& connection)
   return ends;
 }
 
-/// As much of a damaged store as can still be read.
-struct Remains {
-  Value id;
-  std::optional<std::map<std::string, std::int64_t>> ends;
-};
+std::optional<BackupOffer::Missing> missing_in(const std::map<std::string, std::int64_t>& backup,
+                                               const Remains& remains) {
+  if (!remains.ends) {
+    return std::nullopt;
+  }
+  BackupOffer::Missing missing;
+  for (const auto& [job, end] : *remains.ends) {
+    const auto kept = backup.find(job);
+    const std::int64_t after = end - (kept == backup.end() ? 0 : kept->second);
+    missing.jobs += after > 0 ? 1 : 0;
+    missing.entries += std::max<std::int64_t>(after, 0);
+  }
+  return missing;
+}
+
+}  // namespace
 
 Remains remains_of(const QString& path) {
   Remains remains;
@@ -53,93 +61,35 @@ Remains remains_of(const QString& path) {
   return remains;
 }
 
-std::optional<BackupOffer::Missing> missing_in(const std::map<std::string, std::int64_t>& backup,
-                                               const Remains& remains) {
-  if (!remains.ends) {
-    return std::nullopt;
+Result<BackupOffer> offer_made(Connection& backup, const CheckReport& report, const Remains& remains) {
+  auto ends = ends_of_jobs(backup);
+  if (!ends) {
+    return passed_on(ends);
   }
-  BackupOffer::Missing missing;
-  for (const auto& [job, end] : *remains.ends) {
-    const auto kept = backup.find(job);
-    const std::int64_t after = end - (kept == backup.end() ? 0 : kept->second);
-    missing.jobs += after > 0 ? 1 : 0;
-    missing.entries += std::max<std::int64_t>(after, 0);
-  }
-  return missing;
-}
-
-/// Nothing where the file is no whole backup of that store, for whatever reason.
-std::optional<BackupOffer> offer_of(const QString& file, const Remains& remains) {
-  auto connection = connect_checked(file, Access::look);
-  if (!connection) {
-    return std::nullopt;
-  }
-  auto kinship = kinship_of(**connection);
-  auto id = (*connection)->value("SELECT id FROM store");
-  if (!kinship || *kinship == Kinship::empty || !id || (remains.id != Value() && *id != remains.id)) {
-    return std::nullopt;
-  }
-  auto checked = check_connection(**connection, file);
-  auto ends = ends_of_jobs(**connection);
-  auto last = (*connection)->value("SELECT max(at_ms) FROM entry");
-  if (!checked || !checked->in_order() || !ends || !last) {
-    return std::nullopt;
+  auto last = backup.value("SELECT max(at_ms) FROM entry");
+  if (!last) {
+    return passed_on(last);
   }
   const auto* last_at_ms = std::get_if<std::int64_t>(&*last);
-  return BackupOffer{file.toStdString(), last_at_ms == nullptr ? 0 : *last_at_ms, checked->jobs, checked->entries,
+  return BackupOffer{backup.path().toStdString(), last_at_ms == nullptr ? 0 : *last_at_ms, report.jobs, report.entries,
                      missing_in(*ends, remains)};
 }
 
-Result<void> put_back_photos(Connection& backup, const QString& store_path) {
-  auto rows = backup.rows("SELECT DISTINCT sha256 FROM photo");
-  if (!rows) {
-    return passed_on(rows);
-  }
-  for (const Row& row : *rows) {
-    const std::string sha256 = text_in(row, 0);
-    const QString place = photo_place(store_path, sha256);
-    if (hash_of_file(place) == sha256) {
-      continue;
-    }
-    QFile source(photo_place(backup.path(), sha256));
-    if (source.open(QIODevice::ReadOnly)) {
-      if (auto written = write_photo(place, source.readAll()); !written) {
-        return written;
-      }
-    }
-  }
-  return {};
-}
+namespace {
 
-QString name_for_damaged(const QString& path) {
-  for (int number = 1;; ++number) {
-    QString name = path + QStringLiteral(".damaged-%1").arg(number);
-    if (!QFileInfo::exists(name)) {
-      return name;
-    }
+/// Nothing where the file is no whole backup of that store, for whatever reason.
+std::optional<BackupOffer> offer_of(const QString& file, const Remains& remains) {
+  auto connection = open_backup(file.toStdString());
+  auto id = connection ? (*connection)->value("SELECT id FROM store") : tl::make_unexpected(connection.error());
+  if (!id || (remains.id != Value() && *id != remains.id)) {
+    return std::nullopt;
   }
-}
-
-/// The damaged file and its log, byte for byte.
-Result<void> keep_damaged(const QString& path, const QString& kept) {
-  for (const char* ending : {"", "-wal"}) {
-    const QString from = path + QLatin1String(ending);
-    const QString to = kept + QLatin1String(ending);
-    if (!QFileInfo::exists(from)) {
-      continue;
-    }
-    if (!QFile::copy(from, to)) {
-      QFile::remove(to);
-      return refuse("disk_fault", to.toStdString(),
-                    SHIMWRIGHT_TEXT("store",
-                                    "The damaged store could not be kept beside its place, so nothing was changed; "
-                                    "look whether the disk is full."));
-    }
-    if (auto synced = sync_file(to); !synced) {
-      return synced;
-    }
+  auto checked = check_connection(**connection, file);
+  if (!checked || !checked->in_order()) {
+    return std::nullopt;
   }
-  return sync_folder(QFileInfo(path).absolutePath());
+  auto offer = offer_made(**connection, *checked, remains);
+  return offer ? std::optional(std::move(*offer)) : std::nullopt;
 }
 
 }  // namespace
@@ -188,28 +138,18 @@ Result<std::string> put_back(const std::string& store_path, const std::string& b
   if (!lock) {
     return passed_on(lock);
   }
-  auto source = connect_checked(QString::fromStdString(backup), Access::look);
+  auto source = open_backup(backup);
   if (!source) {
     return passed_on(source);
   }
-  const QString restored = place + QStringLiteral(".restored");
-  if (auto laid = lay_copy(**source, restored); !laid) {
-    return passed_on(laid);
-  }
-  if (auto photos = put_back_photos(**source, place); !photos) {
+  if (auto photos = bring_photos(**source, place, false); !photos) {
     return passed_on(photos);
   }
-  const QString kept = name_for_damaged(place);
-  if (auto done = keep_damaged(place, kept); !done) {
-    return passed_on(done);
+  auto replaced = replace_store(**source, place, QStringLiteral(".damaged-"));
+  if (!replaced) {
+    return passed_on(replaced);
   }
-  // A log of the damaged file would be taken for one of the backup.
-  QFile::remove(place + QStringLiteral("-wal"));
-  QFile::remove(place + QStringLiteral("-shm"));
-  if (auto renamed = rename_over(restored, place); !renamed) {
-    return passed_on(renamed);
-  }
-  return kept.toStdString();
+  return replaced->kept.toStdString();
 }
 
 }  // namespace shimwright::store

@@ -2,6 +2,7 @@
 #include <utility>
 
 #include "append.h"
+#include "arrival.h"
 #include "chain_heads.h"
 #include "record_names.h"
 #include "seal_rows.h"
@@ -243,6 +244,16 @@ Result<void> verify_job(const Store& store, const std::string& job) {
   auto holds = store.holds_end({sealed->statement.heads_position, sealed->statement.heads_hash});
   if (!holds) {
     return passed_on(holds);
+  }
+  auto from_elsewhere = arrived(store.connection(), job, sealed->statement.entries + 1);
+  if (!from_elsewhere) {
+    return passed_on(from_elsewhere);
+  }
+  if (!*holds && *from_elsewhere) {
+    return refuse("sealed_elsewhere", "",
+                  SHIMWRIGHT_TEXT("store",
+                                  "This job is whole and signed with keys known here; it was sealed in another store, "
+                                  "and what that one held besides is not shown here."));
   }
   if (!*holds) {
     return refuse(

@@ -1,5 +1,6 @@
 #include "sheet_issues.h"
 
+#include "offered_sheets.h"
 #include "register_history.h"
 #include "schema.h"
 #include "shimwright/record/hash.h"
@@ -10,20 +11,20 @@ namespace shimwright::store {
 
 const SheetTable job_sheet_table = {
     "job_sheet",
-    "INSERT INTO job_sheet (hash, id, name, issue, json, added_at_ms) VALUES (?, ?, ?, ?, ?, ?)",
+    "INSERT INTO job_sheet (hash, id, name, issue, json, added_at_ms) VALUES (?, ?, ?, ?, ?, ?) ON CONFLICT (hash) DO NOTHING",
     "SELECT hash, id, name, issue, json, added_at_ms FROM job_sheet WHERE hash = ?",
-    "SELECT hash FROM job_sheet WHERE name = ? AND issue = ?",
-    "SELECT hash, id, name, issue, json, added_at_ms FROM job_sheet WHERE name = ? ORDER BY issue DESC",
-    "SELECT hash, id, name, issue, json, added_at_ms FROM job_sheet WHERE issue = (SELECT max(other.issue) FROM "
-    "job_sheet AS other WHERE other.name = job_sheet.name) ORDER BY name"};
+    "SELECT hash FROM " SHIMWRIGHT_OFFERED("job_sheet") " WHERE name = ? AND issue = ?",
+    "SELECT hash, id, name, issue, json, added_at_ms FROM " SHIMWRIGHT_OFFERED("job_sheet") " WHERE name = ? ORDER BY issue DESC",
+    "SELECT hash, id, name, issue, json, added_at_ms FROM " SHIMWRIGHT_OFFERED("job_sheet") " AS each WHERE issue = (SELECT "
+    "max(other.issue) FROM " SHIMWRIGHT_OFFERED("job_sheet") " AS other WHERE other.name = each.name) ORDER BY name"};
 const SheetTable spec_sheet_table = {
     "spec_sheet",
-    "INSERT INTO spec_sheet (hash, id, name, issue, json, added_at_ms) VALUES (?, ?, ?, ?, ?, ?)",
+    "INSERT INTO spec_sheet (hash, id, name, issue, json, added_at_ms) VALUES (?, ?, ?, ?, ?, ?) ON CONFLICT (hash) DO NOTHING",
     "SELECT hash, id, name, issue, json, added_at_ms FROM spec_sheet WHERE hash = ?",
-    "SELECT hash FROM spec_sheet WHERE name = ? AND issue = ?",
-    "SELECT hash, id, name, issue, json, added_at_ms FROM spec_sheet WHERE name = ? ORDER BY issue DESC",
-    "SELECT hash, id, name, issue, json, added_at_ms FROM spec_sheet WHERE issue = (SELECT max(other.issue) FROM "
-    "spec_sheet AS other WHERE other.name = spec_sheet.name) ORDER BY name"};
+    "SELECT hash FROM " SHIMWRIGHT_OFFERED("spec_sheet") " WHERE name = ? AND issue = ?",
+    "SELECT hash, id, name, issue, json, added_at_ms FROM " SHIMWRIGHT_OFFERED("spec_sheet") " WHERE name = ? ORDER BY issue DESC",
+    "SELECT hash, id, name, issue, json, added_at_ms FROM " SHIMWRIGHT_OFFERED("spec_sheet") " AS each WHERE issue = (SELECT "
+    "max(other.issue) FROM " SHIMWRIGHT_OFFERED("spec_sheet") " AS other WHERE other.name = each.name) ORDER BY name"};
 
 namespace {
 
@@ -150,8 +151,9 @@ Result<std::vector<SheetIssue>> sheet_issues(Connection& connection, const char*
   }
   std::vector<SheetIssue> list;
   for (const Row& row : *rows) {
-    list.push_back(
-        {text_in(row, 0), text_in(row, 1), text_in(row, 2), number_in(row, 3), bytes_in(row, 4), number_in(row, 5)});
+    const std::string name = text_in(row, 2);
+    list.push_back({text_in(row, 0), text_in(row, 1), name.substr(0, name.find('\n')), number_in(row, 3),
+                    bytes_in(row, 4), number_in(row, 5)});
   }
   return list;
 }

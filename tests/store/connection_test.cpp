@@ -63,6 +63,31 @@ TEST_CASE("a transaction that is not committed never was") {
   CHECK(got(connection->rows("SELECT number FROM kept")) == std::vector<Row>{{number_value(2)}});
 }
 
+TEST_CASE("a transaction within another is a part of it: taken back by itself, kept only with the whole") {
+  const auto connection = memory();
+  went(connection->run_script("CREATE TABLE kept (number INTEGER) STRICT"));
+  const auto add = [&](int number, bool commit) {
+    auto part = got(Transaction::begin(*connection));
+    went(connection->execute("INSERT INTO kept VALUES (?)", {number_value(number)}));
+    if (commit) {
+      went(part.commit());
+    }
+  };
+  {
+    auto whole = got(Transaction::begin(*connection));
+    add(1, true);
+    add(2, false);
+    add(3, true);
+    went(whole.commit());
+  }
+  {
+    auto whole = got(Transaction::begin(*connection));
+    add(4, true);
+  }
+  CHECK(got(connection->rows("SELECT number FROM kept ORDER BY number")) ==
+        std::vector<Row>{{number_value(1)}, {number_value(3)}});
+}
+
 TEST_CASE("a column of a strict table takes only its kind") {
   const auto connection = memory();
   went(connection->run_script("CREATE TABLE kept (number INTEGER) STRICT"));

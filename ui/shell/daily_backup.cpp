@@ -1,13 +1,12 @@
 #include "shimwright/shell/daily_backup.h"
 
-#include <QDateTime>
-#include <QDir>
 #include <QFileInfo>
 #include <QTimer>
 #include <utility>
 
 #include "shimwright/widgets/child.h"
 #include "shimwright/widgets/say.h"
+#include "shimwright/workshop/data_ways.h"
 
 namespace shimwright::shell {
 
@@ -17,13 +16,6 @@ constexpr std::int64_t hour_ms = 60LL * 60 * 1000;
 constexpr std::int64_t day_ms = 24 * hour_ms;
 
 }  // namespace
-
-QString backup_file(const QString& folder, const std::string& store_path, const job::Moment& now) {
-  const QDateTime local = QDateTime::fromMSecsSinceEpoch(now.at_ms, Qt::OffsetFromUTC, now.offset_min * 60);
-  return QDir(folder).absoluteFilePath(QStringLiteral("%1-day-%2.shimwright")
-                                           .arg(QFileInfo(widgets::qt(store_path)).completeBaseName())
-                                           .arg(local.date().dayOfWeek()));
-}
 
 DailyBackup::DailyBackup(std::string store_path, bench::Workbench::Clock clock, Settings& settings, QObject* parent)
     : QObject(parent), store_path_(std::move(store_path)), clock_(std::move(clock)), settings_(&settings) {
@@ -64,7 +56,7 @@ void DailyBackup::start() {
     worker_.join();
   }
   const job::Moment now = clock_();
-  const QString file = backup_file(settings_->backup_folder(), store_path_, now);
+  const QString file = workshop::backup_file(settings_->backup_folder(), store_path_, now);
   running_ = true;
   emit began();
   worker_ = std::thread([this, file, at_ms = now.at_ms, store_path = store_path_] {

@@ -1,6 +1,5 @@
 #include "shimwright/shell/hindrance_page.h"
 
-#include <QDateTime>
 #include <QDir>
 
 #include "shimwright/widgets/child.h"
@@ -34,15 +33,44 @@ HindrancePage::HindrancePage(QWidget* parent) : QWidget(parent) {
   question_->body()->setSpacing(12);
   column->addWidget(question_);
   add(really_, tr("That program is gone: break its lock"), "button-break-really", question_->body());
+  rescue_ = widgets::child_of<widgets::Box>(this, tr("The last backup"), QString(), "notice");
+  rescue_->setObjectName(QStringLiteral("rescue"));
+  rescue_->body()->setSpacing(12);
+  column->addWidget(rescue_);
+  add(put_back_, tr("Put this backup in its place"), "button-put-back", rescue_->body(), widgets::Button::Kind::main);
+  rescue_->hide();
   column->addStretch();
   connect(retry_, &QPushButton::clicked, this, &HindrancePage::retry_wanted);
   connect(look_, &QPushButton::clicked, this, &HindrancePage::look_wanted);
   connect(break_, &QPushButton::clicked, this, &HindrancePage::ask_to_break);
+  connect(put_back_, &QPushButton::clicked, this, [this] { emit rescue_wanted(backup_); });
   connect(really_, &QPushButton::clicked, this, [this] {
     if (holder_) {
       emit break_wanted(store::LockHolder(*holder_));
     }
   });
+}
+
+void HindrancePage::show_search(const QString& folder) {
+  rescue_->set_text(tr("Looking for the last whole backup in %1.").arg(QDir::toNativeSeparators(folder)));
+  put_back_->hide();
+  rescue_->show();
+}
+
+void HindrancePage::show_offer(const Result<std::optional<store::BackupOffer>>& found, const QString& folder) {
+  put_back_->setVisible(found && found->has_value());
+  if (!found) {
+    rescue_->set_text(widgets::say(found.error()));
+  } else if (const std::optional<store::BackupOffer>& offer = *found) {
+    backup_ = widgets::qt(offer->file);
+    rescue_->set_text(widgets::say(offer->told()) + QLatin1Char('\n') +
+                      tr("The damaged store is kept as a file beside it."));
+    put_back_->setFocus();
+  } else {
+    rescue_->set_text(tr("There is no whole backup of this store in %1. Bring the folder of your backups back, and try "
+                         "again; keep the damaged file as it is.")
+                          .arg(QDir::toNativeSeparators(folder)));
+  }
 }
 
 void HindrancePage::show_hindrance(const Error& error, const QString& path,
@@ -54,13 +82,14 @@ void HindrancePage::show_hindrance(const Error& error, const QString& path,
   look_->setVisible(locked);
   break_->setVisible(locked && holder.has_value());
   question_->hide();
+  rescue_->hide();
 }
 
 void HindrancePage::ask_to_break() {
   if (!holder_) {
     return;
   }
-  const QString since = QDateTime::fromMSecsSinceEpoch(holder_->since_ms).toString(QStringLiteral("yyyy-MM-dd HH:mm"));
+  const QString since = widgets::day_and_time(holder_->since_ms);
   const QString person = holder_->person.empty() ? tr("Somebody") : widgets::qt(holder_->person);
   question_->set_heading(tr("%1, on %2, since %3").arg(person, widgets::qt(holder_->host), since));
   question_->set_text(

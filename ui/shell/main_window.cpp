@@ -104,6 +104,14 @@ PageLinks MainWindow::links() {
     settings_->set_last_backup(backup);
     tell_backup();
   };
+  links.use_backup_folder = [this](const QString& folder) { settings_->set_backup_folder(folder); };
+  links.restore = [this](const QString& backup) {
+    if (may_close()) {
+      emit restore_wanted(backup);
+    } else {
+      notices_->tell(QStringLiteral("typed"), tr("What is typed here is not saved yet: mend it, or empty the field."));
+    }
+  };
   links.refused = [this](const Error& error) { tell_refused(error); };
   return links;
 }
@@ -197,6 +205,10 @@ void MainWindow::bring(PageName name, const std::string& about) {
 
 void MainWindow::tell_refused(const Error& error) {
   notices_->tell(QStringLiteral("refused"), widgets::say(error));
+}
+
+void MainWindow::tell_restored(const QString& sentence) {
+  notices_->tell(QStringLiteral("restored"), sentence);
 }
 
 void MainWindow::show_heading() {

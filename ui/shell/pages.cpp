@@ -120,11 +120,15 @@ PluggedPage plug_workshop(const PageHouse& house) {
   ways.choose_picture = [choose = house.equipment->choose_photo, parent = house.parent] {
     return choose(parent, QString());
   };
+  ways.data.by = [bench = house.bench] { return store::By{bench->person().id, bench->now()}; };
+  ways.data.backup_folder = [settings = house.settings] { return settings->backup_folder(); };
+  ways.data.use_backup_folder = house.links.use_backup_folder;
   auto* page = widgets::child_of<workshop::WorkshopPage>(house.parent, house.bench->store(), std::move(ways));
   QObject::connect(page, &workshop::WorkshopPage::backed_up, page,
                    [links = house.links](qint64 at_ms, const QString& file) {
                      links.backed_up(LastBackup{at_ms, file});
                    });
+  QObject::connect(page, &workshop::WorkshopPage::restore_wanted, page, house.links.restore);
   PluggedPage plugged;
   plugged.widget = page;
   QObject::connect(page, &workshop::WorkshopPage::people_changed, page, [bench = house.bench, links = house.links] {

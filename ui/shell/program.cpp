@@ -8,6 +8,8 @@
 #include "shimwright/shell/languages.h"
 #include "shimwright/shell/start_choices.h"
 #include "shimwright/store/registers.h"
+#include "shimwright/store/rescue.h"
+#include "shimwright/store/restore.h"
 #include "shimwright/widgets/say.h"
 #include "shimwright/widgets/units.h"
 #include "shimwright/workshop/logo.h"
@@ -94,6 +96,9 @@ void Program::take(std::unique_ptr<store::Store> store) {
   connect(
       main_.get(), &MainWindow::store_wanted, this, [this](const QString& path) { switch_to(widgets::plain(path)); },
       Qt::QueuedConnection);
+  connect(
+      main_.get(), &MainWindow::restore_wanted, this,
+      [this](const QString& backup) { restore_from(widgets::plain(backup)); }, Qt::QueuedConnection);
   main_->show();
   // Not while the window comes up: a person waits for that, and for no backup.
   equipment_.after(before_backup_ms, [window = QPointer<MainWindow>(main_.get())] {
@@ -136,6 +141,10 @@ StartWindow& Program::start_window_shown() {
     connect(hindrance, &HindrancePage::retry_wanted, this, [this] { open(std::string(path_), mode_); });
     connect(hindrance, &HindrancePage::look_wanted, this, [this] { open(std::string(path_), store::Mode::look_only); });
     connect(hindrance, &HindrancePage::break_wanted, this, &Program::break_lock);
+    // Later: the page that asks stays until then.
+    connect(
+        hindrance, &HindrancePage::rescue_wanted, this,
+        [this](const QString& backup) { put_back(widgets::plain(backup)); }, Qt::QueuedConnection);
   }
   return *start_;
 }
@@ -152,6 +161,78 @@ void Program::hinder(const Error& error) {
   StartWindow& window = start_window_shown();
   window.hindrance()->show_hindrance(error, widgets::qt(path_), store::Store::lock_holder(path_));
   window.show_hindrance();
+  // What cannot even be told for a store may be another program's file, unless it was backed up from here before.
+  if (error.code == "store_damaged" || (error.code == "not_a_store" && settings_->last_backup())) {
+    look_for_backup();
+  }
+}
+
+void Program::begin_work(workshop::BackgroundWork::Work work) {
+  // An outcome may begin the next work: only what still runs is waited for and dropped.
+  if (!work_ || work_->runs()) {
+    work_.reset();
+    work_ = std::make_unique<workshop::BackgroundWork>();
+  }
+  work_->begin(std::move(work));
+}
+
+void Program::look_for_backup() {
+  const QString folder = settings_->backup_folder();
+  start_->hindrance()->show_search(folder);
+  begin_work([this, folder, path = path_](const store::BackupWatch& /*watch*/) {
+    auto found = store::last_whole_backup(path, widgets::plain(folder));
+    return [this, folder, found = std::move(found)] { start_->hindrance()->show_offer(found, folder); };
+  });
+}
+
+void Program::put_back(const std::string& backup) {
+  const store::Opening opening{store::Mode::read_write, widgets::plain(settings_->person_name()),
+                               equipment_.clock().at_ms};
+  replace_store(tr("The backup is being put in the place of the damaged store"),
+                [path = path_, backup, opening]() -> Result<QString> {
+                  auto kept = store::put_back(path, backup, opening);
+                  if (!kept) {
+                    return tl::make_unexpected(kept.error());
+                  }
+                  return tr("This is the last whole backup. The damaged store is kept: %1").arg(widgets::qt(*kept));
+                });
+}
+
+void Program::restore_from(const std::string& backup) {
+  if (!main_) {
+    return;
+  }
+  settings_->set_geometry(main_->saveGeometry());
+  main_.reset();
+  bench_.reset();
+  store_.reset();
+  const store::Opening opening{store::Mode::read_write, widgets::plain(settings_->person_name()),
+                               equipment_.clock().at_ms};
+  replace_store(tr("The store is going back to the backup"), [path = path_, backup, opening]() -> Result<QString> {
+    auto report = store::restore(path, backup, opening);
+    if (!report) {
+      return tl::make_unexpected(report.error());
+    }
+    return tr("This is the backup: %1 jobs, and %2 entries found equal one by one. What was here before is kept: %3")
+        .arg(report->jobs)
+        .arg(report->entries)
+        .arg(widgets::qt(report->kept));
+  });
+}
+
+void Program::replace_store(const QString& doing, const std::function<Result<QString>()>& replace) {
+  start_window_shown().show_wait(doing);
+  begin_work([this, replace](const store::BackupWatch& /*watch*/) {
+    auto done = replace();
+    return [this, done = std::move(done)] {
+      open(std::string(path_), store::Mode::read_write);
+      if (!main_) {
+        return;
+      }
+      // What is refused is cleared as the bench comes up; this has to stay in sight.
+      main_->tell_restored(done ? *done : widgets::say(done.error()));
+    };
+  });
 }
 
 void Program::try_demo() {

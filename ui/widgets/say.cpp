@@ -1,6 +1,8 @@
 #include "shimwright/widgets/say.h"
 
 #include <QCoreApplication>
+#include <QDateTime>
+#include <QLocale>
 #include <algorithm>
 
 #include "shimwright/quantity/typed_number.h"
@@ -53,6 +55,11 @@ std::string plain(const QString& text) {
 
 QString number_text(std::string_view digits) {
   return QString::fromStdString(quantity::with_true_minus(std::string(digits)));
+}
+
+QString day_and_time(std::int64_t at_ms) {
+  return QLocale().toString(QDateTime::fromMSecsSinceEpoch(at_ms),
+                            QCoreApplication::translate("widgets", "d MMM yyyy, hh:mm"));
 }
 
 }  // namespace shimwright::widgets

@@ -55,6 +55,7 @@ WorkshopPage::WorkshopPage(store::Store& store, WorkshopWays ways, QWidget* pare
   data_ = child_of<DataSection>(sections_.back().page->content(), *store_, ways_);
   sections_.back().page->column()->addWidget(data_);
   connect(data_, &DataSection::backed_up, this, &WorkshopPage::backed_up);
+  connect(data_, &DataSection::restore_wanted, this, &WorkshopPage::restore_wanted);
   list_->column()->addStretch(1);
   // As wide as its longest word, and its bar where it scrolls.
   list_->setFixedWidth(list_->content()->minimumSizeHint().width() + room_for_bar);

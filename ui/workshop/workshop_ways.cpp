@@ -2,16 +2,14 @@
 
 #include <QCoreApplication>
 #include <QDateTime>
-#include <QDir>
 #include <QFileDialog>
-#include <QFileInfo>
 
 namespace shimwright::workshop {
 
 WorkshopWays usual_workshop_ways() {
   WorkshopWays ways{[] {
                       return QFileDialog::getExistingDirectory(
-                          nullptr, QCoreApplication::translate("workshop", "Choose the folder for the backup"));
+                          nullptr, QCoreApplication::translate("workshop", "Choose the folder for backups"));
                     },
                     [] {
                       const QDateTime now = QDateTime::currentDateTime();
@@ -30,13 +28,8 @@ WorkshopWays usual_workshop_ways() {
     return QFileDialog::getSaveFileName(nullptr, QCoreApplication::translate("workshop", "Save the sheet as a file"),
                                         suggestion, QCoreApplication::translate("workshop", "Sheets (*.json)"));
   };
+  ways.data = usual_data_ways();
   return ways;
-}
-
-QString backup_file(const QString& folder, const QString& store_path) {
-  const QFileInfo store(store_path);
-  const QString ending = store.suffix().isEmpty() ? QString() : QLatin1Char('.') + store.suffix();
-  return QDir::cleanPath(QDir(folder).absoluteFilePath(store.completeBaseName() + QStringLiteral("-backup") + ending));
 }
 
 store::By by_now(const WorkshopWays& ways) {

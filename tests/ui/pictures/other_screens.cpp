@@ -1,11 +1,14 @@
 #include <QAbstractButton>
 #include <QDir>
+#include <QFile>
 #include <QSettings>
 #include <QTemporaryDir>
 #include <QTest>
 #include <catch2/catch.hpp>
 
 #include "camera.h"
+#include "shimwright/shell/stores.h"
+#include "shimwright/store/backup.h"
 
 using namespace shimwright;
 
@@ -62,6 +65,35 @@ TEST_CASE("hindrance-locked") {
   REQUIRE(other);
   studio.start();
   studio.camera.shoot(*studio.program.start_window(), "hindrance-locked");
+}
+
+TEST_CASE("hindrance-damaged") {
+  ProgramStudio studio;
+  const std::string& path = studio.equipment.places.own;
+  REQUIRE(shell::make_demo_workshop(path, studio.equipment.clock()));
+  studio.settings.use_store(path);
+  const QString backup = studio.settings.backup_folder() + "/workshop-day-1.shimwright";
+  REQUIRE(store::back_up(path, backup.toStdString()));
+  QFile file(QString::fromStdString(path));
+  REQUIRE(file.resize(file.size() - 4096));
+  studio.start();
+  QWidget& window = *studio.program.start_window();
+  auto* put_back = window.findChild<QPushButton*>("button-put-back");
+  REQUIRE(QTest::qWaitFor([&] { return put_back->isVisible(); }, 60000));
+  studio.camera.shoot(window, "hindrance-damaged");
+}
+
+TEST_CASE("workshop-data-checked workshop-data-below") {
+  ProgramStudio studio;
+  QWidget& window = studio.demo();
+  QTest::keyClick(&window, Qt::Key_3, Qt::AltModifier);
+  test::press(window, "section-data");
+  test::press(window, "button-check");
+  auto* check = window.findChild<QPushButton*>("button-check");
+  REQUIRE(QTest::qWaitFor([&] { return check->isEnabled(); }, 60000));
+  studio.camera.shoot(window, "workshop-data-checked");
+  QTest::keyClick(&window, Qt::Key_End);
+  studio.camera.shoot(window, "workshop-data-below");
 }
 
 TEST_CASE("bench-home new-job new-job-with-o new-job-known past-jobs past-jobs-found settings") {

@@ -5,6 +5,7 @@
 #include <catch2/catch.hpp>
 
 #include "shell_bench.h"
+#include "shimwright/workshop/data_ways.h"
 
 using namespace shimwright;
 
@@ -61,8 +62,8 @@ TEST_CASE("a failure is told, and the next try waits an hour") {
 
 TEST_CASE("seven files, one for each day of the week") {
   const job::Moment friday{1795770000000, 0, false};
-  const QString file = shell::backup_file("/backups", "/stores/bench.shimwright", friday);
+  const QString file = workshop::backup_file("/backups", "/stores/bench.shimwright", friday);
   CHECK(file == "/backups/bench-day-5.shimwright");
   const job::Moment later{friday.at_ms + 24 * an_hour, 0, false};
-  CHECK(shell::backup_file("/backups", "/stores/bench.shimwright", later) == "/backups/bench-day-6.shimwright");
+  CHECK(workshop::backup_file("/backups", "/stores/bench.shimwright", later) == "/backups/bench-day-6.shimwright");
 }

@@ -38,3 +38,33 @@ TEST_CASE("what is no lock can be tried again, and nothing else") {
   test::press(page, "button-retry");
   CHECK(retry.count() == 1);
 }
+
+TEST_CASE("the last whole backup of a damaged store is offered, and one press takes it") {
+  shell::HindrancePage page;
+  page.show();
+  page.show_hindrance(Error{"store_damaged", "", {"The end is missing.", {}}}, "/own/workshop.shimwright",
+                      std::nullopt);
+  CHECK_FALSE(named(page, "rescue")->isVisible());
+  page.show_search("/kept");
+  CHECK(named(page, "rescue")->isVisible());
+  CHECK_FALSE(named(page, "button-put-back")->isVisible());
+  store::BackupOffer offer{"/kept/monday.shimwright", 1795770000000, 12, 340, store::BackupOffer::Missing{1, 3}};
+  page.show_offer(std::optional(offer), "/kept");
+  const auto shown = [&page] {
+    QString all;
+    for (const QLabel* each : named(page, "rescue")->findChildren<QLabel*>()) {
+      all += each->text();
+    }
+    return all;
+  };
+  CHECK(shown().contains("12 jobs, 340 entries. 3 entries in 1 jobs came after it"));
+  QString wanted;
+  QObject::connect(&page, &shell::HindrancePage::rescue_wanted, [&](const QString& backup) { wanted = backup; });
+  test::press(page, "button-put-back");
+  CHECK(wanted == "/kept/monday.shimwright");
+  page.show_offer(std::optional<store::BackupOffer>(), "/kept");
+  CHECK(shown().contains("no whole backup"));
+  CHECK_FALSE(named(page, "button-put-back")->isVisible());
+  page.show_hindrance(Error{"locked", "", {"Somebody writes.", {}}}, "/own/workshop.shimwright", std::nullopt);
+  CHECK_FALSE(named(page, "rescue")->isVisible());
+}

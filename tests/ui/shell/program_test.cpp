@@ -8,6 +8,7 @@
 
 #include "come_up.h"
 #include "shell_bench.h"
+#include "shimwright/store/backup.h"
 #include "shimwright/store/registers.h"
 
 using namespace shimwright;
@@ -138,4 +139,76 @@ TEST_CASE("closing the window ends the program") {
   QSignalSpy finished(it.program.get(), &shell::Program::finished);
   it.program->main_window()->close();
   CHECK(finished.count() == 1);
+}
+
+TEST_CASE(
+    "a damaged store: its last whole backup takes its place at one press, the damaged file is kept, the window opens") {
+  Start it;
+  it.begin_own();
+  const QString own = QString::fromStdString(it.equipment.places.own);
+  const QString backup = it.settings.backup_folder() + "/monday.shimwright";
+  REQUIRE(store::back_up(it.equipment.places.own, backup.toStdString()));
+  it.program.reset();
+  QFile file(own);
+  REQUIRE(file.resize(file.size() - 4096));
+  it.start();
+  CHECK(it.program->main_window() == nullptr);
+  auto* put_back = named<QPushButton>(it.start_window(), "button-put-back");
+  REQUIRE(QTest::qWaitFor([&] { return put_back->isVisible(); }, 60000));
+  put_back->click();
+  REQUIRE(QTest::qWaitFor([&] { return it.program->main_window() != nullptr; }, 60000));
+  it.wait_for_main();
+  CHECK_FALSE(it.start_window().isVisible());
+  CHECK(QFile::exists(own + ".damaged-1"));
+  CHECK(named<QPushButton>(*it.program->main_window(), "button-person")->text() == "At the bench: AB");
+}
+
+TEST_CASE("another program's file is offered no backup of ours") {
+  Start it;
+  const QString other = it.folder.filePath("other.shimwright");
+  QFile file(other);
+  REQUIRE(file.open(QIODevice::WriteOnly));
+  file.write("a text that is no store at all, long enough to be looked at");
+  file.close();
+  shell::StartWords words;
+  words.store = other.toStdString();
+  it.start(words);
+  CHECK(named(it.start_window(), "hindrance")->isVisible());
+  CHECK_FALSE(named(it.start_window(), "rescue")->isVisible());
+}
+
+TEST_CASE("back to a backup: the window lets go of the store, and opens again with the backup") {
+  Start it;
+  it.equipment.pages.back().make = [](const shell::PageHouse& house) {
+    auto* page = widgets::child_of<widgets::Button>(house.parent, QStringLiteral("restore"));
+    page->setObjectName(QStringLiteral("button-restore"));
+    QObject::connect(page, &QPushButton::clicked, page,
+                     [page, links = house.links] { links.restore(page->property("backup").toString()); });
+    shell::PluggedPage plugged;
+    plugged.widget = page;
+    return plugged;
+  };
+  it.begin_own();
+  const QString own = QString::fromStdString(it.equipment.places.own);
+  const QString backup = it.settings.backup_folder() + "/monday.shimwright";
+  REQUIRE(store::back_up(it.equipment.places.own, backup.toStdString()));
+  const auto restore = [&](const QString& from) {
+    auto* before = it.program->main_window();
+    REQUIRE(before->go(shell::PageName::workshop));
+    auto* button = named<QPushButton>(*before, "button-restore");
+    button->setProperty("backup", from);
+    button->click();
+    REQUIRE(QTest::qWaitFor([&] { return it.program->start_window()->isVisible(); }, 60000));
+    REQUIRE(QTest::qWaitFor([&] { return it.program->main_window() != nullptr; }, 60000));
+    it.wait_for_main();
+    QString all;
+    for (const QLabel* each : it.program->main_window()->findChildren<QLabel*>()) {
+      all += each->text() + '\n';
+    }
+    return all;
+  };
+  CHECK(restore(backup).contains("This is the backup: 0 jobs"));
+  CHECK(QFile::exists(own + ".before-restore-1"));
+  CHECK(restore(own).contains("This is the store itself"));
+  CHECK_FALSE(QFile::exists(own + ".before-restore-2"));
 }

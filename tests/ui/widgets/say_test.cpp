@@ -45,3 +45,7 @@ TEST_CASE("text goes both ways unchanged") {
   CHECK(widgets::plain(widgets::qt(text)) == text);
   CHECK(widgets::number_text("-0.12") == QString::fromUtf8("−0.12"));
 }
+
+TEST_CASE("a moment is read by the clock of this machine") {
+  CHECK(widgets::day_and_time(1795421400000) == "23 Nov 2026, 13:55");
+}

@@ -79,8 +79,8 @@ TEST_CASE("what changed in the store is seen after a refresh, and the last backu
   bench.bench.go_to("large-gauge-fit");
   bench.page.refresh();
   bench.page.set_last_backup(1795421400000, "/kept/workshop.shimwright");
-  CHECK(shown_in(*bench.shown()).contains("1 job\n"));
-  CHECK(shown_in(*bench.shown()).contains("Last backup: 23 Nov 2026"));
+  CHECK(shown_in(*bench.shown()).contains("1 job, "));
+  CHECK(shown_in(*bench.shown()).contains("Last verified backup: 23 Nov 2026"));
 }
 
 TEST_CASE("a blank sheet of paper is asked for with a key, and told where it lies") {

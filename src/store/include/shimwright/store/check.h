@@ -28,6 +28,7 @@ struct CheckReport {
   std::int64_t entries = 0;
   std::int64_t photos = 0;
   std::int64_t erased_texts = 0;
+  std::int64_t sealed_elsewhere = 0;  ///< taken in with their seal, which stands for the store they came from
 
   [[nodiscard]] bool in_order() const { return findings.empty(); }
 };

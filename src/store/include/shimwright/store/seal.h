@@ -45,7 +45,8 @@ struct SealedJob {
 [[nodiscard]] Result<record::SignedRecord> signed_record_of(const Store& store, const std::string& job);
 
 /// Whether a sealed job is whole, signed with keys of this workshop, and the store still holds all it held when it was
-/// sealed. Codes: as signed_record_of(), record::check_signed_record(), record::check_keys(), and `store_changed`.
+/// sealed. Codes: as signed_record_of(), record::check_signed_record(), record::check_keys(), `store_changed`, and
+/// `sealed_elsewhere` (it came with its seal from another store).
 [[nodiscard]] Result<void> verify_job(const Store& store, const std::string& job);
 
 /// Writes a sealed job as one file into a folder, brings it to the disk and reads it again; gives its path. Codes: as

@@ -140,8 +140,8 @@ struct SheetIssue {
 /// One change of a register: what it was made to.
 struct RegisterChange {
   std::int64_t position = 0;
-  std::string
-      table;  ///< `person`, `instrument`, `tray`, `workshop`, `job_sheet`, `spec_sheet`, `sheet_check`, `private_text`
+  std::string table;  ///< `person`, `instrument`, `tray`, `workshop`, `job_sheet`, `spec_sheet`, `sheet_check`,
+                      ///< `private_text`, `job`
   std::string id;
   By by;
   std::string body;  ///< canonical JSON of the whole item after the change

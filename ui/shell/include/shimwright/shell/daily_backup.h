@@ -15,12 +15,8 @@
 
 namespace shimwright::shell {
 
-/// Where the backup of that day goes: seven files, one for each day of the week, so that yesterday's is still there
-/// when today's was made of something spoilt.
-[[nodiscard]] QString backup_file(const QString& folder, const std::string& store_path, const job::Moment& now);
-
-/// Backs a store up in the background where the last checked backup is older than a day, and again as long as the
-/// window is open. A failure is told and stops nothing.
+/// Backs a store up in the background, to workshop::backup_file() of the day, where the last checked backup is older
+/// than a day, and again as long as the window is open. A failure is told and stops nothing.
 class DailyBackup : public QObject {
   Q_OBJECT
 

@@ -4,24 +4,30 @@
 
 #include <QWidget>
 
+#include "shimwright/store/rescue.h"
 #include "shimwright/store/store.h"
 #include "shimwright/widgets/parts.h"
 
 namespace shimwright::shell {
 
-/// The store does not open: why, and what can be done. A lock is broken only after it was shown whose it is.
+/// The store does not open: why, and what can be done. A lock is broken only after it was shown whose it is. In the
+/// place of a damaged store its last whole backup is offered, with what would be missing.
 class HindrancePage : public QWidget {
   Q_OBJECT
 
  public:
   explicit HindrancePage(QWidget* parent = nullptr);
   void show_hindrance(const Error& error, const QString& path, const std::optional<store::LockHolder>& holder);
+  /// After show_hindrance(): backups are being looked for, and then what was found.
+  void show_search(const QString& folder);
+  void show_offer(const Result<std::optional<store::BackupOffer>>& found, const QString& folder);
   void take_focus();
 
  signals:
   void retry_wanted();
   void look_wanted();
   void break_wanted(const store::LockHolder& shown);
+  void rescue_wanted(const QString& backup);
 
  private:
   void ask_to_break();
@@ -33,6 +39,9 @@ class HindrancePage : public QWidget {
   widgets::Button* break_ = nullptr;
   widgets::Box* question_ = nullptr;
   widgets::Button* really_ = nullptr;
+  widgets::Box* rescue_ = nullptr;
+  widgets::Button* put_back_ = nullptr;
+  QString backup_;
   std::optional<store::LockHolder> holder_;
 };
 

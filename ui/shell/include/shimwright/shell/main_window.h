@@ -32,10 +32,12 @@ class MainWindow : public QWidget {
   /// False: the page before was not left.
   bool go(PageName name, const std::string& about = {});
   void tell_refused(const Error& error);
+  void tell_restored(const QString& sentence);
 
  signals:
   void closed();
   void store_wanted(const QString& path);
+  void restore_wanted(const QString& backup);
 
  protected:
   void closeEvent(QCloseEvent* event) override;

@@ -38,6 +38,8 @@ struct PageLinks {
   std::function<void()> heading_changed;
   std::function<void(const Error& error)> refused;
   std::function<void(const LastBackup& backup)> backed_up;  ///< a page made a backup, which was checked
+  std::function<void(const QString& folder)> use_backup_folder;
+  std::function<void(const QString& backup)> restore;  ///< a person looked at it and wants to go back to it
 };
 
 /// What a page is built from. All but the links outlive it.

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <functional>
 #include <memory>
 #include <optional>
 #include <string>
@@ -11,6 +12,7 @@
 #include "shimwright/shell/settings.h"
 #include "shimwright/shell/start_window.h"
 #include "shimwright/shell/start_words.h"
+#include "shimwright/workshop/background_work.h"
 
 namespace shimwright::shell {
 
@@ -45,6 +47,12 @@ class Program : public QObject {
   void take_choice(const QString& name);
   void show_choices();
   void break_lock(const store::LockHolder& shown);
+  void begin_work(workshop::BackgroundWork::Work work);
+  void look_for_backup();
+  void put_back(const std::string& backup);
+  void restore_from(const std::string& backup);
+  /// Does it in a thread while the start window says so, then opens the store and tells what came of it.
+  void replace_store(const QString& doing, const std::function<Result<QString>()>& replace);
   [[nodiscard]] Result<std::unique_ptr<store::Store>> store_at(const std::string& path, store::Mode mode);
   StartWindow& start_window_shown();
 
@@ -56,6 +64,8 @@ class Program : public QObject {
   std::unique_ptr<bench::Workbench> bench_;
   std::unique_ptr<MainWindow> main_;
   std::unique_ptr<StartWindow> start_;
+  // Last: it ends before what its outcome speaks of.
+  std::unique_ptr<workshop::BackgroundWork> work_;
 };
 
 }  // namespace shimwright::shell

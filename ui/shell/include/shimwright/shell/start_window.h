@@ -6,6 +6,7 @@
 #include "shimwright/shell/first_page.h"
 #include "shimwright/shell/hindrance_page.h"
 #include "shimwright/shell/settings.h"
+#include "shimwright/shell/wait_page.h"
 
 namespace shimwright::shell {
 
@@ -19,6 +20,7 @@ class StartWindow : public QWidget {
   [[nodiscard]] HindrancePage* hindrance() const { return hindrance_; }
   void show_first();
   void show_hindrance();
+  void show_wait(const QString& doing);
 
  signals:
   void closed();
@@ -31,6 +33,7 @@ class StartWindow : public QWidget {
   QStackedWidget* stack_;
   FirstPage* first_;
   HindrancePage* hindrance_;
+  WaitPage* wait_;
 };
 
 }  // namespace shimwright::shell

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <cstdint>
 #include <string>
 #include <string_view>
 
@@ -13,6 +14,9 @@ namespace shimwright::widgets {
 [[nodiscard]] QString say(const Message& message);
 /// The sentence of a refusal, without its place.
 [[nodiscard]] QString say(const Error& error);
+
+/// A moment by this machine's clock: `27 Nov 2026, 14:03`.
+[[nodiscard]] QString day_and_time(std::int64_t at_ms);
 
 [[nodiscard]] QString qt(std::string_view text);
 [[nodiscard]] std::string plain(const QString& text);

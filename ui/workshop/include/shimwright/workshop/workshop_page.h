@@ -44,6 +44,7 @@ class WorkshopPage : public QWidget {
 
  signals:
   void backed_up(qint64 at_ms, const QString& file);
+  void restore_wanted(const QString& backup);
   void people_changed();
 
  protected:

@@ -7,6 +7,7 @@
 #include "shimwright/job/entry.h"
 #include "shimwright/record/page.h"
 #include "shimwright/store/types.h"
+#include "shimwright/workshop/data_ways.h"
 
 namespace shimwright::workshop {
 
@@ -26,6 +27,7 @@ struct WorkshopWays {
   std::function<QString(const QString& suggestion)> save_sheet = {};
   /// Lets a person choose a picture; blank: none.
   std::function<QString()> choose_picture = {};
+  DataWays data = {};
 };
 
 /// Who enters something now; nobody where that is not known.
@@ -33,8 +35,5 @@ struct WorkshopWays {
 
 /// The dialog of the toolkit and the clock of this machine.
 [[nodiscard]] WorkshopWays usual_workshop_ways();
-
-/// The file in that folder that a backup of the store is kept in.
-[[nodiscard]] QString backup_file(const QString& folder, const QString& store_path);
 
 }  // namespace shimwright::workshop

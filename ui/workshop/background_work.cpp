@@ -1,39 +1,35 @@
-#include "backup_work.h"
+#include "shimwright/workshop/background_work.h"
 
 #include <QMetaObject>
 #include <utility>
 
 namespace shimwright::workshop {
 
-BackupWork::~BackupWork() {
+BackgroundWork::~BackgroundWork() {
   stop_ = true;
   if (thread_.joinable()) {
     thread_.join();
   }
 }
 
-void BackupWork::begin(std::string store_path, std::string out) {
+void BackgroundWork::begin(Work work) {
   stop_ = false;
   // The thread ends before this does, so that it may speak of it.
-  thread_ = std::thread([this, from = std::move(store_path), to = std::move(out)] {
+  thread_ = std::thread([this, work = std::move(work)] {
     const store::BackupWatch watch{&stop_, [this](std::int64_t step, std::int64_t of_all) {
                                      QMetaObject::invokeMethod(
                                          this, [this, step, of_all] { emit came_to(step, of_all); },
                                          Qt::QueuedConnection);
                                    }};
-    const auto result = store::back_up(from, to, watch);
+    const Outcome outcome = work(watch);
     QMetaObject::invokeMethod(
-        this, [this, result] { end(result); }, Qt::QueuedConnection);
+        this, [this, outcome] { end(outcome); }, Qt::QueuedConnection);
   });
 }
 
-void BackupWork::end(const Result<store::BackupReport>& result) {
+void BackgroundWork::end(const Outcome& outcome) {
   thread_.join();
-  if (result) {
-    emit made(*result);
-  } else {
-    emit failed(result.error());
-  }
+  outcome();
 }
 
 }  // namespace shimwright::workshop

@@ -1,0 +1,202 @@
+#include "shimwright/store/restore.h"
+
+#include <QFileInfo>
+
+#include "check_parts.h"
+#include "disk.h"
+#include "lock.h"
+#include "offers.h"
+#include "opening.h"
+#include "plain_time.h"
+#include "register_history.h"
+#include "replace_store.h"
+#include "search_index.h"
+
+namespace shimwright::store {
+
+namespace {
+
+tl::unexpected<Error> not_whole(const std::string& says) {
+  return refuse("backup_wrong", "", SHIMWRIGHT_TEXT("store", "This backup is not whole, so it takes no place: {0}"),
+                {says});
+}
+
+/// A backup of another store may come where no job would be put aside by it.
+Result<void> check_belongs(const Value& id, const Remains& remains) {
+  if (remains.id == Value() || remains.id == id || (remains.ends && remains.ends->empty())) {
+    return {};
+  }
+  return refuse(
+      "other_store", "",
+      SHIMWRIGHT_TEXT("store",
+                      "This is a backup of another store, and there are jobs in this one: take single jobs in "
+                      "by their files, or begin a new store for the backup."));
+}
+
+Result<BackupOffer> offer_for(Connection& connection, const std::string& store_path) {
+  const Remains remains = remains_of(QString::fromStdString(store_path));
+  auto id = connection.value("SELECT id FROM store");
+  if (!id) {
+    return passed_on(id);
+  }
+  if (auto belongs = check_belongs(*id, remains); !belongs) {
+    return passed_on(belongs);
+  }
+  auto report = check_connection(connection, std::nullopt);
+  if (!report) {
+    return passed_on(report);
+  }
+  if (!report->in_order()) {
+    const Finding& first = report->findings.front();
+    return not_whole(first.place() + ": " + first.message.in_english());
+  }
+  return offer_made(connection, *report, remains);
+}
+
+Result<void> check_paths(const std::string& store_path, const std::string& backup) {
+  for (const std::string& path : {store_path, backup}) {
+    if (auto checked = check_path(path); !checked) {
+      return checked;
+    }
+  }
+  if (QFileInfo(QString::fromStdString(store_path)) == QFileInfo(QString::fromStdString(backup))) {
+    return refuse("same_file", "", SHIMWRIGHT_TEXT("store", "This is the store itself: choose a backup of it."));
+  }
+  return {};
+}
+
+/// Ids of personal texts that are erased in the store as it is. What it does not show any more cannot be asked of it.
+std::vector<Row> erased_here(const QString& store_path) {
+  auto connection = Connection::open(store_path, Access::look);
+  auto rows =
+      connection ? (*connection)->rows("SELECT id FROM private_text WHERE text IS NULL") : Result<std::vector<Row>>();
+  return rows ? std::move(*rows) : std::vector<Row>();
+}
+
+Result<std::int64_t> erase_again(Connection& copy, const std::vector<Row>& ids, std::int64_t now_ms) {
+  auto transaction = Transaction::begin(copy);
+  if (!transaction) {
+    return passed_on(transaction);
+  }
+  std::int64_t erased = 0;
+  for (const Row& row : ids) {
+    const std::string id = text_in(row, 0);
+    auto gone =
+        copy.execute("UPDATE private_text SET text = NULL, salt = NULL WHERE id = ? AND text IS NOT NULL", {id});
+    if (!gone) {
+      return passed_on(gone);
+    }
+    if (copy.changes() == 0) {
+      continue;
+    }
+    ++erased;
+    if (auto removed = remove_search_terms_of(copy, id); !removed) {
+      return passed_on(removed);
+    }
+    const By by{"", {now_ms, 0, false}};
+    if (auto noted = add_change(copy, "private_text", id, nlohmann::json{{"erased", true}}, by); !noted) {
+      return passed_on(noted);
+    }
+  }
+  auto committed = transaction->commit();
+  return committed ? Result<std::int64_t>(erased) : passed_on(committed);
+}
+
+/// So that what is kept is one file, and a power cut finds the store with all its entries.
+void empty_log_of(const QString& store_path) {
+  if (auto connection = connect_checked(store_path, Access::write)) {
+    static_cast<void>((*connection)->rows("PRAGMA wal_checkpoint(TRUNCATE)"));
+  }
+}
+
+}  // namespace
+
+Result<std::unique_ptr<Connection>> open_backup(const std::string& backup) {
+  auto connection = connect_checked(QString::fromStdString(backup), Access::look);
+  if (!connection) {
+    return connection;
+  }
+  auto kinship = kinship_of(**connection);
+  if (!kinship) {
+    return passed_on(kinship);
+  }
+  if (*kinship == Kinship::newer) {
+    return refuse("newer_backup", "",
+                  SHIMWRIGHT_TEXT("store", "This backup was written by a newer program: restore it with that."));
+  }
+  if (*kinship == Kinship::empty) {
+    return not_whole("it is empty.");
+  }
+  auto ours = has_own_schema(**connection);
+  if (!ours) {
+    return passed_on(ours);
+  }
+  return *ours ? std::move(connection) : Result<std::unique_ptr<Connection>>(not_whole("its tables are not ours."));
+}
+
+Message told_before_restore(const BackupOffer& offer) {
+  const std::string until = plain_time(offer.last_at_ms);
+  if (!offer.missing || offer.missing->entries == 0) {
+    return {SHIMWRIGHT_TEXT("store",
+                            "The backup {0} is whole and goes to {1}: {2} jobs, {3} entries. Nothing here came after "
+                            "it."),
+            {offer.file, until, std::to_string(offer.jobs), std::to_string(offer.entries)}};
+  }
+  return {
+      SHIMWRIGHT_TEXT("store",
+                      "The backup {0} is whole and goes to {1}: {2} jobs, {3} entries. {4} entries in {5} jobs came "
+                      "after it; they will only be in the file that is kept."),
+      {offer.file, until, std::to_string(offer.jobs), std::to_string(offer.entries),
+       std::to_string(offer.missing->entries), std::to_string(offer.missing->jobs)}};
+}
+
+Result<BackupOffer> look_at_backup(const std::string& store_path, const std::string& backup) {
+  if (auto checked = check_paths(store_path, backup); !checked) {
+    return passed_on(checked);
+  }
+  auto connection = open_backup(backup);
+  return connection ? offer_for(**connection, store_path) : passed_on(connection);
+}
+
+Result<RestoreReport> restore(const std::string& store_path, const std::string& backup, const Opening& opening) {
+  if (auto checked = check_paths(store_path, backup); !checked) {
+    return passed_on(checked);
+  }
+  auto source = open_backup(backup);
+  if (!source) {
+    return passed_on(source);
+  }
+  const QString place = QString::fromStdString(store_path);
+  if (auto made = make_private_folder(QFileInfo(place).absolutePath()); !made) {
+    return passed_on(made);
+  }
+  auto lock = WriterLock::take(place, opening.person, opening.now_ms);
+  if (!lock) {
+    return passed_on(lock);
+  }
+  empty_log_of(place);
+  auto offer = offer_for(**source, store_path);
+  if (!offer) {
+    return passed_on(offer);
+  }
+  auto photos = bring_photos(**source, place, true);
+  if (!photos) {
+    return passed_on(photos);
+  }
+  RestoreReport report{{}, offer->jobs, 0, *photos, 0};
+  const std::vector<Row> erased = erased_here(place);
+  auto replaced =
+      replace_store(**source, place, QStringLiteral(".before-restore-"), [&](Connection& copy) -> Result<void> {
+        auto count = erase_again(copy, erased, opening.now_ms);
+        report.erased = count ? *count : 0;
+        return count ? Result<void>() : passed_on(count);
+      });
+  if (!replaced) {
+    return passed_on(replaced);
+  }
+  report.kept = replaced->kept.toStdString();
+  report.entries = replaced->entries;
+  return report;
+}
+
+}  // namespace shimwright::store
