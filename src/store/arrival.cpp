@@ -31,10 +31,10 @@ Result<bool> arrived(Connection& connection, const std::string& job, std::int64_
   return false;
 }
 
-Result<void> keep_sheet_of_arrival(Connection& connection, const std::string& table, const SheetIssue& issue) {
+Result<void> keep_sheet_of_arrival(Connection& connection, FixedText table, const SheetIssue& issue) {
   const std::string name = issue.name + "\n" + issue.hash;
   return connection.execute(
-      "INSERT INTO " + table +
+      "INSERT INTO " + std::string(table.text()) +
           " (hash, id, name, issue, json, added_at_ms) VALUES (?, ?, ?, ?, ?, ?) ON CONFLICT "
           "(hash) DO NOTHING",
       {issue.hash, issue.id, name, number_value(issue.issue), Bytes{issue.json}, number_value(issue.added_at_ms)});

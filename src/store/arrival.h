@@ -3,6 +3,7 @@
 #include <string>
 
 #include "connection.h"
+#include "fixed_text.h"
 #include "shimwright/store/types.h"
 
 /// What came with a job from another store, and what is known here of where it came from.
@@ -24,7 +25,6 @@ struct Arrival {
 
 /// Keeps an issue for the jobs that came with it. It is not offered for new ones: nobody here entered it. Its name and
 /// number may be taken here by another issue, so its row carries its hash behind the name.
-[[nodiscard]] Result<void> keep_sheet_of_arrival(Connection& connection, const std::string& table,
-                                                 const SheetIssue& issue);
+[[nodiscard]] Result<void> keep_sheet_of_arrival(Connection& connection, FixedText table, const SheetIssue& issue);
 
 }  // namespace shimwright::store
