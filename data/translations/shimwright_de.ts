@@ -2,6 +2,25 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de" sourcelanguage="en">
 <context>
+    <name>DataSection</name>
+    <message>
+        <source>To another laptop, in three steps</source>
+        <translation>Auf einen anderen Laptop, in drei Schritten</translation>
+    </message>
+    <message>
+        <source>1  Here: choose a folder on a stick as the folder for backups, and back up now. The folder photos beside the backup belongs to it.</source>
+        <translation>1  Hier: einen Ordner auf einem Stick als Ordner für Sicherungen wählen und jetzt sichern. Der Ordner photos neben der Sicherung gehört dazu.</translation>
+    </message>
+    <message>
+        <source>2  There: install Shimwright, start it, and begin your own workshop. What you enter is replaced by what comes.</source>
+        <translation>2  Dort: Shimwright installieren, starten und eine eigene Werkstatt beginnen. Was dabei eingegeben wird, ersetzt danach das Mitgebrachte.</translation>
+    </message>
+    <message>
+        <source>3  There, on this page: look at the backup on the stick and go back to it. From then on enter nothing here any more.</source>
+        <translation>3  Dort, auf dieser Seite: die Sicherung auf dem Stick ansehen und zu ihr zurückgehen. Ab dann hier nichts mehr eingeben.</translation>
+    </message>
+</context>
+<context>
     <name>QLabel</name>
     <message>
         <source>demonstration values</source>
@@ -3111,10 +3130,6 @@
         <translation>Worte der Auswahl</translation>
     </message>
     <message>
-        <source>Passes the step (blank: yes)</source>
-        <translation>Lässt den Schritt durch (leer: ja)</translation>
-    </message>
-    <message>
         <source>Add a choice</source>
         <translation>Auswahl hinzufügen</translation>
     </message>
@@ -3315,10 +3330,6 @@
         <translation>dick nach dünn</translation>
     </message>
     <message>
-        <source>Say what is known of the seat beforehand</source>
-        <translation>Angeben, was vom Sitz vorher bekannt ist</translation>
-    </message>
-    <message>
         <source>Seat known beforehand</source>
         <translation>Sitz, vorher bekannt</translation>
     </message>
@@ -3439,10 +3450,6 @@
         <translation>Messpunkt hinzufügen</translation>
     </message>
     <message>
-        <source>Say how much float a mm of shim takes</source>
-        <translation>Angeben, wie viel Lüftspiel ein mm Passscheibe nimmt</translation>
-    </message>
-    <message>
         <source>Float lost per mm of shim</source>
         <translation>Lüftspielverlust je mm Passscheibe</translation>
     </message>
@@ -3545,6 +3552,26 @@
     <message>
         <source>In steps of</source>
         <translation>In Schritten von</translation>
+    </message>
+    <message>
+        <source>Order of the steps</source>
+        <translation>Reihenfolge der Schritte</translation>
+    </message>
+    <message>
+        <source>Stands after</source>
+        <translation>Steht nach</translation>
+    </message>
+    <message>
+        <source>Passes the step</source>
+        <translation>Überholt den Schritt</translation>
+    </message>
+    <message>
+        <source>Add what is known of the seat</source>
+        <translation>Eintragen, was vom Sitz bekannt ist</translation>
+    </message>
+    <message>
+        <source>Add the float lost per mm of shim</source>
+        <translation>Eintragen, wie viel Lüftspiel ein mm Passscheibe nimmt</translation>
     </message>
 </context>
 <context>
@@ -5347,6 +5374,26 @@
         <source>Program number %1 holds the lock. Ask there first: where two programs write in one store, entries are lost. Break the lock only where that program or its machine is gone.</source>
         <translation>Programm Nummer %1 hält die Sperre. Zuerst dort fragen: wo zwei Programme in einen Datenbestand schreiben, gehen Einträge verloren. Die Sperre nur brechen, wenn jenes Programm oder sein Rechner weg ist.</translation>
     </message>
+    <message>
+        <source>The last backup</source>
+        <translation>Die letzte Sicherung</translation>
+    </message>
+    <message>
+        <source>Put this backup in its place</source>
+        <translation>Diese Sicherung an seine Stelle setzen</translation>
+    </message>
+    <message>
+        <source>Looking for the last whole backup in %1.</source>
+        <translation>Die letzte heile Sicherung in %1 wird gesucht.</translation>
+    </message>
+    <message>
+        <source>The damaged store is kept as a file beside it.</source>
+        <translation>Der beschädigte Datenbestand bleibt als Datei daneben erhalten.</translation>
+    </message>
+    <message>
+        <source>There is no whole backup of this store in %1. Bring the folder of your backups back, and try again; keep the damaged file as it is.</source>
+        <translation>In %1 ist keine heile Sicherung dieses Datenbestands. Den Ordner der Sicherungen zurückbringen und noch einmal versuchen; die beschädigte Datei so lassen, wie sie ist.</translation>
+    </message>
 </context>
 <context>
     <name>shimwright::shell::MainWindow</name>
@@ -5402,6 +5449,22 @@
     <message>
         <source>This picture cannot be read; choose it again.</source>
         <translation>Dieses Bild ist nicht lesbar; noch einmal wählen.</translation>
+    </message>
+    <message>
+        <source>The backup is being put in the place of the damaged store</source>
+        <translation>Die Sicherung wird an die Stelle des beschädigten Datenbestands gesetzt</translation>
+    </message>
+    <message>
+        <source>This is the last whole backup. The damaged store is kept: %1</source>
+        <translation>Das ist die letzte heile Sicherung. Der beschädigte Datenbestand ist erhalten: %1</translation>
+    </message>
+    <message>
+        <source>The store is going back to the backup</source>
+        <translation>Der Datenbestand geht auf die Sicherung zurück</translation>
+    </message>
+    <message>
+        <source>This is the backup: %1 jobs, and %2 entries found equal one by one. What was here before is kept: %3</source>
+        <translation>Das ist die Sicherung: %1 Aufträge, und %2 Einträge einzeln als gleich befunden. Was vorher hier war, ist erhalten: %3</translation>
     </message>
 </context>
 <context>
@@ -5576,6 +5639,17 @@
     <message>
         <source>demo</source>
         <translation>Demo</translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::shell::WaitPage</name>
+    <message>
+        <source>Progress</source>
+        <translation>Fortschritt</translation>
+    </message>
+    <message>
+        <source>Leave the machine on until this is done. What was in the store before is kept.</source>
+        <translation>Das Gerät anlassen, bis das getan ist. Was vorher im Datenbestand war, bleibt erhalten.</translation>
     </message>
 </context>
 <context>
@@ -5786,19 +5860,7 @@
     </message>
 </context>
 <context>
-    <name>shimwright::workshop::DataSection</name>
-    <message>
-        <source>Stopping at the next step.</source>
-        <translation>Hält beim nächsten Schritt an.</translation>
-    </message>
-    <message>
-        <source>Data and backup</source>
-        <translation>Daten und Sicherung</translation>
-    </message>
-    <message>
-        <source>The store</source>
-        <translation>Der Datenbestand</translation>
-    </message>
+    <name>shimwright::workshop::BackupCard</name>
     <message>
         <source>Backup</source>
         <translation>Sicherung</translation>
@@ -5808,32 +5870,32 @@
         <translation>Von hier wurde noch keine Sicherung angelegt.</translation>
     </message>
     <message>
-        <source>Keep backups on another disk. Jobs go on while one is made; it is checked before it takes its name.</source>
-        <translation>Sicherungen auf einer anderen Platte aufbewahren. Die Arbeit geht weiter, während eine entsteht; sie wird geprüft, bevor sie ihren Namen bekommt.</translation>
+        <source>A backup is made by itself every day, checked before it takes its name, and kept for a week: one file for each day of the week. The file before each change of the store&apos;s form is kept for good. Jobs go on meanwhile.</source>
+        <translation>Eine Sicherung entsteht jeden Tag von selbst, wird geprüft, bevor sie ihren Namen bekommt, und eine Woche lang aufgehoben: eine Datei für jeden Wochentag. Die Datei vor jeder Änderung der Form des Datenbestands bleibt für immer. Die Arbeit geht derweil weiter.</translation>
     </message>
     <message>
         <source>Back up now</source>
         <translation>Jetzt sichern</translation>
     </message>
     <message>
-        <source>Progress of the backup</source>
-        <translation>Fortschritt der Sicherung</translation>
+        <source>Choose another folder</source>
+        <translation>Anderen Ordner wählen</translation>
     </message>
     <message>
-        <source>Stop</source>
-        <translation>Anhalten</translation>
+        <source>Choose a folder for backups, on a second disk or a share.</source>
+        <translation>Einen Ordner für Sicherungen wählen, auf einer zweiten Platte oder Freigabe.</translation>
     </message>
     <message>
-        <source>1 job</source>
-        <translation>1 Auftrag</translation>
+        <source>Folder: %1</source>
+        <translation>Ordner: %1</translation>
     </message>
     <message>
-        <source>%1 jobs</source>
-        <translation>%1 Aufträge</translation>
+        <source>It lies on the same disk as the store: choose one on a second disk or a share.</source>
+        <translation>Er liegt auf derselben Platte wie der Datenbestand: einen auf einer zweiten Platte oder Freigabe wählen.</translation>
     </message>
     <message>
-        <source>Last backup: %1, %2</source>
-        <translation>Letzte Sicherung: %1, %2</translation>
+        <source>Last verified backup: %1, %2</source>
+        <translation>Letzte geprüfte Sicherung: %1, %2</translation>
     </message>
     <message>
         <source>The backup is being made.</source>
@@ -5843,9 +5905,12 @@
         <source>Backup made and checked: %1 entries, %2 photos.</source>
         <translation>Sicherung angelegt und geprüft: %1 Einträge, %2 Fotos.</translation>
     </message>
+</context>
+<context>
+    <name>shimwright::workshop::DataSection</name>
     <message>
-        <source>d MMM yyyy, hh:mm</source>
-        <translation>d. MMM yyyy, hh:mm</translation>
+        <source>Data and backup</source>
+        <translation>Daten und Sicherung</translation>
     </message>
 </context>
 <context>
@@ -5995,6 +6060,57 @@
     <message>
         <source>Kept: readings with %1 carry this from now on.</source>
         <translation>Gespeichert: Messwerte mit %1 tragen das ab jetzt.</translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::workshop::JobFileCard</name>
+    <message>
+        <source>A job for another workshop</source>
+        <translation>Ein Auftrag für eine andere Werkstatt</translation>
+    </message>
+    <message>
+        <source>A whole job goes into one file: entries, sheets, seal, and photos as they were taken, with the place where the camera wrote it down. Personal texts are in it unless they were erased.</source>
+        <translation>Ein ganzer Auftrag geht in eine Datei: Einträge, Arbeitsplan und Datenblatt, Siegel und Fotos, wie sie aufgenommen wurden, mit dem Ort, falls die Kamera ihn notiert hat. Persönliche Texte sind darin, wenn sie nicht gelöscht wurden.</translation>
+    </message>
+    <message>
+        <source>Job number</source>
+        <translation>Auftragsnummer</translation>
+    </message>
+    <message>
+        <source>Write the job to a file</source>
+        <translation>Den Auftrag in eine Datei schreiben</translation>
+    </message>
+    <message>
+        <source>Take in a job from a file</source>
+        <translation>Einen Auftrag aus einer Datei aufnehmen</translation>
+    </message>
+    <message>
+        <source>There is no job of this number in the store: look at the number again.</source>
+        <translation>Kein Auftrag dieser Nummer im Datenbestand: die Nummer noch einmal ansehen.</translation>
+    </message>
+    <message>
+        <source>The job is being written.</source>
+        <translation>Der Auftrag wird geschrieben.</translation>
+    </message>
+    <message>
+        <source>Written and read again: %1</source>
+        <translation>Geschrieben und wieder gelesen: %1</translation>
+    </message>
+    <message>
+        <source>The file is being looked through.</source>
+        <translation>Die Datei wird durchgesehen.</translation>
+    </message>
+    <message>
+        <source>Job %1 is here already, with all its entries.</source>
+        <translation>Auftrag %1 ist schon hier, mit allen Einträgen.</translation>
+    </message>
+    <message>
+        <source>Job %1 was taken in: %2 entries, %3 photos.</source>
+        <translation>Auftrag %1 wurde aufgenommen: %2 Einträge, %3 Fotos.</translation>
+    </message>
+    <message>
+        <source>Job %1 went on: %2 entries were added to the %3 that are here.</source>
+        <translation>Auftrag %1 ging weiter: %2 Einträge kamen zu den %3 hier dazu.</translation>
     </message>
 </context>
 <context>
@@ -6209,6 +6325,37 @@
     </message>
 </context>
 <context>
+    <name>shimwright::workshop::RestoreCard</name>
+    <message>
+        <source>Back to a backup</source>
+        <translation>Zurück auf eine Sicherung</translation>
+    </message>
+    <message>
+        <source>What is in the store now is kept as a file beside it. Every entry of the backup is compared, and the window opens again with it.</source>
+        <translation>Was jetzt im Datenbestand ist, bleibt als Datei daneben erhalten. Jeder Eintrag der Sicherung wird verglichen, und das Fenster öffnet sich wieder mit ihr.</translation>
+    </message>
+    <message>
+        <source>Look at a backup</source>
+        <translation>Eine Sicherung ansehen</translation>
+    </message>
+    <message>
+        <source>Go back to this backup</source>
+        <translation>Auf diese Sicherung zurückgehen</translation>
+    </message>
+    <message>
+        <source>Leave the store as it is</source>
+        <translation>Den Datenbestand lassen, wie er ist</translation>
+    </message>
+    <message>
+        <source>Nothing was changed.</source>
+        <translation>Nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>The backup is being looked at.</source>
+        <translation>Die Sicherung wird angesehen.</translation>
+    </message>
+</context>
+<context>
     <name>shimwright::workshop::SheetForm</name>
     <message>
         <source>Part of the sheet</source>
@@ -6259,8 +6406,12 @@
         <translation>Als Ausgabe %1 speichern</translation>
     </message>
     <message>
-        <source>Not kept yet: %1 values are still to be filled in or put right; the first: %2</source>
-        <translation>Noch nicht gespeichert: %1 Werte sind noch auszufüllen oder zu berichtigen; der erste: %2</translation>
+        <source>the first of them is in sight.</source>
+        <translation>das erste davon ist zu sehen.</translation>
+    </message>
+    <message>
+        <source>Not kept yet, %1 to be filled in or put right: %2</source>
+        <translation>Noch nicht gespeichert, %1 auszufüllen oder richtigzustellen: %2</translation>
     </message>
 </context>
 <context>
@@ -6446,6 +6597,53 @@
     </message>
 </context>
 <context>
+    <name>shimwright::workshop::StoreCard</name>
+    <message>
+        <source>The store</source>
+        <translation>Der Datenbestand</translation>
+    </message>
+    <message>
+        <source>The check goes through every entry, reading and photo and compares it with what was written. Jobs go on meanwhile.</source>
+        <translation>Die Prüfung geht jeden Eintrag, jeden Messwert und jedes Foto durch und vergleicht sie mit dem, was geschrieben wurde. Die Arbeit geht derweil weiter.</translation>
+    </message>
+    <message>
+        <source>Check the store</source>
+        <translation>Den Datenbestand prüfen</translation>
+    </message>
+    <message>
+        <source>1 job</source>
+        <translation>1 Auftrag</translation>
+    </message>
+    <message>
+        <source>%1 jobs</source>
+        <translation>%1 Aufträge</translation>
+    </message>
+    <message>
+        <source>%1, %2 with photos</source>
+        <translation>%1, %2 mit Fotos</translation>
+    </message>
+    <message>
+        <source>The store is being checked.</source>
+        <translation>Der Datenbestand wird geprüft.</translation>
+    </message>
+    <message>
+        <source>All is as it was written: %1 jobs, %2 entries, %3 photos.</source>
+        <translation>Alles ist, wie es geschrieben wurde: %1 Aufträge, %2 Einträge, %3 Fotos.</translation>
+    </message>
+    <message>
+        <source>Sealed in another store: %1.</source>
+        <translation>In einem anderen Datenbestand versiegelt: %1.</translation>
+    </message>
+    <message>
+        <source>%1 things are not as they were written. Keep the store as it is, and look at your last backup.</source>
+        <translation>%1 Dinge sind nicht, wie sie geschrieben wurden. Den Datenbestand so lassen und die letzte Sicherung ansehen.</translation>
+    </message>
+    <message>
+        <source>and %1 more</source>
+        <translation>und %1 mehr</translation>
+    </message>
+</context>
+<context>
     <name>shimwright::workshop::TrayRow</name>
     <message>
         <source>Or lay all sizes of the tray at once:</source>
@@ -6496,6 +6694,21 @@
     <message>
         <source>choose</source>
         <translation>wählen</translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::workshop::WorkCard</name>
+    <message>
+        <source>Stop</source>
+        <translation>Anhalten</translation>
+    </message>
+    <message>
+        <source>Progress</source>
+        <translation>Fortschritt</translation>
+    </message>
+    <message>
+        <source>Stopping at the next step.</source>
+        <translation>Hält beim nächsten Schritt an.</translation>
     </message>
 </context>
 <context>
@@ -6816,10 +7029,6 @@
         <translation>Im Datenbestand gibt es keinen Auftrag dieses Fahrzeugs; seine Nummer noch einmal ansehen.</translation>
     </message>
     <message>
-        <source>The damaged store could not be kept beside its place, so nothing was changed; look whether the disk is full.</source>
-        <translation>Der beschädigte Datenbestand ließ sich nicht daneben aufbewahren, deshalb wurde nichts geändert; nachsehen, ob die Platte voll ist.</translation>
-    </message>
-    <message>
         <source>The backup {0} is whole and goes to {1}: {2} jobs, {3} entries. What came after it the damaged store does not show any more.</source>
         <translation>Die Sicherung {0} ist heil und reicht bis {1}: {2} Aufträge, {3} Einträge. Was danach kam, zeigt der beschädigte Datenbestand nicht mehr.</translation>
     </message>
@@ -6911,6 +7120,110 @@
         <source>This draft is not in the store: it became an issue or was thrown away.</source>
         <translation>Dieser Entwurf ist nicht im Datenbestand: er wurde eine Ausgabe oder verworfen.</translation>
     </message>
+    <message>
+        <source>This photo of the job is gone or changed, so the job file would not be whole; run the check of the store.</source>
+        <translation>Dieses Foto des Auftrags fehlt oder ist verändert, die Auftragsdatei wäre also nicht ganz; die Prüfung des Datenbestands laufen lassen.</translation>
+    </message>
+    <message>
+        <source>This job is not as it was written, so it is not handed on; run the check of the store: {0}</source>
+        <translation>Dieser Auftrag ist nicht, wie er geschrieben wurde, und wird darum nicht weitergegeben; die Prüfung des Datenbestands laufen lassen: {0}</translation>
+    </message>
+    <message>
+        <source>Something other than an older file of this job lies there and is not written over; choose another name.</source>
+        <translation>Dort liegt etwas anderes als eine ältere Datei dieses Auftrags und wird nicht überschrieben; einen anderen Namen wählen.</translation>
+    </message>
+    <message>
+        <source>The export was stopped; no file was left.</source>
+        <translation>Das Schreiben wurde angehalten; es blieb keine Datei.</translation>
+    </message>
+    <message>
+        <source>The import was stopped; the store is as it was.</source>
+        <translation>Die Aufnahme wurde angehalten; der Datenbestand ist, wie er war.</translation>
+    </message>
+    <message>
+        <source>From entry {0} on this job went another way here than in the file, so it stays as it is; what the file has more can be noted by hand.</source>
+        <translation>Ab Eintrag {0} ging dieser Auftrag hier anders weiter als in der Datei, er bleibt also, wie er ist; was die Datei mehr hat, lässt sich von Hand notieren.</translation>
+    </message>
+    <message>
+        <source>“{0}” of the file is “{1}” here; the name here stays.</source>
+        <translation>„{0}“ der Datei heißt hier „{1}“; der Name hier bleibt.</translation>
+    </message>
+    <message>
+        <source>This job file does not hold together here, so nothing was taken from it: have it exported anew.</source>
+        <translation>Diese Auftragsdatei passt hier nicht zusammen, darum wurde nichts daraus genommen: sie neu schreiben lassen.</translation>
+    </message>
+    <message>
+        <source>Another job here has the number {0} as well: tell the two apart by vehicle and date.</source>
+        <translation>Ein anderer Auftrag hier hat auch die Nummer {0}: die beiden nach Fahrzeug und Datum unterscheiden.</translation>
+    </message>
+    <message>
+        <source>This is no job file of this program, or its beginning was changed.</source>
+        <translation>Das ist keine Auftragsdatei dieses Programms, oder ihr Anfang wurde verändert.</translation>
+    </message>
+    <message>
+        <source>This job file is not as it was written, its end may be missing: have it exported anew.</source>
+        <translation>Diese Auftragsdatei ist nicht, wie sie geschrieben wurde, ihr Ende kann fehlen: sie neu schreiben lassen.</translation>
+    </message>
+    <message>
+        <source>This stands twice in the job file; have it exported anew.</source>
+        <translation>Das steht zweimal in der Auftragsdatei; sie neu schreiben lassen.</translation>
+    </message>
+    <message>
+        <source>A text in quotation marks has to stand here.</source>
+        <translation>Hier muss ein Text in Anführungszeichen stehen.</translation>
+    </message>
+    <message>
+        <source>This job file was written by a newer program: take it in with that.</source>
+        <translation>Diese Auftragsdatei stammt von einem neueren Programm: sie mit diesem aufnehmen.</translation>
+    </message>
+    <message>
+        <source>This file cannot be read: look whether it is there and may be read.</source>
+        <translation>Diese Datei ist nicht lesbar: nachsehen, ob sie da ist und gelesen werden darf.</translation>
+    </message>
+    <message>
+        <source>This job file is larger than any of this program; have it looked at.</source>
+        <translation>Diese Auftragsdatei ist größer als jede dieses Programms; sie ansehen lassen.</translation>
+    </message>
+    <message>
+        <source>The copy of the backup does not hold the same entries as the backup, so it is not used; look after the disk.</source>
+        <translation>Die Kopie der Sicherung hat nicht dieselben Einträge wie die Sicherung und wird darum nicht verwendet; nach der Platte sehen.</translation>
+    </message>
+    <message>
+        <source>What is there could not be kept beside its place, so nothing was changed; look after the disk.</source>
+        <translation>Was da ist, ließ sich nicht daneben aufheben, darum wurde nichts geändert; nach der Platte sehen.</translation>
+    </message>
+    <message>
+        <source>This photo of the backup is gone or changed: the folder photos has to lie beside the backup.</source>
+        <translation>Dieses Foto der Sicherung fehlt oder ist verändert: der Ordner photos muss neben der Sicherung liegen.</translation>
+    </message>
+    <message>
+        <source>This backup is not whole, so it takes no place: {0}</source>
+        <translation>Diese Sicherung ist nicht heil und tritt an keine Stelle: {0}</translation>
+    </message>
+    <message>
+        <source>This is a backup of another store, and there are jobs in this one: take single jobs in by their files, or begin a new store for the backup.</source>
+        <translation>Das ist die Sicherung eines anderen Datenbestands, und in diesem sind Aufträge: einzelne Aufträge aus ihren Dateien aufnehmen, oder für die Sicherung einen neuen Datenbestand beginnen.</translation>
+    </message>
+    <message>
+        <source>This is the store itself: choose a backup of it.</source>
+        <translation>Das ist der Datenbestand selbst: eine Sicherung davon wählen.</translation>
+    </message>
+    <message>
+        <source>This backup was written by a newer program: restore it with that.</source>
+        <translation>Diese Sicherung stammt von einem neueren Programm: mit diesem darauf zurückgehen.</translation>
+    </message>
+    <message>
+        <source>The backup {0} is whole and goes to {1}: {2} jobs, {3} entries. Nothing here came after it.</source>
+        <translation>Die Sicherung {0} ist heil und reicht bis {1}: {2} Aufträge, {3} Einträge. Hier kam danach nichts dazu.</translation>
+    </message>
+    <message>
+        <source>The backup {0} is whole and goes to {1}: {2} jobs, {3} entries. {4} entries in {5} jobs came after it; they will only be in the file that is kept.</source>
+        <translation>Die Sicherung {0} ist heil und reicht bis {1}: {2} Aufträge, {3} Einträge. Danach kamen {4} Einträge in {5} Aufträgen dazu; sie sind dann nur in der Datei, die aufgehoben wird.</translation>
+    </message>
+    <message>
+        <source>This job is whole and signed with keys known here; it was sealed in another store, and what that one held besides is not shown here.</source>
+        <translation>Dieser Auftrag ist heil und mit hier bekannten Schlüsseln unterschrieben; er wurde in einem anderen Datenbestand versiegelt, und was jener sonst enthielt, ist hier nicht zu sehen.</translation>
+    </message>
 </context>
 <context>
     <name>vehicle</name>
@@ -6949,6 +7262,13 @@
     <message>
         <source>One character 17 times is no vehicle number; read the number from the vehicle.</source>
         <translation>17-mal dasselbe Zeichen ist keine Fahrzeugnummer; die Nummer am Fahrzeug ablesen.</translation>
+    </message>
+</context>
+<context>
+    <name>widgets</name>
+    <message>
+        <source>d MMM yyyy, hh:mm</source>
+        <translation>d. MMM yyyy, hh:mm</translation>
     </message>
 </context>
 <context>
@@ -7067,26 +7387,6 @@
     <message>
         <source>%1, issue %2</source>
         <translation>%1, Ausgabe %2</translation>
-    </message>
-    <message>
-        <source>%1 stages, %2 steps; short name %3</source>
-        <translation>%1 Abschnitte, %2 Schritte; Kurzname %3</translation>
-    </message>
-    <message>
-        <source>Stage</source>
-        <translation>Abschnitt</translation>
-    </message>
-    <message>
-        <source>Steps</source>
-        <translation>Schritte</translation>
-    </message>
-    <message>
-        <source>Hold points</source>
-        <translation>Haltepunkte</translation>
-    </message>
-    <message>
-        <source>Save as a blank sheet of paper</source>
-        <translation>Als leeres Blatt zum Ausfüllen speichern</translation>
     </message>
     <message>
         <source>yes</source>
@@ -7293,10 +7593,6 @@
         <translation>höchstens %1</translation>
     </message>
     <message>
-        <source>Choose the folder for the backup</source>
-        <translation>Ordner für die Sicherung wählen</translation>
-    </message>
-    <message>
         <source>Save the blank sheet as PDF</source>
         <translation>Leeres Blatt als PDF speichern</translation>
     </message>
@@ -7495,6 +7791,26 @@
     <message>
         <source>Save the sheet as a file</source>
         <translation>Blatt als Datei speichern</translation>
+    </message>
+    <message>
+        <source>Choose the backup</source>
+        <translation>Die Sicherung wählen</translation>
+    </message>
+    <message>
+        <source>Choose the file of the job</source>
+        <translation>Die Datei des Auftrags wählen</translation>
+    </message>
+    <message>
+        <source>Files of jobs (*.jsonl);;All files (*)</source>
+        <translation>Auftragsdateien (*.jsonl);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>Choose the folder for the file of the job</source>
+        <translation>Den Ordner für die Auftragsdatei wählen</translation>
+    </message>
+    <message>
+        <source>Choose the folder for backups</source>
+        <translation>Den Ordner für Sicherungen wählen</translation>
     </message>
 </context>
 </TS>

@@ -2,6 +2,25 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="fr" sourcelanguage="en">
 <context>
+    <name>DataSection</name>
+    <message>
+        <source>To another laptop, in three steps</source>
+        <translation>Vers un autre ordinateur, en trois étapes</translation>
+    </message>
+    <message>
+        <source>1  Here: choose a folder on a stick as the folder for backups, and back up now. The folder photos beside the backup belongs to it.</source>
+        <translation>1  Ici : choisir un dossier sur une clé comme dossier des sauvegardes, et sauvegarder maintenant. Le dossier photos à côté de la sauvegarde en fait partie.</translation>
+    </message>
+    <message>
+        <source>2  There: install Shimwright, start it, and begin your own workshop. What you enter is replaced by what comes.</source>
+        <translation>2  Là-bas : installer Shimwright, le démarrer et commencer un atelier. Ce qui y est saisi sera remplacé par ce qui arrive.</translation>
+    </message>
+    <message>
+        <source>3  There, on this page: look at the backup on the stick and go back to it. From then on enter nothing here any more.</source>
+        <translation>3  Là-bas, sur cette page : regarder la sauvegarde de la clé et y revenir. À partir de là, ne plus rien saisir ici.</translation>
+    </message>
+</context>
+<context>
     <name>QLabel</name>
     <message>
         <source>demonstration values</source>
@@ -3111,10 +3130,6 @@
         <translation>Texte du choix</translation>
     </message>
     <message>
-        <source>Passes the step (blank: yes)</source>
-        <translation>Fait passer l’étape (vide&#xa0;: oui)</translation>
-    </message>
-    <message>
         <source>Add a choice</source>
         <translation>Ajouter un choix</translation>
     </message>
@@ -3315,10 +3330,6 @@
         <translation>d’épais à mince</translation>
     </message>
     <message>
-        <source>Say what is known of the seat beforehand</source>
-        <translation>Dire ce qu’on sait d’avance de l’assise</translation>
-    </message>
-    <message>
         <source>Seat known beforehand</source>
         <translation>Assise connue d’avance</translation>
     </message>
@@ -3439,10 +3450,6 @@
         <translation>Ajouter un point</translation>
     </message>
     <message>
-        <source>Say how much float a mm of shim takes</source>
-        <translation>Dire combien de jeu prend un mm de cale</translation>
-    </message>
-    <message>
         <source>Float lost per mm of shim</source>
         <translation>Jeu perdu par mm de cale</translation>
     </message>
@@ -3545,6 +3552,26 @@
     <message>
         <source>In steps of</source>
         <translation>Par pas de</translation>
+    </message>
+    <message>
+        <source>Order of the steps</source>
+        <translation>Ordre des étapes</translation>
+    </message>
+    <message>
+        <source>Stands after</source>
+        <translation>Vient après</translation>
+    </message>
+    <message>
+        <source>Passes the step</source>
+        <translation>Dépasse l’étape</translation>
+    </message>
+    <message>
+        <source>Add what is known of the seat</source>
+        <translation>Ajouter ce qui est connu de l’assise</translation>
+    </message>
+    <message>
+        <source>Add the float lost per mm of shim</source>
+        <translation>Ajouter le jeu perdu par mm de cale</translation>
     </message>
 </context>
 <context>
@@ -5347,6 +5374,26 @@
         <source>Program number %1 holds the lock. Ask there first: where two programs write in one store, entries are lost. Break the lock only where that program or its machine is gone.</source>
         <translation>Le programme numéro %1 tient le verrou. Y demander d’abord&#xa0;: quand deux programmes écrivent dans une base, des entrées se perdent. Ne forcer le verrou que si ce programme ou sa machine n’est plus là.</translation>
     </message>
+    <message>
+        <source>The last backup</source>
+        <translation>La dernière sauvegarde</translation>
+    </message>
+    <message>
+        <source>Put this backup in its place</source>
+        <translation>Mettre cette sauvegarde à sa place</translation>
+    </message>
+    <message>
+        <source>Looking for the last whole backup in %1.</source>
+        <translation>Recherche de la dernière sauvegarde intacte dans %1.</translation>
+    </message>
+    <message>
+        <source>The damaged store is kept as a file beside it.</source>
+        <translation>La base endommagée est gardée comme fichier à côté.</translation>
+    </message>
+    <message>
+        <source>There is no whole backup of this store in %1. Bring the folder of your backups back, and try again; keep the damaged file as it is.</source>
+        <translation>Aucune sauvegarde intacte de cette base dans %1. Rapporter le dossier des sauvegardes et réessayer ; garder le fichier endommagé tel quel.</translation>
+    </message>
 </context>
 <context>
     <name>shimwright::shell::MainWindow</name>
@@ -5402,6 +5449,22 @@
     <message>
         <source>This picture cannot be read; choose it again.</source>
         <translation>Cette image ne peut pas être lue&#xa0;; la choisir à nouveau.</translation>
+    </message>
+    <message>
+        <source>The backup is being put in the place of the damaged store</source>
+        <translation>La sauvegarde prend la place de la base endommagée</translation>
+    </message>
+    <message>
+        <source>This is the last whole backup. The damaged store is kept: %1</source>
+        <translation>C’est la dernière sauvegarde intacte. La base endommagée est gardée : %1</translation>
+    </message>
+    <message>
+        <source>The store is going back to the backup</source>
+        <translation>La base revient à la sauvegarde</translation>
+    </message>
+    <message>
+        <source>This is the backup: %1 jobs, and %2 entries found equal one by one. What was here before is kept: %3</source>
+        <translation>C’est la sauvegarde : %1 interventions, et %2 entrées trouvées égales une à une. Ce qui était ici avant est gardé : %3</translation>
     </message>
 </context>
 <context>
@@ -5576,6 +5639,17 @@
     <message>
         <source>demo</source>
         <translation>démo</translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::shell::WaitPage</name>
+    <message>
+        <source>Progress</source>
+        <translation>Avancement</translation>
+    </message>
+    <message>
+        <source>Leave the machine on until this is done. What was in the store before is kept.</source>
+        <translation>Laisser la machine allumée jusqu’à la fin. Ce qui était dans la base avant est gardé.</translation>
     </message>
 </context>
 <context>
@@ -5786,19 +5860,7 @@
     </message>
 </context>
 <context>
-    <name>shimwright::workshop::DataSection</name>
-    <message>
-        <source>Stopping at the next step.</source>
-        <translation>S’arrête à la prochaine étape.</translation>
-    </message>
-    <message>
-        <source>Data and backup</source>
-        <translation>Données et sauvegarde</translation>
-    </message>
-    <message>
-        <source>The store</source>
-        <translation>La base</translation>
-    </message>
+    <name>shimwright::workshop::BackupCard</name>
     <message>
         <source>Backup</source>
         <translation>Sauvegarde</translation>
@@ -5808,32 +5870,32 @@
         <translation>Aucune sauvegarde n’a encore été faite d’ici.</translation>
     </message>
     <message>
-        <source>Keep backups on another disk. Jobs go on while one is made; it is checked before it takes its name.</source>
-        <translation>Garder les sauvegardes sur un autre disque. Le travail continue pendant qu’une se fait&#xa0;; elle est vérifiée avant de prendre son nom.</translation>
+        <source>A backup is made by itself every day, checked before it takes its name, and kept for a week: one file for each day of the week. The file before each change of the store&apos;s form is kept for good. Jobs go on meanwhile.</source>
+        <translation>Une sauvegarde se fait d’elle-même chaque jour, est contrôlée avant de prendre son nom, et gardée une semaine : un fichier par jour de la semaine. Le fichier d’avant chaque changement de forme de la base est gardé pour toujours. Le travail continue pendant ce temps.</translation>
     </message>
     <message>
         <source>Back up now</source>
         <translation>Sauvegarder maintenant</translation>
     </message>
     <message>
-        <source>Progress of the backup</source>
-        <translation>Avancement de la sauvegarde</translation>
+        <source>Choose another folder</source>
+        <translation>Choisir un autre dossier</translation>
     </message>
     <message>
-        <source>Stop</source>
-        <translation>Arrêter</translation>
+        <source>Choose a folder for backups, on a second disk or a share.</source>
+        <translation>Choisir un dossier pour les sauvegardes, sur un second disque ou un partage.</translation>
     </message>
     <message>
-        <source>1 job</source>
-        <translation>1 intervention</translation>
+        <source>Folder: %1</source>
+        <translation>Dossier : %1</translation>
     </message>
     <message>
-        <source>%1 jobs</source>
-        <translation>%1 interventions</translation>
+        <source>It lies on the same disk as the store: choose one on a second disk or a share.</source>
+        <translation>Il est sur le même disque que la base : en choisir un sur un second disque ou un partage.</translation>
     </message>
     <message>
-        <source>Last backup: %1, %2</source>
-        <translation>Dernière sauvegarde&#xa0;: %1, %2</translation>
+        <source>Last verified backup: %1, %2</source>
+        <translation>Dernière sauvegarde contrôlée : %1, %2</translation>
     </message>
     <message>
         <source>The backup is being made.</source>
@@ -5841,11 +5903,14 @@
     </message>
     <message>
         <source>Backup made and checked: %1 entries, %2 photos.</source>
-        <translation>Sauvegarde faite et vérifiée&#xa0;: %1 entrées, %2 photos.</translation>
+        <translation>Sauvegarde faite et contrôlée : %1 entrées, %2 photos.</translation>
     </message>
+</context>
+<context>
+    <name>shimwright::workshop::DataSection</name>
     <message>
-        <source>d MMM yyyy, hh:mm</source>
-        <translation>d MMM yyyy, hh:mm</translation>
+        <source>Data and backup</source>
+        <translation>Données et sauvegarde</translation>
     </message>
 </context>
 <context>
@@ -5995,6 +6060,57 @@
     <message>
         <source>Kept: readings with %1 carry this from now on.</source>
         <translation>Enregistré&#xa0;: les mesures avec %1 en tiennent compte désormais.</translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::workshop::JobFileCard</name>
+    <message>
+        <source>A job for another workshop</source>
+        <translation>Une intervention pour un autre atelier</translation>
+    </message>
+    <message>
+        <source>A whole job goes into one file: entries, sheets, seal, and photos as they were taken, with the place where the camera wrote it down. Personal texts are in it unless they were erased.</source>
+        <translation>Une intervention entière va dans un fichier : entrées, fiches, sceau et photos telles qu’elles ont été prises, avec le lieu si l’appareil l’a noté. Les textes personnels y sont, sauf s’ils ont été effacés.</translation>
+    </message>
+    <message>
+        <source>Job number</source>
+        <translation>Numéro d’intervention</translation>
+    </message>
+    <message>
+        <source>Write the job to a file</source>
+        <translation>Écrire l’intervention dans un fichier</translation>
+    </message>
+    <message>
+        <source>Take in a job from a file</source>
+        <translation>Prendre une intervention d’un fichier</translation>
+    </message>
+    <message>
+        <source>There is no job of this number in the store: look at the number again.</source>
+        <translation>Aucune intervention de ce numéro dans la base : revoir le numéro.</translation>
+    </message>
+    <message>
+        <source>The job is being written.</source>
+        <translation>L’intervention est en cours d’écriture.</translation>
+    </message>
+    <message>
+        <source>Written and read again: %1</source>
+        <translation>Écrit et relu : %1</translation>
+    </message>
+    <message>
+        <source>The file is being looked through.</source>
+        <translation>Le fichier est en cours d’examen.</translation>
+    </message>
+    <message>
+        <source>Job %1 is here already, with all its entries.</source>
+        <translation>L’intervention %1 est déjà ici, avec toutes ses entrées.</translation>
+    </message>
+    <message>
+        <source>Job %1 was taken in: %2 entries, %3 photos.</source>
+        <translation>L’intervention %1 a été prise : %2 entrées, %3 photos.</translation>
+    </message>
+    <message>
+        <source>Job %1 went on: %2 entries were added to the %3 that are here.</source>
+        <translation>L’intervention %1 a continué : %2 entrées s’ajoutent aux %3 d’ici.</translation>
     </message>
 </context>
 <context>
@@ -6209,6 +6325,37 @@
     </message>
 </context>
 <context>
+    <name>shimwright::workshop::RestoreCard</name>
+    <message>
+        <source>Back to a backup</source>
+        <translation>Revenir à une sauvegarde</translation>
+    </message>
+    <message>
+        <source>What is in the store now is kept as a file beside it. Every entry of the backup is compared, and the window opens again with it.</source>
+        <translation>Ce qui est maintenant dans la base est gardé comme fichier à côté. Chaque entrée de la sauvegarde est comparée, et la fenêtre se rouvre avec elle.</translation>
+    </message>
+    <message>
+        <source>Look at a backup</source>
+        <translation>Regarder une sauvegarde</translation>
+    </message>
+    <message>
+        <source>Go back to this backup</source>
+        <translation>Revenir à cette sauvegarde</translation>
+    </message>
+    <message>
+        <source>Leave the store as it is</source>
+        <translation>Laisser la base telle quelle</translation>
+    </message>
+    <message>
+        <source>Nothing was changed.</source>
+        <translation>Rien n’a été changé.</translation>
+    </message>
+    <message>
+        <source>The backup is being looked at.</source>
+        <translation>La sauvegarde est en cours d’examen.</translation>
+    </message>
+</context>
+<context>
     <name>shimwright::workshop::SheetForm</name>
     <message>
         <source>Part of the sheet</source>
@@ -6259,8 +6406,12 @@
         <translation>Enregistrer comme édition %1</translation>
     </message>
     <message>
-        <source>Not kept yet: %1 values are still to be filled in or put right; the first: %2</source>
-        <translation>Pas encore enregistré&#xa0;: %1 valeurs restent à remplir ou à corriger&#xa0;; la première&#xa0;: %2</translation>
+        <source>the first of them is in sight.</source>
+        <translation>le premier est en vue.</translation>
+    </message>
+    <message>
+        <source>Not kept yet, %1 to be filled in or put right: %2</source>
+        <translation>Pas encore enregistré, %1 à remplir ou à corriger : %2</translation>
     </message>
 </context>
 <context>
@@ -6446,6 +6597,53 @@
     </message>
 </context>
 <context>
+    <name>shimwright::workshop::StoreCard</name>
+    <message>
+        <source>The store</source>
+        <translation>La base</translation>
+    </message>
+    <message>
+        <source>The check goes through every entry, reading and photo and compares it with what was written. Jobs go on meanwhile.</source>
+        <translation>Le contrôle parcourt chaque entrée, chaque mesure et chaque photo et les compare à ce qui a été écrit. Le travail continue pendant ce temps.</translation>
+    </message>
+    <message>
+        <source>Check the store</source>
+        <translation>Contrôler la base</translation>
+    </message>
+    <message>
+        <source>1 job</source>
+        <translation>1 intervention</translation>
+    </message>
+    <message>
+        <source>%1 jobs</source>
+        <translation>%1 interventions</translation>
+    </message>
+    <message>
+        <source>%1, %2 with photos</source>
+        <translation>%1, %2 avec les photos</translation>
+    </message>
+    <message>
+        <source>The store is being checked.</source>
+        <translation>La base est en cours de contrôle.</translation>
+    </message>
+    <message>
+        <source>All is as it was written: %1 jobs, %2 entries, %3 photos.</source>
+        <translation>Tout est comme cela a été écrit : %1 interventions, %2 entrées, %3 photos.</translation>
+    </message>
+    <message>
+        <source>Sealed in another store: %1.</source>
+        <translation>Scellées dans une autre base : %1.</translation>
+    </message>
+    <message>
+        <source>%1 things are not as they were written. Keep the store as it is, and look at your last backup.</source>
+        <translation>%1 choses ne sont pas comme elles ont été écrites. Garder la base telle quelle et regarder la dernière sauvegarde.</translation>
+    </message>
+    <message>
+        <source>and %1 more</source>
+        <translation>et %1 de plus</translation>
+    </message>
+</context>
+<context>
     <name>shimwright::workshop::TrayRow</name>
     <message>
         <source>Or lay all sizes of the tray at once:</source>
@@ -6496,6 +6694,21 @@
     <message>
         <source>choose</source>
         <translation>choisir</translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::workshop::WorkCard</name>
+    <message>
+        <source>Stop</source>
+        <translation>Arrêter</translation>
+    </message>
+    <message>
+        <source>Progress</source>
+        <translation>Avancement</translation>
+    </message>
+    <message>
+        <source>Stopping at the next step.</source>
+        <translation>S’arrête à la prochaine étape.</translation>
     </message>
 </context>
 <context>
@@ -6816,10 +7029,6 @@
         <translation>Il n’y a pas d’intervention de ce véhicule dans la base&#xa0;; revoir son numéro.</translation>
     </message>
     <message>
-        <source>The damaged store could not be kept beside its place, so nothing was changed; look whether the disk is full.</source>
-        <translation>La base abîmée n’a pas pu être gardée à côté de sa place, donc rien n’a été changé&#xa0;; voir si le disque est plein.</translation>
-    </message>
-    <message>
         <source>The backup {0} is whole and goes to {1}: {2} jobs, {3} entries. What came after it the damaged store does not show any more.</source>
         <translation>La sauvegarde {0} est intacte et va jusqu’à {1}&#xa0;: {2} interventions, {3} entrées. Ce qui est venu après, la base abîmée ne le montre plus.</translation>
     </message>
@@ -6911,6 +7120,110 @@
         <source>This draft is not in the store: it became an issue or was thrown away.</source>
         <translation>Ce brouillon n’est pas dans la base&#xa0;: il est devenu une édition ou a été jeté.</translation>
     </message>
+    <message>
+        <source>This photo of the job is gone or changed, so the job file would not be whole; run the check of the store.</source>
+        <translation>Cette photo de l’intervention a disparu ou changé, le fichier ne serait donc pas entier ; lancer le contrôle de la base.</translation>
+    </message>
+    <message>
+        <source>This job is not as it was written, so it is not handed on; run the check of the store: {0}</source>
+        <translation>Cette intervention n’est pas comme elle a été écrite, elle n’est donc pas transmise ; lancer le contrôle de la base : {0}</translation>
+    </message>
+    <message>
+        <source>Something other than an older file of this job lies there and is not written over; choose another name.</source>
+        <translation>Il y a là autre chose qu’un fichier plus ancien de cette intervention, et cela n’est pas écrasé ; choisir un autre nom.</translation>
+    </message>
+    <message>
+        <source>The export was stopped; no file was left.</source>
+        <translation>L’écriture a été arrêtée ; aucun fichier n’est resté.</translation>
+    </message>
+    <message>
+        <source>The import was stopped; the store is as it was.</source>
+        <translation>La prise a été arrêtée ; la base est comme avant.</translation>
+    </message>
+    <message>
+        <source>From entry {0} on this job went another way here than in the file, so it stays as it is; what the file has more can be noted by hand.</source>
+        <translation>À partir de l’entrée {0}, cette intervention a continué autrement ici que dans le fichier, elle reste donc comme elle est ; ce que le fichier a de plus peut être noté à la main.</translation>
+    </message>
+    <message>
+        <source>“{0}” of the file is “{1}” here; the name here stays.</source>
+        <translation>« {0} » du fichier est « {1} » ici ; le nom d’ici reste.</translation>
+    </message>
+    <message>
+        <source>This job file does not hold together here, so nothing was taken from it: have it exported anew.</source>
+        <translation>Ce fichier d’intervention n’est pas cohérent ici, rien n’en a donc été pris : le faire écrire à nouveau.</translation>
+    </message>
+    <message>
+        <source>Another job here has the number {0} as well: tell the two apart by vehicle and date.</source>
+        <translation>Une autre intervention ici a aussi le numéro {0} : distinguer les deux par le véhicule et la date.</translation>
+    </message>
+    <message>
+        <source>This is no job file of this program, or its beginning was changed.</source>
+        <translation>Ce n’est pas un fichier d’intervention de ce programme, ou son début a été changé.</translation>
+    </message>
+    <message>
+        <source>This job file is not as it was written, its end may be missing: have it exported anew.</source>
+        <translation>Ce fichier d’intervention n’est pas comme il a été écrit, sa fin peut manquer : le faire écrire à nouveau.</translation>
+    </message>
+    <message>
+        <source>This stands twice in the job file; have it exported anew.</source>
+        <translation>Ceci est deux fois dans le fichier d’intervention ; le faire écrire à nouveau.</translation>
+    </message>
+    <message>
+        <source>A text in quotation marks has to stand here.</source>
+        <translation>Un texte entre guillemets doit se trouver ici.</translation>
+    </message>
+    <message>
+        <source>This job file was written by a newer program: take it in with that.</source>
+        <translation>Ce fichier d’intervention vient d’un programme plus récent : le prendre avec celui-ci.</translation>
+    </message>
+    <message>
+        <source>This file cannot be read: look whether it is there and may be read.</source>
+        <translation>Ce fichier n’est pas lisible : vérifier qu’il est là et peut être lu.</translation>
+    </message>
+    <message>
+        <source>This job file is larger than any of this program; have it looked at.</source>
+        <translation>Ce fichier d’intervention est plus grand que tous ceux de ce programme ; le faire examiner.</translation>
+    </message>
+    <message>
+        <source>The copy of the backup does not hold the same entries as the backup, so it is not used; look after the disk.</source>
+        <translation>La copie de la sauvegarde n’a pas les mêmes entrées que la sauvegarde, elle n’est donc pas utilisée ; vérifier le disque.</translation>
+    </message>
+    <message>
+        <source>What is there could not be kept beside its place, so nothing was changed; look after the disk.</source>
+        <translation>Ce qui est là n’a pas pu être gardé à côté, rien n’a donc été changé ; vérifier le disque.</translation>
+    </message>
+    <message>
+        <source>This photo of the backup is gone or changed: the folder photos has to lie beside the backup.</source>
+        <translation>Cette photo de la sauvegarde a disparu ou changé : le dossier photos doit se trouver à côté de la sauvegarde.</translation>
+    </message>
+    <message>
+        <source>This backup is not whole, so it takes no place: {0}</source>
+        <translation>Cette sauvegarde n’est pas intacte, elle ne prend donc aucune place : {0}</translation>
+    </message>
+    <message>
+        <source>This is a backup of another store, and there are jobs in this one: take single jobs in by their files, or begin a new store for the backup.</source>
+        <translation>C’est la sauvegarde d’une autre base, et il y a des interventions dans celle-ci : prendre les interventions une à une par leurs fichiers, ou commencer une nouvelle base pour la sauvegarde.</translation>
+    </message>
+    <message>
+        <source>This is the store itself: choose a backup of it.</source>
+        <translation>C’est la base elle-même : en choisir une sauvegarde.</translation>
+    </message>
+    <message>
+        <source>This backup was written by a newer program: restore it with that.</source>
+        <translation>Cette sauvegarde vient d’un programme plus récent : y revenir avec celui-ci.</translation>
+    </message>
+    <message>
+        <source>The backup {0} is whole and goes to {1}: {2} jobs, {3} entries. Nothing here came after it.</source>
+        <translation>La sauvegarde {0} est intacte et va jusqu’à {1} : {2} interventions, {3} entrées. Rien ici n’est venu après.</translation>
+    </message>
+    <message>
+        <source>The backup {0} is whole and goes to {1}: {2} jobs, {3} entries. {4} entries in {5} jobs came after it; they will only be in the file that is kept.</source>
+        <translation>La sauvegarde {0} est intacte et va jusqu’à {1} : {2} interventions, {3} entrées. {4} entrées dans {5} interventions sont venues après ; elles ne seront que dans le fichier gardé.</translation>
+    </message>
+    <message>
+        <source>This job is whole and signed with keys known here; it was sealed in another store, and what that one held besides is not shown here.</source>
+        <translation>Cette intervention est intacte et signée de clés connues ici ; elle a été scellée dans une autre base, et ce que celle-là contenait d’autre n’est pas montré ici.</translation>
+    </message>
 </context>
 <context>
     <name>vehicle</name>
@@ -6949,6 +7262,13 @@
     <message>
         <source>One character 17 times is no vehicle number; read the number from the vehicle.</source>
         <translation>17 fois le même caractère n’est pas un numéro de véhicule&#xa0;; lire le numéro sur le véhicule.</translation>
+    </message>
+</context>
+<context>
+    <name>widgets</name>
+    <message>
+        <source>d MMM yyyy, hh:mm</source>
+        <translation>d MMM yyyy, hh:mm</translation>
     </message>
 </context>
 <context>
@@ -7067,26 +7387,6 @@
     <message>
         <source>%1, issue %2</source>
         <translation>%1, édition %2</translation>
-    </message>
-    <message>
-        <source>%1 stages, %2 steps; short name %3</source>
-        <translation>%1 phases, %2 étapes&#xa0;; nom court %3</translation>
-    </message>
-    <message>
-        <source>Stage</source>
-        <translation>Phase</translation>
-    </message>
-    <message>
-        <source>Steps</source>
-        <translation>Étapes</translation>
-    </message>
-    <message>
-        <source>Hold points</source>
-        <translation>Points d’arrêt</translation>
-    </message>
-    <message>
-        <source>Save as a blank sheet of paper</source>
-        <translation>Enregistrer comme fiche vierge sur papier</translation>
     </message>
     <message>
         <source>yes</source>
@@ -7293,10 +7593,6 @@
         <translation>au plus %1</translation>
     </message>
     <message>
-        <source>Choose the folder for the backup</source>
-        <translation>Choisir le dossier de la sauvegarde</translation>
-    </message>
-    <message>
         <source>Save the blank sheet as PDF</source>
         <translation>Enregistrer la fiche vierge en PDF</translation>
     </message>
@@ -7495,6 +7791,26 @@
     <message>
         <source>Save the sheet as a file</source>
         <translation>Enregistrer la fiche dans un fichier</translation>
+    </message>
+    <message>
+        <source>Choose the backup</source>
+        <translation>Choisir la sauvegarde</translation>
+    </message>
+    <message>
+        <source>Choose the file of the job</source>
+        <translation>Choisir le fichier de l’intervention</translation>
+    </message>
+    <message>
+        <source>Files of jobs (*.jsonl);;All files (*)</source>
+        <translation>Fichiers d’intervention (*.jsonl);;Tous les fichiers (*)</translation>
+    </message>
+    <message>
+        <source>Choose the folder for the file of the job</source>
+        <translation>Choisir le dossier pour le fichier de l’intervention</translation>
+    </message>
+    <message>
+        <source>Choose the folder for backups</source>
+        <translation>Choisir le dossier des sauvegardes</translation>
     </message>
 </context>
 </TS>

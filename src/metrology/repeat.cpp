@@ -19,9 +19,12 @@ std::optional<MeanReading> mean_reading(const std::vector<double>& readings, con
   if (readings.empty()) {
     return std::nullopt;
   }
-  MeanReading mean{readings.size(), mean_of(readings), sample_deviation(readings), 0.0};
+  // In one order always, so that the last binary place of the sum does not tell in which they were taken.
+  std::vector<double> sorted = readings;
+  std::sort(sorted.begin(), sorted.end());
+  MeanReading mean{sorted.size(), mean_of(sorted), sample_deviation(sorted), 0.0};
   const double one = std::max(mean.deviation.value_or(0.0), instrument.repeatability);
-  mean.u = std::hypot(one / std::sqrt(static_cast<double>(readings.size())), of_rounding(instrument.resolution),
+  mean.u = std::hypot(one / std::sqrt(static_cast<double>(sorted.size())), of_rounding(instrument.resolution),
                       instrument.mpe / std::sqrt(3.0));
   return mean;
 }

@@ -49,7 +49,7 @@ TEST_CASE("each section shows its own") {
                                                                   {"section-instruments", "Instruments"},
                                                                   {"section-trays", "large D7"},
                                                                   {"section-own", "This workshop"},
-                                                                  {"section-data", "Keep backups on another disk"},
+                                                                  {"section-data", "Back to a backup"},
                                                                   {"section-spec-sheets", "D7, issue 2"}};
   for (const auto& [name, text] : sections) {
     QTest::mouseClick(bench.button(name), Qt::LeftButton);
