@@ -18,8 +18,9 @@ Exit look_only(const std::string& path, const std::string& backup) {
   }
   ordered_json line{
       {"backup", offer->file}, {"last_at_ms", offer->last_at_ms}, {"jobs", offer->jobs}, {"entries", offer->entries}};
-  if (offer->missing) {
-    line["missing"] = {{"jobs", offer->missing->jobs}, {"entries", offer->missing->entries}};
+  const auto& missing = offer->missing;
+  if (missing) {
+    line["missing"] = {{"jobs", missing->jobs}, {"entries", missing->entries}};
   }
   complain(store::told_before_restore(*offer).in_english());
   say(line.dump());
