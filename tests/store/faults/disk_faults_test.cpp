@@ -8,7 +8,7 @@
 
 #include "connection.h"
 #include "copy.h"
-#include "faulty_disk.h"
+#include "each_call.h"
 #include "opening.h"
 #include "shimwright/store/backup.h"
 #include "shimwright/store/check.h"
@@ -20,32 +20,11 @@ using namespace test;
 
 namespace {
 
-constexpr Fault all_faults[] = {Fault::no_space, Fault::broken, Fault::read_only, Fault::not_permitted, Fault::removed};
-
-/// Lets the nth call fail, for n from 1 on, until `attempt` meets no fault any more. `after` sees each outcome with the
-/// disk whole again. Gives how many calls there were.
 int fail_each_call(FaultyDisk& disk, Fault fault, const std::function<Result<void>()>& attempt,
                    const std::function<void(bool succeeded)>& after) {
-  for (int nth = 1;; ++nth) {
-    INFO("fault " << int(fault) << ", call " << nth);
-    disk.fail_at(nth, fault);
-    const Result<void> outcome = attempt();
-    const bool failed = disk.has_failed();
-    disk.heal();
-    if (!outcome) {
-      static const std::set<std::string> told = {"disk_full", "disk_fault",  "cannot_open",
-                                                 "look_only", "not_durable", "schema_step"};
-      INFO(outcome.error().code << ": " << outcome.error().in_english());
-      CHECK(failed);
-      CHECK(told.count(outcome.error().code) == 1);
-      CHECK(outcome.error().in_english().back() == '.');
-    }
-    after(outcome.has_value());
-    if (!failed) {
-      REQUIRE(outcome);
-      return nth - 1;
-    }
-  }
+  static const std::set<std::string> told = {"disk_full", "disk_fault",  "cannot_open",
+                                             "look_only", "not_durable", "schema_step"};
+  return test::fail_each_call(disk, fault, attempt, after, told);
 }
 
 Result<void> no_content(const Result<BackupReport>& result) {

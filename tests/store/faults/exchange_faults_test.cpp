@@ -3,8 +3,8 @@
 #include <functional>
 #include <set>
 
+#include "each_call.h"
 #include "exchange.h"
-#include "faulty_disk.h"
 #include "shimwright/store/backup.h"
 #include "shimwright/store/restore.h"
 
@@ -14,32 +14,10 @@ using namespace test;
 
 namespace {
 
-constexpr Fault every_fault[] = {Fault::no_space, Fault::broken, Fault::read_only, Fault::not_permitted,
-                                 Fault::removed};
-
-/// Lets the nth call fail, for n from 1 on, until `attempt` meets no fault any more; `after` sees each outcome with the
-/// disk whole again. Gives how many calls there were.
-int each_call_fails(FaultyDisk& disk, Fault fault, const std::function<Result<void>()>& attempt,
-                    const std::function<void(bool succeeded)>& after) {
-  for (int nth = 1;; ++nth) {
-    INFO("fault " << int(fault) << ", call " << nth);
-    disk.fail_at(nth, fault);
-    const Result<void> outcome = attempt();
-    const bool failed = disk.has_failed();
-    disk.heal();
-    if (!outcome) {
-      static const std::set<std::string> told = {"disk_full", "disk_fault", "cannot_open", "look_only", "not_durable"};
-      INFO(outcome.error().code << ": " << outcome.error().in_english());
-      CHECK(failed);
-      CHECK(told.count(outcome.error().code) == 1);
-      CHECK(outcome.error().in_english().back() == '.');
-    }
-    after(outcome.has_value());
-    if (!failed) {
-      REQUIRE(outcome);
-      return nth - 1;
-    }
-  }
+int fail_each_call(FaultyDisk& disk, Fault fault, const std::function<Result<void>()>& attempt,
+                   const std::function<void(bool succeeded)>& after) {
+  static const std::set<std::string> told = {"disk_full", "disk_fault", "cannot_open", "look_only", "not_durable"};
+  return test::fail_each_call(disk, fault, attempt, after, told);
 }
 
 /// A job with a photo, small, since every call is gone through.
@@ -64,8 +42,8 @@ TEST_CASE("an export that meets a fault leaves the file that was there, and none
   const std::string job = small_job(bench);
   const std::string out = exported(bench, job);
   const QByteArray whole = content_of(out);
-  for (const Fault fault : every_fault) {
-    const int calls = each_call_fails(
+  for (const Fault fault : all_faults) {
+    const int calls = fail_each_call(
         disk, fault, [&] { return export_job(bench.path(), job, out).map([](const ExportReport&) {}); },
         [&](bool) { CHECK(content_of(out) == whole); });
     CHECK(calls >= 4);
@@ -79,9 +57,9 @@ TEST_CASE("an import that meets a fault has taken all or nothing, and goes throu
   const std::string job = small_job(from);
   const std::string file = exported(from, job);
   const auto stored = got(from.store().load(job)).stored;
-  for (const Fault fault : every_fault) {
+  for (const Fault fault : all_faults) {
     auto to = std::make_unique<Workbench>();
-    const int calls = each_call_fails(
+    const int calls = fail_each_call(
         disk, fault, [&] { return import_job(to->path(), file, by_mk()).map([](const ImportReport&) {}); },
         [&](bool succeeded) {
           const auto there = to->store().load(job);
@@ -111,8 +89,8 @@ TEST_CASE(
   const std::string now = bench.file("backups/now.sqlite").toStdString();
   static_cast<void>(got(back_up(bench.path(), now)));
   const Opening opening{Mode::read_write, "Mara Kern", monday_ms};
-  for (const Fault fault : every_fault) {
-    const int calls = each_call_fails(
+  for (const Fault fault : all_faults) {
+    const int calls = fail_each_call(
         disk, fault,
         [&] {
           if (fault == Fault::broken) {
@@ -155,10 +133,10 @@ TEST_CASE("putting a backup back that meets a fault keeps the damaged file, and 
   bench.close();
   const Opening opening{Mode::read_write, "Mara Kern", monday_ms};
   const QByteArray damaged = content_of(bench.path()).left(9000);
-  for (const Fault fault : every_fault) {
+  for (const Fault fault : all_faults) {
     put_file(QString::fromStdString(bench.path()), damaged);
     int kept = 0;
-    const int calls = each_call_fails(
+    const int calls = fail_each_call(
         disk, fault, [&] { return put_back(bench.path(), backup, opening).map([](const std::string&) {}); },
         [&](bool succeeded) {
           if (!succeeded && content_of(bench.path()) == damaged) {
