@@ -95,7 +95,7 @@ std::vector<CommandEntry> signing_commands() {
        true, run_sign},
       {"addendum", "addendum JOB --store FILE --person NAME --reason TEXT --text TEXT [--folder DIR]",
        "Adds to a sealed job, signed with the PIN read from standard input.", false, run_addendum},
-      {"verify", "verify FILE [--key PEM | --store FILE], or: verify --store FILE --job JOB",
+      {"verify", "verify FILE [--key PEM | --store FILE], or: verify --store FILE --job JOB | --code TEXT",
        "Prints one line: whole and ours, whole but by an unknown key, or changed and where. Exit 0 for the first, else "
        "1.",
        false, run_verify},
