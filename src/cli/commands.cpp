@@ -31,8 +31,9 @@ std::vector<CommandEntry> bench_commands() {
        "swapped\n"
        "characters are forgiven from four characters on.",
        false, run_find},
-      {"record", "record JOB --store FILE [--pdf OUT] [--json OUT] [--summary] [--paper a4|letter]",
-       "Writes the record of a job (its number or id) as PDF, as canonical JSON, or as plain sentences.", true,
+      {"record", "record JOB --store FILE [--pdf OUT] [--json OUT] [--slip OUT] [--summary] [--paper a4|letter]",
+       "Writes the record of a job (its number or id) as PDF, as canonical JSON, or as plain sentences; or the slip (A5) "
+       "for who goes on with it.", true,
        run_record},
       {"check", "check --store FILE",
        "Checks the chain of every job, what is derived from the entries, the photos and the file itself. Prints each\n"

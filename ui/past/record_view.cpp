@@ -50,6 +50,7 @@ RecordView::RecordView(store::Store& store, RecordWays ways, QWidget* parent)
       result_(nullptr),
       zoom_(nullptr),
       save_(nullptr),
+      slip_(nullptr),
       print_(nullptr),
       stop_(nullptr) {
   build();
@@ -119,6 +120,8 @@ QWidget* RecordView::bar() {
   row->addStretch(1);
   row = widgets::lay_in<QHBoxLayout>(both, 6);
   row->addStretch(1);
+  slip_ = button(tr("Slip for the next shift"), "button-slip", Kind::plain);
+  connect(slip_, &QAbstractButton::clicked, this, &RecordView::print_slip);
   print_ = button(tr("Print"), "button-print", Kind::plain);
   connect(print_, &QAbstractButton::clicked, this, &RecordView::print);
   save_ = button(tr("Save as PDF"), "button-save-pdf", Kind::main);
@@ -183,6 +186,7 @@ void RecordView::show_pages() {
   }
   save_->setEnabled(record_.has_value());
   print_->setEnabled(record_.has_value());
+  slip_->setVisible(record_ && !record_->job.closed);
   zoom();
   area_->verticalScrollBar()->setValue(0);
   say_page();
@@ -226,6 +230,23 @@ void RecordView::print() {
        tr("Stopped. Pages the printer had already may still come out.")});
 }
 
+void RecordView::print_slip() {
+  if (run_->runs() || !fonts_) {
+    return;
+  }
+  const auto slip = store::shift_slip_of(*store_, job_);
+  if (!slip) {
+    say_result(widgets::say(slip.error()), false);
+    return;
+  }
+  auto printer = printer_for_slip(*slip);
+  if (ways_.choose_printer(*printer)) {
+    run(slip_to_printer(std::move(printer), *slip, *fonts_),
+        {tr("Printing page %1 of %2"), tr("Handed to the printer."),
+         tr("Stopped. Pages the printer had already may still come out.")});
+  }
+}
+
 QString RecordView::suggested_file() const {
   QString name = tr("record-%1").arg(record_ ? widgets::qt(record_->job.number) : QString());
   for (QChar& each : name) {
@@ -247,6 +268,7 @@ void RecordView::show_run(bool runs) {
   const bool stop_had_focus = stop_->hasFocus();
   save_->setEnabled(!runs && record_.has_value());
   print_->setEnabled(!runs && record_.has_value());
+  slip_->setEnabled(!runs);
   stop_->setVisible(runs);
   if (runs) {
     stop_->setFocus();

@@ -118,6 +118,17 @@ TEST_CASE("printing goes page by page to the printer that was chosen") {
   CHECK(record.text("record-result") == "Handed to the printer.");
 }
 
+TEST_CASE("a job under way has a slip for the next shift, a finished one has none") {
+  RecordBench under_way("large-gauge-fit");
+  under_way.file = under_way.bench.file("slip.pdf");
+  under_way.press("button-slip");
+  REQUIRE(QTest::qWaitFor([&] { return !under_way.stop_shown(); }));
+  CHECK(QFile::exists(under_way.file));
+  CHECK(under_way.text("record-result") == "Handed to the printer.");
+  const RecordBench finished;
+  CHECK(finished.view.findChild<QAbstractButton*>("button-slip")->isHidden());
+}
+
 TEST_CASE("Escape and Back go back") {
   RecordBench record("large-gauge-fit");
   int backs = 0;

@@ -61,6 +61,7 @@ class RecordView : public QWidget {
   [[nodiscard]] QWidget* state_line();
   void save();
   void print();
+  void print_slip();
   void show_record(record::Record record);
   [[nodiscard]] QString suggested_file() const;
   void run(PageSteps steps, RunTexts texts);
@@ -86,6 +87,7 @@ class RecordView : public QWidget {
   QLabel* result_;
   widgets::Button* zoom_;
   widgets::Button* save_;
+  widgets::Button* slip_;
   widgets::Button* print_;
   widgets::Button* stop_;
   bool fits_ = true;
