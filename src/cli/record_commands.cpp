@@ -9,6 +9,7 @@
 #include "sheets.h"
 #include "shimwright/print/page_painter.h"
 #include "shimwright/print/pdf.h"
+#include "shimwright/print/pictures.h"
 #include "shimwright/record/record_json.h"
 #include "shimwright/record/summary.h"
 #include "shimwright/store/job_record.h"
@@ -65,7 +66,8 @@ void sealed_in_this_go(record::Record& record) {
 }  // namespace
 
 Exit run_record(const std::vector<std::string>& words) {
-  auto arguments = read_arguments(words, {1, 1, {"store", "pdf", "json", "paper", "slip"}, {"store"}, {"summary"}});
+  auto arguments =
+      read_arguments(words, {1, 1, {"store", "pdf", "json", "paper", "slip"}, {"store"}, {"summary", "photos"}});
   if (!arguments) {
     return refused(arguments.error());
   }
@@ -90,6 +92,10 @@ Exit run_record(const std::vector<std::string>& words) {
     say(sentence);
   }
   if (const auto pdf = arguments->options.find("pdf"); pdf != arguments->options.end()) {
+    if (arguments->flags.count("photos") != 0) {
+      record->pictures = print::pictures_for_paper(
+          *record, [&store](const std::string& sha256) { return (*store)->photo_path(sha256); });
+    }
     if (auto written = print::write_pdf(*record, absolute(pdf->second), *paper); !written) {
       return failed(written.error());
     }

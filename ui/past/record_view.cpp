@@ -14,6 +14,7 @@
 #include "printing.h"
 #include "seal_box.h"
 #include "shimwright/print/page_painter.h"
+#include "shimwright/print/pictures.h"
 #include "shimwright/record/layout.h"
 #include "shimwright/store/job_record.h"
 #include "shimwright/widgets/child.h"
@@ -50,6 +51,7 @@ RecordView::RecordView(store::Store& store, RecordWays ways, QWidget* parent)
       result_(nullptr),
       zoom_(nullptr),
       save_(nullptr),
+      photos_(nullptr),
       slip_(nullptr),
       print_(nullptr),
       stop_(nullptr) {
@@ -120,6 +122,9 @@ QWidget* RecordView::bar() {
   row->addStretch(1);
   row = widgets::lay_in<QHBoxLayout>(both, 6);
   row->addStretch(1);
+  photos_ = button(tr("With photos"), "button-photos", Kind::plain);
+  photos_->setCheckable(true);
+  connect(photos_, &QAbstractButton::toggled, this, &RecordView::show_photos);
   slip_ = button(tr("Slip for the next shift"), "button-slip", Kind::plain);
   connect(slip_, &QAbstractButton::clicked, this, &RecordView::print_slip);
   print_ = button(tr("Print"), "button-print", Kind::plain);
@@ -161,6 +166,8 @@ RecordView::~RecordView() {
 void RecordView::show_job(const std::string& job) {
   job_ = job;
   just_sealed_ = false;
+  record_.reset();
+  photos_->setChecked(false);
   show_pages();
   if (seal_ != nullptr) {
     seal_->show_job(job);
@@ -177,6 +184,7 @@ void RecordView::show_pages() {
     }
   }
   if (record && fonts_) {
+    put_pictures(*record, photos_->isChecked());
     show_record(std::move(*record));
   } else {
     record_.reset();
@@ -186,6 +194,7 @@ void RecordView::show_pages() {
   }
   save_->setEnabled(record_.has_value());
   print_->setEnabled(record_.has_value());
+  photos_->setVisible(record_ && !record_->photos.empty());
   slip_->setVisible(record_ && !record_->job.closed);
   zoom();
   area_->verticalScrollBar()->setValue(0);
@@ -230,6 +239,24 @@ void RecordView::print() {
        tr("Stopped. Pages the printer had already may still come out.")});
 }
 
+void RecordView::put_pictures(record::Record& record, bool shown) const {
+  record.pictures.clear();
+  if (shown) {
+    record.pictures =
+        print::pictures_for_paper(record, [this](const std::string& sha256) { return store_->photo_path(sha256); });
+  }
+}
+
+void RecordView::show_photos(bool shown) {
+  if (!record_) {
+    return;
+  }
+  record::Record record = std::move(*record_);
+  put_pictures(record, shown);
+  show_record(std::move(record));
+  zoom();
+}
+
 void RecordView::print_slip() {
   if (run_->runs() || !fonts_) {
     return;
@@ -269,6 +296,7 @@ void RecordView::show_run(bool runs) {
   save_->setEnabled(!runs && record_.has_value());
   print_->setEnabled(!runs && record_.has_value());
   slip_->setEnabled(!runs);
+  photos_->setEnabled(!runs);
   stop_->setVisible(runs);
   if (runs) {
     stop_->setFocus();
