@@ -5230,10 +5230,6 @@
         <translation>wie vorgefunden nicht gemessen</translation>
     </message>
     <message>
-        <source>no final float</source>
-        <translation>kein Lüftspiel am Ende</translation>
-    </message>
-    <message>
         <source>float as found: %1</source>
         <translation>Lüftspiel wie vorgefunden: %1</translation>
     </message>
@@ -5328,6 +5324,18 @@
     <message>
         <source>%1 jobs</source>
         <translation>%1 Aufträge</translation>
+    </message>
+    <message>
+        <source>float so far</source>
+        <translation>bisher</translation>
+    </message>
+    <message>
+        <source>no float yet</source>
+        <translation>noch kein Lüftspiel</translation>
+    </message>
+    <message>
+        <source>float so far: %1</source>
+        <translation>Lüftspiel bisher: %1</translation>
     </message>
 </context>
 <context>

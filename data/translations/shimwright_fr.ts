@@ -5230,10 +5230,6 @@
         <translation>non mesuré à l’arrivée</translation>
     </message>
     <message>
-        <source>no final float</source>
-        <translation>pas de jeu à la fin</translation>
-    </message>
-    <message>
         <source>float as found: %1</source>
         <translation>jeu à l’arrivée : %1</translation>
     </message>
@@ -5328,6 +5324,18 @@
     <message>
         <source>%1 jobs</source>
         <translation>%1 interventions</translation>
+    </message>
+    <message>
+        <source>float so far</source>
+        <translation>jusqu’ici</translation>
+    </message>
+    <message>
+        <source>no float yet</source>
+        <translation>pas encore de jeu</translation>
+    </message>
+    <message>
+        <source>float so far: %1</source>
+        <translation>jeu jusqu’ici : %1</translation>
     </message>
 </context>
 <context>

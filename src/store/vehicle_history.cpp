@@ -34,9 +34,7 @@ std::vector<record::Wear> wear_of(const VehicleHistory& history) {
   for (auto job = history.jobs.rbegin(); job != history.jobs.rend(); ++job) {
     lives.push_back(job->life);
   }
-  std::vector<record::Wear> wear = record::wear_of_packs(lives);
-  std::reverse(wear.begin(), wear.end());
-  return wear;
+  return record::wear_of_packs(lives);
 }
 
 Result<std::vector<JobSummary>> jobs_named(const Store& store, const std::vector<std::string>& ids) {

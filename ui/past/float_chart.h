@@ -34,8 +34,8 @@ class FloatChart : public QWidget {
   void set_points(std::vector<ChartPoint> points);
   /// Where each point lies, in pixels.
   [[nodiscard]] std::vector<QPointF> places() const;
-  [[nodiscard]] QSize sizeHint() const override { return {420, 250}; }
-  [[nodiscard]] QSize minimumSizeHint() const override { return {300, 230}; }
+  [[nodiscard]] QSize sizeHint() const override { return {420, 280}; }
+  [[nodiscard]] QSize minimumSizeHint() const override { return {300, 280}; }
 
  protected:
   void paintEvent(QPaintEvent* event) override;

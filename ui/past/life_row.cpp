@@ -76,7 +76,10 @@ void paint_pair(QPainter& painter, const QRect& box, const QString& upper, const
 /// Both discs with the shape of their verdict behind each.
 void paint_floats(QPainter& painter, const QRect& box, const record::JobInLife& job, bool as_found,
                   const widgets::Colours& colours) {
-  paint_pair(painter, box, {}, as_found ? LifeRow::tr("as found") : LifeRow::tr("final float"), colours);
+  const QString caption = as_found     ? LifeRow::tr("as found")
+                          : job.closed ? LifeRow::tr("final float")
+                                       : LifeRow::tr("float so far");
+  paint_pair(painter, box, {}, caption, colours);
   const QFont base = painter.font();
   painter.setFont(type_for(base, widgets::pixels::base, true));
   int left = box.left();
@@ -106,10 +109,13 @@ QString float_words(const record::JobInLife& job, bool as_found) {
     }
   }
   if (said.isEmpty()) {
-    return as_found ? LifeRow::tr("not measured as found") : LifeRow::tr("no final float");
+    return as_found ? LifeRow::tr("not measured as found") : LifeRow::tr("no float yet");
   }
-  return (as_found ? LifeRow::tr("float as found: %1") : LifeRow::tr("final float: %1"))
-      .arg(said.join(QStringLiteral(", ")));
+  const QString all = said.join(QStringLiteral(", "));
+  if (as_found) {
+    return LifeRow::tr("float as found: %1").arg(all);
+  }
+  return job.closed ? LifeRow::tr("final float: %1").arg(all) : LifeRow::tr("float so far: %1").arg(all);
 }
 
 }  // namespace

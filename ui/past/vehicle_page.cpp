@@ -4,6 +4,8 @@
 #include <QFileInfo>
 #include <QKeyEvent>
 #include <QLabel>
+#include <QScrollArea>
+#include <QScrollBar>
 #include <algorithm>
 #include <memory>
 #include <utility>
@@ -230,6 +232,10 @@ void VehiclePage::show_comparison(bool shown) {
     }
     comparison_->set_jobs(std::move(jobs));
   }
+  // What is hidden would hand its focus to no one knows whom.
+  if (focusWidget() != nullptr && (life_->isAncestorOf(focusWidget()) || comparison_->isAncestorOf(focusWidget()))) {
+    compare_->setFocus();
+  }
   comparison_->setVisible(shown);
   life_->setVisible(!shown);
   compare_->set_action_text(shown ? tr("The whole life") : tr("Compare two jobs"));
@@ -310,11 +316,26 @@ bool VehiclePage::eventFilter(QObject* watched, QEvent* event) {
 }
 
 void VehiclePage::keyPressEvent(QKeyEvent* event) {
-  if (event->key() == Qt::Key_Escape) {
-    comparison_->isVisibleTo(this) ? show_comparison(false) : emit back();
-    return;
+  QScrollBar* const scroll = scroll_->findChild<QScrollArea*>()->verticalScrollBar();
+  switch (event->key()) {
+    case Qt::Key_Escape:
+      comparison_->isVisibleTo(this) ? show_comparison(false) : emit back();
+      break;
+    case Qt::Key_PageUp:
+      scroll->setValue(scroll->sliderPosition() - scroll->pageStep());
+      break;
+    case Qt::Key_PageDown:
+      scroll->setValue(scroll->sliderPosition() + scroll->pageStep());
+      break;
+    case Qt::Key_Home:
+      scroll->setValue(scroll->minimum());
+      break;
+    case Qt::Key_End:
+      scroll->setValue(scroll->maximum());
+      break;
+    default:
+      QWidget::keyPressEvent(event);
   }
-  QWidget::keyPressEvent(event);
 }
 
 }  // namespace shimwright::past

@@ -23,6 +23,7 @@ namespace {
 
 constexpr double micrometres_in_mm = 1000.0;
 constexpr double metres_in_km = 1000.0;
+constexpr int heads_line = 1;  // rows of a grid are counted from 1
 constexpr double ms_in_day = 24.0 * 3600 * 1000;
 
 double in_mm(std::int64_t micrometres) {
@@ -71,7 +72,10 @@ ChartPoint point_of(const record::JobInLife& job, const record::FloatInLife& of_
 void add_number_line(QGridLayout* grid, QWidget* table, const QStringList& cells, const char* part) {
   const int line = grid->rowCount();
   for (int at = 0; at < cells.size(); ++at) {
-    grid->addWidget(widgets::child_of<widgets::Text>(table, cells[at], part), line, at);
+    auto* cell = widgets::child_of<widgets::Text>(table, cells[at], part);
+    // A number is not broken into two lines.
+    cell->setWordWrap(at == 1 || line == heads_line);
+    grid->addWidget(cell, line, at);
   }
 }
 

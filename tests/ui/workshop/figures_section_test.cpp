@@ -138,3 +138,16 @@ TEST_CASE("the measurements of the time go to a file in the background") {
   CHECK(it.section.findChild<QLabel*>("period-export-result")->text().startsWith("1 job in: "));
   CHECK(QFile::exists(it.table));
 }
+
+TEST_CASE("figures that are read by themselves leave the focus where it is") {
+  FiguresBench it;
+  REQUIRE(QTest::qWaitForWindowActive(&it.section));
+  auto* span = it.button("button-months-12");
+  span->setFocus();
+  it.read();
+  CHECK(span->hasFocus());
+  it.button("button-read-figures")->setFocus();
+  QTest::keyClick(it.button("button-read-figures"), Qt::Key_Return);
+  REQUIRE(QTest::qWaitFor([&] { return !it.section.works(); }, 60000));
+  CHECK(it.button("button-read-figures")->hasFocus());
+}

@@ -26,7 +26,7 @@ struct VehicleHistory {
 [[nodiscard]] Result<VehicleHistory> vehicle_history(Store& store, const std::string& vehicle_key,
                                                      std::size_t most = 50);
 
-/// How each pack wore, the latest first, as far as the jobs that were read tell it.
+/// How each pack wore, the earliest first, as far as the jobs that were read tell it.
 [[nodiscard]] std::vector<record::Wear> wear_of(const VehicleHistory& history);
 
 /// These jobs as lines of a list, in that order; one that is not there is left out.
