@@ -5,11 +5,11 @@ cd "$(dirname "${BASH_SOURCE[0]}")" || exit 1
 
 readonly BUILD_PACKAGES=(
   g++ cmake ninja-build ccache pkg-config python3 tzdata
-  qt6-base-dev libqt6sql6-sqlite qt6-tools-dev qt6-l10n-tools fonts-open-sans
+  qt6-base-dev libqt6sql6-sqlite qt6-tools-dev qt6-l10n-tools fonts-open-sans libfontconfig-dev
   nlohmann-json3-dev libfmt-dev libexpected-dev libsodium-dev libsqlite3-dev libqrcodegencpp-dev
   catch2 librapidcheck-dev
 )
-readonly TEST_PACKAGES=(git xvfb poppler-utils python3-jsonschema dpkg-dev file desktop-file-utils appstream clang-14 libclang-rt-14-dev clang-tidy-16)
+readonly TEST_PACKAGES=(git xvfb poppler-utils python3-jsonschema dpkg-dev file desktop-file-utils appstream zbar-tools clang-14 libclang-rt-14-dev clang-tidy-16)
 readonly LONG_PACKAGES=(gcovr clazy)
 
 readonly LOGS=build/logs

@@ -973,10 +973,6 @@
         <translation>In {0} liegt keine heile Sicherung dieses Datenbestands: einen anderen Ordner nennen.</translation>
     </message>
     <message>
-        <source>Name a signed file, or a store and a job: see its --help.</source>
-        <translation>Eine signierte Datei nennen, oder Datenbestand und Auftrag: siehe --help.</translation>
-    </message>
-    <message>
         <source>“{0}” is no day: write it as 2026-11-24.</source>
         <translation>„{0}“ ist kein Tag: so schreiben wie 2026-11-24.</translation>
     </message>
@@ -5075,6 +5071,17 @@
     </message>
 </context>
 <context>
+    <name>shimwright::past::CodeCard</name>
+    <message>
+        <source>Vehicle</source>
+        <translation>Fahrzeug</translation>
+    </message>
+    <message>
+        <source>Job</source>
+        <translation>Auftrag</translation>
+    </message>
+</context>
+<context>
     <name>shimwright::past::FloatChart</name>
     <message>
         <source>job %1, %2: as found %3, limits %4 to %5, %6</source>
@@ -5274,10 +5281,6 @@
         <translation>Auftrag</translation>
     </message>
     <message>
-        <source>Disc, pack</source>
-        <translation>Scheibe, Paket</translation>
-    </message>
-    <message>
         <source>Float (%1)</source>
         <translation>Lüftspiel (%1)</translation>
     </message>
@@ -5337,6 +5340,10 @@
         <source>float so far: %1</source>
         <translation>Lüftspiel bisher: %1</translation>
     </message>
+    <message>
+        <source>Disc</source>
+        <translation>Scheibe</translation>
+    </message>
 </context>
 <context>
     <name>shimwright::past::PageColumn</name>
@@ -5350,10 +5357,6 @@
     <message>
         <source>Search past jobs</source>
         <translation>Frühere Aufträge suchen</translation>
-    </message>
-    <message>
-        <source>End or any part of a VIN, plate, job number, customer reference or serial.</source>
-        <translation>Ende oder Teil von FIN, Kennzeichen, Auftragsnummer, Zeichen des Kunden oder Seriennummer.</translation>
     </message>
     <message>
         <source>There is no job in this workshop yet.</source>

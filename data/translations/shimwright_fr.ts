@@ -973,10 +973,6 @@
         <translation>Il n’y a pas de sauvegarde intacte de cette base dans {0}&#xa0;: nommer un autre dossier.</translation>
     </message>
     <message>
-        <source>Name a signed file, or a store and a job: see its --help.</source>
-        <translation>Nommer un fichier signé, ou une base et une intervention&#xa0;: voir son --help.</translation>
-    </message>
-    <message>
         <source>“{0}” is no day: write it as 2026-11-24.</source>
         <translation>« {0} » n’est pas un jour : l’écrire comme 2026-11-24.</translation>
     </message>
@@ -5075,6 +5071,17 @@
     </message>
 </context>
 <context>
+    <name>shimwright::past::CodeCard</name>
+    <message>
+        <source>Vehicle</source>
+        <translation>Véhicule</translation>
+    </message>
+    <message>
+        <source>Job</source>
+        <translation>Intervention</translation>
+    </message>
+</context>
+<context>
     <name>shimwright::past::FloatChart</name>
     <message>
         <source>job %1, %2: as found %3, limits %4 to %5, %6</source>
@@ -5274,10 +5281,6 @@
         <translation>Intervention</translation>
     </message>
     <message>
-        <source>Disc, pack</source>
-        <translation>Disque, bloc</translation>
-    </message>
-    <message>
         <source>Float (%1)</source>
         <translation>Jeu (%1)</translation>
     </message>
@@ -5337,6 +5340,10 @@
         <source>float so far: %1</source>
         <translation>jeu jusqu’ici : %1</translation>
     </message>
+    <message>
+        <source>Disc</source>
+        <translation>Disque</translation>
+    </message>
 </context>
 <context>
     <name>shimwright::past::PageColumn</name>
@@ -5350,10 +5357,6 @@
     <message>
         <source>Search past jobs</source>
         <translation>Chercher dans les interventions passées</translation>
-    </message>
-    <message>
-        <source>End or any part of a VIN, plate, job number, customer reference or serial.</source>
-        <translation>Fin ou partie d’un VIN, d’une immatriculation, d’un numéro d’intervention, d’une référence du client ou d’un n° de série.</translation>
     </message>
     <message>
         <source>There is no job in this workshop yet.</source>

@@ -31,9 +31,12 @@ std::vector<CommandEntry> bench_commands() {
        "swapped\n"
        "characters are forgiven from four characters on.",
        false, run_find},
-      {"record", "record JOB --store FILE [--pdf OUT] [--json OUT] [--summary] [--paper a4|letter]",
-       "Writes the record of a job (its number or id) as PDF, as canonical JSON, or as plain sentences.", true,
-       run_record},
+      {"record",
+       "record JOB --store FILE [--pdf OUT [--photos]] [--json OUT] [--slip OUT] [--summary] [--paper a4|letter]",
+       "Writes the record of a job (its number or id) as PDF, as canonical JSON, or as plain sentences; or the slip "
+       "(A5) "
+       "for who goes on with it.",
+       true, run_record},
       {"check", "check --store FILE",
        "Checks the chain of every job, what is derived from the entries, the photos and the file itself. Prints each\n"
        "finding with its place on standard error and a JSON summary. Exit 1 where anything is off.",
@@ -115,7 +118,7 @@ std::vector<CommandEntry> signing_commands() {
        true, run_sign},
       {"addendum", "addendum JOB --store FILE --person NAME --reason TEXT --text TEXT [--folder DIR]",
        "Adds to a sealed job, signed with the PIN read from standard input.", false, run_addendum},
-      {"verify", "verify FILE [--key PEM | --store FILE], or: verify --store FILE --job JOB",
+      {"verify", "verify FILE [--key PEM | --store FILE], or: verify --store FILE --job JOB | --code TEXT",
        "Prints one line: whole and ours, whole but by an unknown key, or changed and where. Exit 0 for the first, else "
        "1.",
        false, run_verify},

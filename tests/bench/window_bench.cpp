@@ -2,8 +2,10 @@
 #include <chrono>
 #include <cstdlib>
 #include <functional>
+#include <future>
 #include <iostream>
 #include <memory>
+#include <string_view>
 #include <vector>
 
 #include <QAbstractButton>
@@ -19,6 +21,7 @@
 #include "shimwright/bench/job_page.h"
 #include "shimwright/bench/surroundings.h"
 #include "shimwright/print/fonts.h"
+#include "shimwright/shell/early_fonts.h"
 #include "shimwright/shell/program.h"
 #include "shimwright/shell/stores.h"
 #include "shimwright/widgets/style.h"
@@ -27,6 +30,7 @@
 namespace {
 
 using namespace shimwright;
+using namespace std::string_view_literals;
 using Clock = std::chrono::steady_clock;
 
 constexpr double frame_ms = 1000.0 / 60;
@@ -193,7 +197,14 @@ void measure_first_window(const QString& store, int repeats) {
 /// beside an empty window of the toolkit in a process of its own; and what a change of step takes. Without a store on a
 /// demonstration workshop of a few jobs. Median times.
 int main(int argument_count, char** arguments) {
+  std::future<void> fonts_being_read;  // as the program begins
+  if (argument_count > 1 && (arguments[1] == "--ours"sv || arguments[1] == "--jobs"sv)) {
+    fonts_being_read = shell::read_fonts_early();
+  }
   QApplication application(argument_count, arguments);
+  if (fonts_being_read.valid()) {
+    fonts_being_read.wait();
+  }
   const QStringList words = QCoreApplication::arguments();
   LeaveWhenPainted leave(words.value(1) == "--jobs");
   if (words.value(1) == "--empty" || words.value(1) == "--ours" || words.value(1) == "--jobs") {

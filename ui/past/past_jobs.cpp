@@ -1,10 +1,12 @@
 #include "shimwright/past/past_jobs.h"
 
+#include <QFileDialog>
 #include <QKeyEvent>
 #include <QLineEdit>
 #include <algorithm>
 #include <array>
 
+#include "code_card.h"
 #include "job_row.h"
 #include "shimwright/store/vehicle_history.h"
 #include "shimwright/widgets/child.h"
@@ -24,12 +26,21 @@ constexpr int room_for_whole_number = 700;
 
 }  // namespace
 
-PastJobs::PastJobs(store::Store& store, QWidget* parent)
+ChooseSignedFile usual_signed_file() {
+  return [] {
+    return QFileDialog::getOpenFileName(nullptr, PastJobs::tr("Choose a signed record"), QString(),
+                                        PastJobs::tr("Signed records (*.signed.json)"));
+  };
+}
+
+PastJobs::PastJobs(store::Store& store, ChooseSignedFile choose, QWidget* parent)
     : QWidget(parent),
       store_(&store),
+      choose_(std::move(choose)),
       field_(widgets::child_of<QLineEdit>(this)),
       above_rows_(widgets::child_of<widgets::Text>(this, QString(), "strong")),
-      scroll_(widgets::child_of<widgets::Scroll>(this)) {
+      scroll_(widgets::child_of<widgets::Scroll>(this)),
+      card_(widgets::child_of<CodeCard>(scroll_->content())) {
   auto* column = widgets::lay<QVBoxLayout>(this, 12);
   column->setContentsMargins(28, 16, 28, 12);
   auto* top = widgets::lay_in<QHBoxLayout>(column, 16);
@@ -38,14 +49,20 @@ PastJobs::PastJobs(store::Store& store, QWidget* parent)
   field_->setMinimumHeight(58);
   field_->setMaximumWidth(620);
   top->addWidget(field_, 3);
-  top->addWidget(widgets::child_of<widgets::Text>(
-                     this, tr("End or any part of a VIN, plate, job number, customer reference or serial."), "soft"),
-                 2);
+  auto* check = widgets::child_of<widgets::Button>(this, tr("Check a signed file"));
+  check->setObjectName(QStringLiteral("button-check-file"));
+  top->addWidget(check);
+  connect(check, &QAbstractButton::clicked, this, &PastJobs::check_file);
+  column->addWidget(widgets::child_of<widgets::Text>(
+      this,
+      tr("End or any part of a VIN, plate, job number, customer reference or serial; or scan the code of a record."),
+      "soft"));
   above_rows_->setObjectName(QStringLiteral("above-results"));
   column->addWidget(above_rows_);
   column->addWidget(scroll_, 1);
   scroll_->column()->setSpacing(8);
   scroll_->column()->setContentsMargins(0, 0, 8, 8);
+  scroll_->column()->addWidget(card_);
   scroll_->column()->addStretch(1);
   setFocusProxy(field_);
   field_->installEventFilter(this);
@@ -87,16 +104,16 @@ void PastJobs::show_asked() {
 
 void PastJobs::refresh() {
   clear_rows();
+  card_->hide();
   const QString text = field_->text().trimmed();
   if (!text.isEmpty()) {
     asked_.reset();
   }
   if (asked_) {
     show_asked();
-    scroll_->show_top();
-    return;
-  }
-  if (text.size() < shortest_sought) {
+  } else if (store::looks_like_code(widgets::plain(text))) {
+    show_code(field_->text());
+  } else if (text.size() < shortest_sought) {
     show_latest();
   } else {
     show_found(text);
@@ -150,6 +167,40 @@ void PastJobs::show_found(const QString& text) {
     add_row(each.job, Finding{each.place, widgets::qt(each.term), each.exact, text});
   }
   align_buttons();
+}
+
+void PastJobs::show_code(const QString& text) {
+  show_checked(store::read_scanned_code(*store_, widgets::plain(text)));
+}
+
+void PastJobs::check_file() {
+  const QString path = choose_();
+  if (path.isEmpty()) {
+    return;
+  }
+  field_->clear();
+  clear_rows();
+  show_checked(store::check_signed_file(*store_, widgets::plain(path)));
+  scroll_->show_top();
+}
+
+void PastJobs::show_checked(const Result<store::ScannedCode>& checked) {
+  if (!checked) {
+    above_rows_->setText(tr("This does not hold:"));
+    card_->show_fault(checked.error());
+    return;
+  }
+  above_rows_->setText(tr("What was signed"));
+  card_->show_code(*checked);
+  if (const std::optional<std::string>& job = checked->job; job) {
+    const auto numbered = store_->jobs_numbered(checked->values.number);
+    for (const store::JobSummary& each : numbered ? *numbered : std::vector<store::JobSummary>()) {
+      if (each.id == *job) {
+        add_row(each, std::nullopt);
+      }
+    }
+    align_buttons();
+  }
 }
 
 void PastJobs::add_row(const store::JobSummary& job, const std::optional<Finding>& finding) {
@@ -217,6 +268,13 @@ bool PastJobs::move_from_field(int key) {
   if (key == Qt::Key_Escape && asked_) {
     asked_.reset();
     refresh();
+    return true;
+  }
+  // A scanner ends in Enter: what it scanned stays to be compared, and its job is one more Enter away.
+  if ((key == Qt::Key_Return || key == Qt::Key_Enter) && card_->isVisible()) {
+    if (!rows_.empty()) {
+      focus_on(rows_.front().row);
+    }
     return true;
   }
   // Enter with one job found opens it; with more, a person chooses.

@@ -110,8 +110,8 @@ void fill_number_table(const store::VehicleHistory& history, QWidget* table) {
   grid->setVerticalSpacing(4);
   const QString unit = widgets::length_symbol();
   add_number_line(grid, table,
-                  {LifeRow::tr("Job"), LifeRow::tr("Disc, pack"), LifeRow::tr("Float (%1)").arg(unit),
-                   LifeRow::tr("± 95 %"), LifeRow::tr("Limits (%1)").arg(unit), LifeRow::tr("Verdict")},
+                  {LifeRow::tr("Job"), LifeRow::tr("Disc"), LifeRow::tr("Float (%1)").arg(unit), LifeRow::tr("± 95 %"),
+                   LifeRow::tr("Limits (%1)").arg(unit), LifeRow::tr("Verdict")},
                   "soft");
   for (const store::JobOfVehicle& job : history.jobs) {
     for (const record::FloatInLife& each : job.life.floats) {

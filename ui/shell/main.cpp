@@ -9,6 +9,7 @@
 
 #include "shimwright/bench/surroundings.h"
 #include "shimwright/print/fonts.h"
+#include "shimwright/shell/early_fonts.h"
 #include "shimwright/shell/icon.h"
 #include "shimwright/shell/languages.h"
 #include "shimwright/shell/program.h"
@@ -113,6 +114,8 @@ int main(int count, char** raw_words) {
     // Read once, when the application is made.
     qputenv("QT_SCALE_FACTOR", QByteArray::number(settings.size_percent() / 100.0, 'f', 2));
   }
+  const auto fonts_being_read = shell::read_fonts_early();
   QApplication application(count, raw_words);
+  fonts_being_read.wait();  // two that read the list at once read all of it twice
   return run(application, settings);
 }
