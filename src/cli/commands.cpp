@@ -79,6 +79,26 @@ std::vector<CommandEntry> data_commands() {
   };
 }
 
+std::vector<CommandEntry> reading_commands() {
+  return {
+      {"vehicle", "vehicle VIN --store FILE [--csv OUT] [--json OUT]",
+       "Prints one JSON line per job of a vehicle, the latest first, with odometer, shims and floats, and one for "
+       "each\n"
+       "pack whose wear can be told. With --csv and --json the measurements of these jobs are written to a file.",
+       false, run_vehicle},
+      {"measurements", "measurements --from DAY --to DAY --store FILE [--csv OUT] [--json OUT]",
+       "Writes every measurement of the jobs opened from the first day to the last (as 2026-11-24, both with it) as "
+       "CSV\n"
+       "or canonical JSON. Plate and customer reference are in it unless they were erased, the complaint never is.",
+       false, run_measurements},
+      {"figures", "figures --from DAY --to DAY --store FILE [--within-km N] [--within-days N]",
+       "Prints what the jobs opened in these days say of the workshop: jobs per month, shims, trials, second "
+       "assemblies,\n"
+       "and vehicles back within N km and N days of their job before.",
+       false, run_figures},
+  };
+}
+
 std::vector<CommandEntry> signing_commands() {
   return {
       {"pin", "pin --store FILE --person NAME [--change | --forgotten | --key | --end KEY --from DAY]",
@@ -107,7 +127,7 @@ std::vector<CommandEntry> signing_commands() {
 
 std::vector<CommandEntry> all_commands() {
   std::vector<CommandEntry> all = bench_commands();
-  for (const auto& more : {data_commands(), signing_commands()}) {
+  for (const auto& more : {reading_commands(), data_commands(), signing_commands()}) {
     all.insert(all.end(), more.begin(), more.end());
   }
   return all;

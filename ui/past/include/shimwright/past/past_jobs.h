@@ -43,11 +43,14 @@ class PastJobs : public QWidget {
   void refresh();
   /// Looks for this as if it had been typed here.
   void search(const QString& text);
+  /// These jobs and no others, until something is typed.
+  void show_jobs(const QString& heading, std::vector<std::string> jobs);
 
  signals:
   void open_record(const std::string& job);
   void take_up(const std::string& job);
   void new_job_for(const std::string& vehicle_key);
+  void open_vehicle(const std::string& vehicle_key);
 
  protected:
   bool eventFilter(QObject* watched, QEvent* event) override;
@@ -55,11 +58,13 @@ class PastJobs : public QWidget {
  private:
   struct Row {
     JobRow* row;
-    QWidget* beside;  ///< the button that takes it up, or begins a new job
+    QWidget* vehicle;  ///< the button to the page of its vehicle
+    QWidget* beside;   ///< the button that takes it up, or begins a new job
   };
 
   void clear_rows();
   void show_latest();
+  void show_asked();
   void show_code(const QString& text);
   void check_file();
   void show_checked(const Result<store::ScannedCode>& checked);
@@ -78,6 +83,8 @@ class PastJobs : public QWidget {
   widgets::Scroll* scroll_;
   CodeCard* card_;
   std::vector<Row> rows_;
+  QString asked_heading_;
+  std::optional<std::vector<std::string>> asked_;  ///< shown while nothing is typed; unset: the latest
 };
 
 }  // namespace shimwright::past
