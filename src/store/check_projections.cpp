@@ -86,24 +86,27 @@ Result<PrivateTexts> readable_texts(Connection& connection, const job::Opened& o
   return texts;
 }
 
-using GramsByTerm = std::map<std::pair<std::string, std::string>, std::set<std::string>>;
+using PartsByTerm = std::map<std::pair<std::string, std::string>, std::set<std::string>>;
 
-Result<GramsByTerm> kept_grams(Connection& connection, const std::string& job) {
-  auto rows = connection.rows(
-      "SELECT search_term.place, search_term.term, search_gram.gram FROM search_term LEFT JOIN search_gram ON "
-      "search_gram.term = search_term.id WHERE search_term.job = ?",
-      {job});
+/// The terms of a job with the rows of their index; without them where the file has another index.
+Result<PartsByTerm> kept_parts(Connection& connection, const std::string& job, bool indexed) {
+  auto rows =
+      connection.rows(indexed ? "SELECT search_term.place, search_term.term, search_suffix.suffix FROM search_term "
+                                "LEFT JOIN search_suffix ON search_suffix.term = search_term.id WHERE "
+                                "search_term.job = ?"
+                              : "SELECT place, term, NULL FROM search_term WHERE job = ?",
+                      {job});
   if (!rows) {
     return passed_on(rows);
   }
-  GramsByTerm grams;
+  PartsByTerm parts;
   for (const Row& row : *rows) {
-    auto& of_term = grams[{text_in(row, 0), text_in(row, 1)}];
-    if (const auto gram = optional_text_in(row, 2); gram) {
-      of_term.insert(*gram);
+    auto& of_term = parts[{text_in(row, 0), text_in(row, 1)}];
+    if (const auto part = optional_text_in(row, 2); part) {
+      of_term.insert(*part);
     }
   }
-  return grams;
+  return parts;
 }
 
 Result<void> check_search(Connection& connection, const CheckedJob& job, const job::JobState& state,
@@ -112,14 +115,18 @@ Result<void> check_search(Connection& connection, const CheckedJob& job, const j
   if (!texts) {
     return passed_on(texts);
   }
-  GramsByTerm expected;
+  auto indexed = has_suffixes(connection);
+  if (!indexed) {
+    return passed_on(indexed);
+  }
+  PartsByTerm expected;
   for (const job::Entry& entry : job.entries) {
     for (const SearchTerm& term : search_terms_of(entry, state.sheets.job.get(), *texts)) {
-      const auto grams = grams_of(term.key);
-      expected[{std::string(name_of(term.place)), in_utf8(term.key)}] = {grams.begin(), grams.end()};
+      const auto parts = *indexed ? suffixes_of(term.key) : std::vector<std::string>();
+      expected[{std::string(name_of(term.place)), in_utf8(term.key)}] = {parts.begin(), parts.end()};
     }
   }
-  auto kept = kept_grams(connection, job.id);
+  auto kept = kept_parts(connection, job.id, *indexed);
   if (!kept) {
     return passed_on(kept);
   }

@@ -75,6 +75,10 @@ Result<bool> has_own_values(Connection& connection) {
   return is_from(connection, first_version_with_own_values);
 }
 
+Result<bool> has_suffixes(Connection& connection) {
+  return is_from(connection, first_version_with_suffixes);
+}
+
 Result<void> take_steps(Connection& connection, const std::vector<SchemaStep>& steps) {
   auto version = schema_version(connection);
   if (!version) {

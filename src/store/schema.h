@@ -29,6 +29,9 @@ inline constexpr int first_version_with_sheet_checks = 3;
 /// Stores before this version keep of persons, instruments and trays only what version 1 did.
 inline constexpr int first_version_with_own_values = 4;
 
+/// Stores before this version have another index of what jobs are found by.
+inline constexpr int first_version_with_suffixes = 5;
+
 /// `PRAGMA user_version`: 0 for a file no step was taken in.
 [[nodiscard]] Result<int> schema_version(Connection& connection);
 
@@ -40,6 +43,9 @@ inline constexpr int first_version_with_own_values = 4;
 
 /// Whether the file has what step 4 added to persons, instruments, trays and the workshop.
 [[nodiscard]] Result<bool> has_own_values(Connection& connection);
+
+/// Whether the file has the index of suffixes that a search reads.
+[[nodiscard]] Result<bool> has_suffixes(Connection& connection);
 
 /// Takes each step beyond the file's version, each with its version in one transaction: it is taken whole or not at
 /// all. Code: `schema_step` (the place is the step's number, the sentence says what SQLite said).

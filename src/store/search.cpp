@@ -1,8 +1,10 @@
 #include <algorithm>
 #include <array>
-#include <set>
+#include <map>
+#include <nlohmann/json.hpp>
 
 #include "job_lists.h"
+#include "schema.h"
 #include "search_index.h"
 #include "search_text.h"
 #include "shimwright/store/store.h"
@@ -14,6 +16,10 @@ namespace {
 constexpr std::array<std::string_view, 7> place_names = {
     "vehicle", "plate", "number", "customer_reference", "gearbox_serial", "pack_serial", "batch"};
 
+// A search reads no more terms than this, however many there are: who finds so many types more.
+constexpr std::int64_t most_exact = 200;
+constexpr std::int64_t most_close = 50;
+
 FoundIn place_named(const std::string& name) {
   for (std::size_t index = 0; index < place_names.size(); ++index) {
     if (place_names.at(index) == name) {
@@ -23,34 +29,6 @@ FoundIn place_named(const std::string& name) {
   return FoundIn::vehicle;
 }
 
-/// Parts of which one at least stands whole in every term to be found. A wrong character leaves one half of what is
-/// sought as it is, and so do two swapped ones, unless they are the two at the cut; those are swapped back here.
-std::vector<std::u32string> parts_of(const std::u32string& sought) {
-  if (sought.size() < forgiven_from) {
-    return {sought};
-  }
-  const std::size_t cut = sought.size() / 2;
-  std::u32string swapped = sought;
-  std::swap(swapped[cut - 1], swapped[cut]);
-  return {sought.substr(0, cut), sought.substr(cut), swapped};
-}
-
-Result<std::set<std::int64_t>> candidates(Connection& connection, const std::u32string& sought) {
-  std::set<std::int64_t> terms;
-  for (const std::u32string& part : parts_of(sought)) {
-    auto found = terms_that_may_hold(connection, part);
-    if (!found) {
-      return passed_on(found);
-    }
-    terms.insert(found->begin(), found->end());
-  }
-  return terms;
-}
-
-constexpr const char* term_sql =
-    "SELECT search_term.job, search_term.place, search_term.term, job.opened_at_ms FROM search_term JOIN job ON job.id "
-    "= search_term.job WHERE search_term.id = ?";
-
 struct MatchingTerm {
   std::string job;
   FoundIn place = FoundIn::vehicle;
@@ -59,26 +37,54 @@ struct MatchingTerm {
   std::int64_t opened_at_ms = 0;
 };
 
-Result<std::vector<MatchingTerm>> matching_terms(Connection& connection, const std::u32string& sought) {
-  auto terms = candidates(connection, sought);
-  if (!terms) {
-    return passed_on(terms);
+void add(std::vector<MatchingTerm>& matching, std::vector<HoldingTerm> terms, bool exact) {
+  for (HoldingTerm& each : terms) {
+    matching.push_back({std::move(each.job), place_named(each.place), std::move(each.term), exact, each.opened_at_ms});
+  }
+}
+
+/// In a store of before the index of suffixes, which is only looked at, every term is read.
+Result<std::vector<MatchingTerm>> matching_of_all(Connection& connection, const std::u32string& sought) {
+  auto rows = connection.rows(
+      "SELECT search_term.job, search_term.place, search_term.term, job.opened_at_ms FROM search_term JOIN job ON "
+      "job.id "
+      "= search_term.job",
+      {});
+  if (!rows) {
+    return passed_on(rows);
   }
   std::vector<MatchingTerm> matching;
-  for (const std::int64_t term : *terms) {
-    auto rows = connection.rows(term_sql, {number_value(term)});
-    if (!rows) {
-      return passed_on(rows);
+  for (const Row& row : *rows) {
+    const std::string text = text_in(row, 2);
+    const Match matched = match(QString::fromStdString(text).toStdU32String(), sought, sought.size() >= forgiven_from);
+    if (matched != Match::none) {
+      matching.push_back(
+          {text_in(row, 0), place_named(text_in(row, 1)), text, matched == Match::exact, number_in(row, 3)});
     }
-    for (const Row& row : *rows) {
-      const std::string text = text_in(row, 2);
-      const Match matched =
-          match(QString::fromStdString(text).toStdU32String(), sought, sought.size() >= forgiven_from);
-      if (matched != Match::none) {
-        matching.push_back(
-            {text_in(row, 0), place_named(text_in(row, 1)), text, matched == Match::exact, number_in(row, 3)});
-      }
+  }
+  return matching;
+}
+
+Result<std::vector<MatchingTerm>> matching_terms(Connection& connection, const std::u32string& sought) {
+  auto indexed = has_suffixes(connection);
+  if (!indexed) {
+    return passed_on(indexed);
+  }
+  if (!*indexed) {
+    return matching_of_all(connection, sought);
+  }
+  std::vector<MatchingTerm> matching;
+  auto exact = terms_that_hold(connection, {sought}, most_exact);
+  if (!exact) {
+    return passed_on(exact);
+  }
+  add(matching, std::move(*exact), true);
+  if (sought.size() >= forgiven_from) {
+    auto close = terms_that_hold(connection, one_fault_from(sought), most_close);
+    if (!close) {
+      return passed_on(close);
     }
+    add(matching, std::move(*close), false);
   }
   return matching;
 }
@@ -114,14 +120,22 @@ Result<std::vector<Found>> Store::search(const std::string& text, std::int64_t m
     return passed_on(terms);
   }
   sort_and_cut(*terms, static_cast<std::size_t>(std::max<std::int64_t>(most, 0)));
-  std::vector<Found> found;
+  nlohmann::json ids = nlohmann::json::array();
   for (const MatchingTerm& term : *terms) {
-    auto jobs = job_list(*connection_, "WHERE job.id = ?", {term.job});
-    if (!jobs) {
-      return passed_on(jobs);
-    }
-    for (JobSummary& job : *jobs) {
-      found.push_back({std::move(job), term.place, term.term, term.exact});
+    ids.push_back(term.job);
+  }
+  auto jobs = job_list(*connection_, "WHERE job.id IN (SELECT value FROM json_each(?) AS wanted)", {ids.dump()});
+  if (!jobs) {
+    return passed_on(jobs);
+  }
+  std::map<std::string, JobSummary> by_id;
+  for (JobSummary& job : *jobs) {
+    by_id.emplace(job.id, std::move(job));
+  }
+  std::vector<Found> found;
+  for (MatchingTerm& term : *terms) {
+    if (auto job = by_id.extract(term.job)) {
+      found.push_back({std::move(job.mapped()), term.place, std::move(term.term), term.exact});
     }
   }
   return found;

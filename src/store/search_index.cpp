@@ -1,5 +1,7 @@
 #include "search_index.h"
 
+#include <nlohmann/json.hpp>
+
 #include "search_text.h"
 
 namespace shimwright::store {
@@ -15,38 +17,8 @@ Result<std::int64_t> next_term_id(Connection& connection) {
   return number == nullptr ? 1 : *number + 1;
 }
 
-/// The first text after all that begin with this one.
-std::string after_all_with(std::u32string beginning) {
-  ++beginning.back();
-  return in_utf8(beginning);
-}
-
-std::vector<std::int64_t> first_numbers(const std::vector<Row>& rows) {
-  std::vector<std::int64_t> numbers;
-  for (const Row& row : rows) {
-    numbers.push_back(number_in(row, 0));
-  }
-  return numbers;
-}
-
-/// `?, ?, ?`
-std::string places(std::size_t count) {
-  std::string text;
-  for (std::size_t place = 0; place < count; ++place) {
-    text += text.empty() ? "?" : ", ?";
-  }
-  return text;
-}
-
-std::vector<std::string> grams_within(const std::u32string& part) {
-  std::vector<std::string> grams;
-  for (std::size_t place = 0; place + 3 <= part.size(); ++place) {
-    grams.push_back(in_utf8(part.substr(place, 3)));
-  }
-  std::sort(grams.begin(), grams.end());
-  grams.erase(std::unique(grams.begin(), grams.end()), grams.end());
-  return grams;
-}
+/// Stands behind every text that begins with another: no term holds it.
+constexpr const char* behind_all = "\xF4\x8F\xBF\xBF";
 
 }  // namespace
 
@@ -62,9 +34,9 @@ Result<void> add_search_term(Connection& connection, const std::string& job, con
   if (!added || connection.changes() == 0) {
     return added;
   }
-  for (const std::string& gram : grams_of(term.key)) {
+  for (const std::string& suffix : suffixes_of(term.key)) {
     if (auto inserted =
-            connection.execute("INSERT INTO search_gram (gram, term) VALUES (?, ?)", {gram, number_value(*id)});
+            connection.execute("INSERT INTO search_suffix (suffix, term) VALUES (?, ?)", {suffix, number_value(*id)});
         !inserted) {
       return inserted;
     }
@@ -74,30 +46,35 @@ Result<void> add_search_term(Connection& connection, const std::string& job, con
 
 Result<void> remove_search_terms_of(Connection& connection, const std::string& private_text) {
   auto removed = connection.execute(
-      "DELETE FROM search_gram WHERE term IN (SELECT id FROM search_term WHERE private_text = ?)", {private_text});
+      "DELETE FROM search_suffix WHERE term IN (SELECT id FROM search_term WHERE private_text = ?)", {private_text});
   if (!removed) {
     return removed;
   }
   return connection.execute("DELETE FROM search_term WHERE private_text = ?", {private_text});
 }
 
-Result<std::vector<std::int64_t>> terms_that_may_hold(Connection& connection, const std::u32string& part) {
-  Result<std::vector<Row>> found;
-  if (part.size() < 3) {
-    found = connection.rows("SELECT DISTINCT term FROM search_gram WHERE gram >= ? AND gram < ?",
-                            {in_utf8(part), after_all_with(part)});
-  } else {
-    const std::vector<std::string> grams = grams_within(part);
-    Row values(grams.begin(), grams.end());
-    values.push_back(number_value(static_cast<std::int64_t>(grams.size())));
-    found = connection.rows(
-        "SELECT term FROM search_gram WHERE gram IN (" + places(grams.size()) + ") GROUP BY term HAVING count(*) = ?",
-        values);
+Result<std::vector<HoldingTerm>> terms_that_hold(Connection& connection, const std::vector<std::u32string>& any_of,
+                                                 std::int64_t most) {
+  nlohmann::json sought = nlohmann::json::array();
+  for (const std::u32string& each : any_of) {
+    sought.push_back(in_utf8(each));
   }
-  if (!found) {
-    return passed_on(found);
+  // Each text sought is one range of the index; what is found is bounded, however much there is.
+  auto rows = connection.rows(
+      "SELECT search_term.job, search_term.place, search_term.term, job.opened_at_ms FROM "
+      "(SELECT DISTINCT search_suffix.term FROM json_each(?) AS sought CROSS JOIN search_suffix "
+      "ON search_suffix.suffix >= sought.value AND search_suffix.suffix < sought.value || ? LIMIT ?) AS hit "
+      "CROSS JOIN search_term ON search_term.id = hit.term CROSS JOIN job ON job.id = search_term.job",
+      {sought.dump(), text_value(behind_all), number_value(most)});
+  if (!rows) {
+    return passed_on(rows);
   }
-  return first_numbers(*found);
+  std::vector<HoldingTerm> terms;
+  terms.reserve(rows->size());
+  for (const Row& row : *rows) {
+    terms.push_back({text_in(row, 0), text_in(row, 1), text_in(row, 2), number_in(row, 3)});
+  }
+  return terms;
 }
 
 }  // namespace shimwright::store

@@ -1,6 +1,8 @@
 #pragma once
 
+#include <cstdint>
 #include <string>
+#include <vector>
 
 #include "connection.h"
 #include "search_terms.h"
@@ -12,7 +14,16 @@ namespace shimwright::store {
 /// Takes out what came from a personal text.
 [[nodiscard]] Result<void> remove_search_terms_of(Connection& connection, const std::string& private_text);
 
-/// Ids of the terms that may hold this, two characters or more: every one that does is among them.
-[[nodiscard]] Result<std::vector<std::int64_t>> terms_that_may_hold(Connection& connection, const std::u32string& part);
+struct HoldingTerm {
+  std::string job;
+  std::string place;  ///< as name_of(FoundIn) has it
+  std::string term;
+  std::int64_t opened_at_ms = 0;
+};
+
+/// Terms that hold one of these texts, of two characters or more each; `most` of them, where there are more.
+[[nodiscard]] Result<std::vector<HoldingTerm>> terms_that_hold(Connection& connection,
+                                                               const std::vector<std::u32string>& any_of,
+                                                               std::int64_t most);
 
 }  // namespace shimwright::store

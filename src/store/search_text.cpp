@@ -8,9 +8,6 @@ namespace shimwright::store {
 
 namespace {
 
-/// A character that no term holds.
-constexpr char32_t end_of_term = U'$';
-
 char32_t told_apart(char32_t character) {
   switch (character) {
     case U'O':
@@ -51,15 +48,32 @@ std::string in_utf8(const std::u32string& text) {
   return QString::fromStdU32String(text).toStdString();
 }
 
-std::vector<std::string> grams_of(const std::u32string& term) {
-  const std::u32string ended = term + end_of_term;
-  std::vector<std::string> grams;
-  for (std::size_t place = 0; place + 3 <= ended.size(); ++place) {
-    grams.push_back(in_utf8(ended.substr(place, 3)));
+std::vector<std::string> suffixes_of(const std::u32string& term) {
+  std::vector<std::string> suffixes;
+  for (std::size_t place = 0; place + shortest_search <= term.size(); ++place) {
+    suffixes.push_back(in_utf8(term.substr(place)));
   }
-  std::sort(grams.begin(), grams.end());
-  grams.erase(std::unique(grams.begin(), grams.end()), grams.end());
-  return grams;
+  return suffixes;
+}
+
+std::vector<std::u32string> one_fault_from(const std::u32string& sought) {
+  constexpr std::u32string_view others = U"0123456789ABCDEFGHJKLMNPQRSTUVWXYZ";
+  std::vector<std::u32string> texts;
+  for (std::size_t place = 0; place < sought.size(); ++place) {
+    std::u32string text = sought;
+    for (const char32_t other : others) {
+      if (other != sought[place]) {
+        text[place] = other;
+        texts.push_back(text);
+      }
+    }
+    if (place + 1 < sought.size() && sought[place] != sought[place + 1]) {
+      text = sought;
+      std::swap(text[place], text[place + 1]);
+      texts.push_back(std::move(text));
+    }
+  }
+  return texts;
 }
 
 Match match(const std::u32string& term, const std::u32string& sought, bool forgiving) {

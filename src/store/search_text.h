@@ -10,9 +10,12 @@ namespace shimwright::store {
 [[nodiscard]] std::u32string search_key(const std::string& text);
 [[nodiscard]] std::string in_utf8(const std::u32string& text);
 
-/// Every three characters in a row, each once; the end of the term counts as a character, so that the last two make
-/// one as well.
-[[nodiscard]] std::vector<std::string> grams_of(const std::u32string& term);
+/// The term and every end of it down to two characters: what it holds anywhere is the beginning of one of them.
+[[nodiscard]] std::vector<std::string> suffixes_of(const std::u32string& term);
+
+/// Every text that differs from this one by one fault: one character is another digit or capital, or two neighbours are
+/// swapped. As search_key() would leave them.
+[[nodiscard]] std::vector<std::u32string> one_fault_from(const std::u32string& sought);
 
 enum class Match { none, one_off, exact };
 

@@ -150,7 +150,7 @@ TEST_CASE("a job that is gone with all its rows is found") {
   const QByteArray of_job = " WHERE job = '" + QByteArray::fromStdString(filled.second.id()) + "';";
   const auto report =
       filled.after("DELETE FROM entry" + of_job + "DELETE FROM measurement" + of_job +
-                   "DELETE FROM search_gram WHERE term IN (SELECT id FROM search_term" + of_job.chopped(1) +
+                   "DELETE FROM search_suffix WHERE term IN (SELECT id FROM search_term" + of_job.chopped(1) +
                    "); DELETE FROM search_term" + of_job + "DELETE FROM job WHERE vehicle = 'TESTVN117TB118822'");
   CHECK(found(report, "missing_job", "entry", filled.second.id(), std::nullopt));
 }
@@ -186,7 +186,7 @@ TEST_CASE("what is derived and was changed is found, in every table") {
         "UPDATE deviation SET reason = ''", "DELETE FROM withdrawal", "UPDATE advice SET conclusion = 'keep'",
         "UPDATE job SET next_step = 'sign-checker'", "UPDATE job SET standing = 'closed'",
         "INSERT INTO shim_trial SELECT job, 1, step, assembly, side, shim, fit FROM shim_trial",
-        "DELETE FROM search_gram WHERE term = 1", "UPDATE search_term SET term = 'X' WHERE id = 2"}) {
+        "DELETE FROM search_suffix WHERE term = 1", "UPDATE search_term SET term = 'X' WHERE id = 2"}) {
     Filled filled;
     INFO(change);
     const auto report = filled.after(change);

@@ -122,7 +122,12 @@ TEST_CASE("no search reads a whole table") {
     INFO(sql);
     const Row values(static_cast<std::size_t>(std::count(sql.begin(), sql.end(), '?')), text_value("x"));
     for (const Row& step : got(store.connection().rows("EXPLAIN QUERY PLAN " + sql, values))) {
-      CHECK(text_in(step, 3).find("SCAN") == std::string::npos);
+      const std::string plan = text_in(step, 3);
+      // What is sought is handed over as a list of its own, and read through; so is the little that was found.
+      const bool of_the_search = plan.find("SCAN sought VIRTUAL TABLE") == 0 ||
+                                 plan.find("SCAN wanted VIRTUAL TABLE") == 0 || plan.find("SCAN hit") == 0 ||
+                                 plan.find("SCAN latest") == 0;
+      CHECK((of_the_search || plan.find("SCAN") == std::string::npos));
     }
   }
 }

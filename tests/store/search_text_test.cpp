@@ -1,5 +1,8 @@
 #include "search_text.h"
 
+#include <algorithm>
+#include <set>
+
 #include <rapidcheck.h>
 #include <catch2/catch.hpp>
 
@@ -21,12 +24,26 @@ TEST_CASE("what is easily taken for one another is one") {
   CHECK(search_key("").empty());
 }
 
-TEST_CASE("grams are every three in a row and the end") {
-  CHECK(grams_of(U"ABCD") == std::vector<std::string>{"ABC", "BCD", "CD$"});
-  CHECK(grams_of(U"AAAA") == std::vector<std::string>{"AA$", "AAA"});
-  CHECK(grams_of(U"AB") == std::vector<std::string>{"AB$"});
-  CHECK(grams_of(U"A").empty());
-  CHECK(grams_of(U"ÖÖ").front() == "ÖÖ$");
+TEST_CASE("suffixes are every end of a term down to two characters") {
+  CHECK(suffixes_of(U"ABCD") == std::vector<std::string>{"ABCD", "BCD", "CD"});
+  CHECK(suffixes_of(U"AB") == std::vector<std::string>{"AB"});
+  CHECK(suffixes_of(U"A").empty());
+  CHECK(suffixes_of(U"ÖÖX") == std::vector<std::string>{"ÖÖX", "ÖX"});
+}
+
+TEST_CASE("one fault from a text are exactly the texts that match it with one fault") {
+  for (const std::u32string sought : {U"TA03", U"0417", U"AABB"}) {
+    const auto texts = one_fault_from(sought);
+    for (const std::u32string& each : texts) {
+      CHECK(match(each, sought, true) == Match::one_off);
+    }
+    CHECK(std::set<std::u32string>(texts.begin(), texts.end()).size() == texts.size());
+  }
+  const auto texts = one_fault_from(U"0417");
+  CHECK(texts.size() == 4 * 33 + 3);
+  CHECK(std::find(texts.begin(), texts.end(), U"0471") != texts.end());
+  CHECK(std::find(texts.begin(), texts.end(), U"Z417") != texts.end());
+  CHECK(std::find(texts.begin(), texts.end(), U"0417") == texts.end());
 }
 
 TEST_CASE("a part is found wherever it stands") {
