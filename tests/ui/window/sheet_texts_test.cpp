@@ -13,6 +13,7 @@
 #include <set>
 
 #include "bench_window.h"
+#include "cut_texts.h"
 #include "shimwright/record/hash.h"
 #include "shimwright/shell/languages.h"
 
@@ -129,6 +130,9 @@ void look_at_every_step(const QString& language, const std::string& script) {
     }
     page->show_step(step->id);
     english.look_at(bench.window(), step->id);
+    for (const QString& cut : test::cut_texts(bench.window())) {
+      FAIL_CHECK(step->id << ": " << cut.toStdString());
+    }
     const QString title = QString::fromStdString(step->title.by_language.at(language.toStdString()));
     CHECK(all_shown(bench.window()).contains(title));
     for (const sheet::Caution& each : step->cautions) {
@@ -162,7 +166,7 @@ TEST_CASE("a whole job in German and in French shows no text of its sheets in En
   CHECK(hashes.size() == 1);
 }
 
-TEST_CASE("every step by gauge and by depth is shown in German and in French, with its cautions") {
+TEST_CASE("every step by gauge and by depth is shown whole in German and in French, with its cautions") {
   for (const char* language : {"de", "fr"}) {
     for (const char* script : {"02-bearing-not-home", "03-sum-on-the-border"}) {
       look_at_every_step(QString::fromLatin1(language), script);
