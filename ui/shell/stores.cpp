@@ -39,7 +39,7 @@ Result<std::vector<Shipped>> shipped_sheets() {
   return all;
 }
 
-Result<void> add(store::Registers& registers, const Shipped& sheet, const store::By& by) {
+Result<void> enter_sheet(store::Registers& registers, const Shipped& sheet, const store::By& by) {
   auto added = sheet.is_job ? registers.add_job_sheet(sheet.text, by) : registers.add_spec_sheet(sheet.text, by);
   return added ? Result<void>() : tl::make_unexpected(added.error());
 }
@@ -50,7 +50,7 @@ Result<void> add_shipped_sheets(store::Registers& registers, const store::By& by
     return tl::make_unexpected(all.error());
   }
   for (const Shipped& each : *all) {
-    if (auto added = add(registers, each, by); !added) {
+    if (auto added = enter_sheet(registers, each, by); !added) {
       return added;
     }
   }
@@ -132,7 +132,7 @@ Result<void> add_later_issues(store::Store& store, const job::Moment& now) {
       continue;
     }
     // A workshop that added a caution of its own to an issue goes on with its own.
-    if (auto added = add(store.registers(), each, {"", now}); !added && added.error().code != "no_reason") {
+    if (auto added = enter_sheet(store.registers(), each, {"", now}); !added && added.error().code != "no_reason") {
       return added;
     }
   }

@@ -29,21 +29,19 @@ QByteArray data_file(const QString& name) {
 
 /// English texts below a value that are others in the language.
 void add_english(const QJsonValue& value, const QString& language, QSet<QString>& english) {
-  if (value.isArray()) {
-    for (const QJsonValue& each : value.toArray()) {
-      add_english(each, language, english);
-    }
-    return;
+  const QJsonArray list = value.toArray();
+  for (int at = 0; at < list.size(); ++at) {
+    add_english(list.at(at), language, english);
   }
   const QJsonObject object = value.toObject();
   if (object.contains("en")) {
-    if (object["en"] != object[language]) {
-      english.insert(object["en"].toString());
+    if (object.value("en") != object.value(language)) {
+      english.insert(object.value("en").toString());
     }
     return;
   }
-  for (const QJsonValue& each : object) {
-    add_english(each, language, english);
+  for (const QString& key : object.keys()) {
+    add_english(object.value(key), language, english);
   }
 }
 
