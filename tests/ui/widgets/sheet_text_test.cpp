@@ -2,6 +2,8 @@
 
 #include <QLocale>
 #include <catch2/catch.hpp>
+#include <memory>
+#include <utility>
 
 #include "shimwright/sheet/job_sheet.h"
 #include "shimwright/sheet/spec_sheet.h"
@@ -21,6 +23,9 @@ job::Sheets two_steps_and_a_part() {
   sheet::JobSheet job;
   job.stages.emplace_back();
   job.stages.front().steps = {step_called("hub", "Hub out", "Nabe heraus"), step_called("lid", "Lid off", "Deckel ab")};
+  sheet::Channel channel;
+  channel.title.by_language = {{"en", "Depth"}, {"de", "Tiefe"}};
+  job.stages.front().steps.back().body = sheet::ReadStep{{channel}};
   sheet::SpecSheet spec;
   spec.parts.emplace_back();
   spec.parts.front().title.by_language = {{"en", "Ring"}, {"de", "Sicherungsring"}};
@@ -56,6 +61,7 @@ TEST_CASE("a title that a sentence fills in is said in the language of the windo
   CHECK(widgets::say(one, sheets) == QString::fromUtf8("“Nabe heraus” comes first."));
   CHECK(widgets::say(Error{"code", "hub", one}, sheets) == QString::fromUtf8("“Nabe heraus” comes first."));
   CHECK(widgets::say(Message{"{0} missing", {"Ring"}}, sheets) == "Sicherungsring missing");
+  CHECK(widgets::say(Message{"{0}: {1}", {"Lid off", "Depth"}}, sheets) == "Deckel ab: Tiefe");
 }
 
 TEST_CASE("a list of titles is said in the language of the window, what a person typed as it is") {
