@@ -206,8 +206,8 @@ DemoVehicle next_vehicle(std::vector<DemoVehicle>& seen, Dice& dice) {
 
 Result<void> fill(store::Store& store, int jobs, int seed) {
   store::IdSource ids;
-  auto d7 = setting_for(store, ids, "D7-2");
-  auto d6 = d7 ? setting_for(store, ids, "D6-1") : tl::make_unexpected(d7.error());
+  auto d7 = setting_for(store, ids, "D7-3");
+  auto d6 = d7 ? setting_for(store, ids, "D6-2") : tl::make_unexpected(d7.error());
   if (!d6) {
     return tl::make_unexpected(d6.error());
   }

@@ -40,7 +40,7 @@ struct Script {
   std::string workshop_name;
   std::string workshop_address;
   std::string sheet;  ///< name of a sheet that comes with the program: `dry-pack-renewal`
-  std::string spec;   ///< gearbox and issue: `D7-2`
+  std::string spec;   ///< gearbox and issue: `D7-3`
   std::vector<ScriptPerson> people;
   std::vector<job::Instrument> instruments;  ///< id empty
   std::vector<ScriptTray> trays;

@@ -10,7 +10,7 @@ namespace shimwright::cli {
 
 /// A sheet that comes with the program, as its file's bytes. Code: `unknown_sheet`.
 [[nodiscard]] Result<std::string> shipped_job_sheet(const std::string& name);
-/// `D7-2`: gearbox and issue.
+/// `D7-3`: gearbox and issue.
 [[nodiscard]] Result<std::string> shipped_spec_sheet(const std::string& name);
 
 }  // namespace shimwright::cli

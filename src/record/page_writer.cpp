@@ -103,7 +103,7 @@ void PageWriter::draw_head(Page& page, std::size_t number, std::size_t count) co
     page.elements.push_back(run(to_right ? x - wide : x, baseline, wide, text, role, ink));
   };
   const std::string numbered =
-      say(SHIMWRIGHT_TEXT("record", "{0} · page {1} of {2}"),
+      say(head_.place.empty() ? SHIMWRIGHT_TEXT("record", "{0} · page {1} of {2}") : head_.place,
           {joined({head_.mark, head_.job}, " · "), std::to_string(number), std::to_string(count)});
   // A long name or address must not run into what stands on the right.
   constexpr Box logo_room{0, 0, 24, 9.4};

@@ -13,9 +13,10 @@ struct PageHead {
   std::string workshop;
   std::string address;
   std::string title;
-  std::string job;   ///< `Job 2041`
-  std::string mark;  ///< large and pale across the page, small in the head; empty where there is none
-  std::string logo = {};  ///< the bytes of a picture, left of the name; empty where there is none
+  std::string job;         ///< `Job 2041`
+  std::string mark;        ///< large and pale across the page, small in the head; empty where there is none
+  std::string logo = {};   ///< the bytes of a picture, left of the name; empty where there is none
+  std::string place = {};  ///< pattern for mark and job, page, and pages; empty: in English
 };
 
 /// From one line of running text or of a table to the next.

@@ -7,6 +7,7 @@ using namespace shimwright;
 TEST_CASE("the shipped sheets are built in") {
   CHECK(cli::shipped_job_sheet("dry-pack-renewal"));
   CHECK(cli::shipped_spec_sheet("D7-2"));
+  CHECK(cli::shipped_spec_sheet("D7-3"));
   CHECK(cli::shipped_spec_sheet("D6-1"));
 }
 

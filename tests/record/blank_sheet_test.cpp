@@ -10,8 +10,10 @@ using namespace shimwright::record_test;
 
 namespace {
 
-std::vector<record::Page> blank_pages(const sheet::JobSheet& sheet, record::PaperSize paper = record::PaperSize::a4) {
-  return record::lay_out_blank_sheet(sheet, {"Hollow Lane Gearboxes", "4 Hollow Lane"}, "en", paper, FixedMeasure());
+std::vector<record::Page> blank_pages(const sheet::JobSheet& sheet, record::PaperSize paper = record::PaperSize::a4,
+                                      const record::PaperLanguage& language = {}) {
+  return record::lay_out_blank_sheet(sheet, {"Hollow Lane Gearboxes", "4 Hollow Lane"}, language, paper,
+                                     FixedMeasure());
 }
 
 }  // namespace
@@ -50,4 +52,23 @@ TEST_CASE("a reading has a line with its unit, a float lines for each spot") {
   CHECK(has(pages, "amount ____________ l"));
   CHECK(times(pages, "Spot 3: rest") == 2);
   CHECK_FALSE(has(pages, "DEMONSTRATION"));
+}
+
+TEST_CASE("the blank paper is in one language: the words of the sheet and those around them") {
+  const auto sheets = shipped_sheets();
+  const record::PaperLanguage marked{"de", [](const Message& message) {
+                                       return Message{"#" + message.text, message.arguments}.in_english();
+                                     }};
+  const auto pages = blank_pages(*sheets.job, record::PaperSize::a4, marked);
+  CHECK(broken_laws(pages).empty());
+  for (const sheet::Step* step : sheets.job->steps()) {
+    INFO(step->id);
+    CHECK(has(pages, step->title.by_language.at("de")));
+  }
+  for (const char* words : {" (hold point)", "Caution: ", "In order / not", "Spot 1: rest", "Shim ________ tight",
+                            "Depths ____", "Attempts ____", "Name ____", "Job ____", "DEMONSTRATION VALUES"}) {
+    INFO(words);
+    CHECK(times(pages, words) > 0);
+    CHECK(times(pages, words) == times(pages, std::string("#") + words));
+  }
 }

@@ -59,7 +59,7 @@ JobSheet default_job_sheet() {
 }
 
 std::vector<std::string> shipped_specs() {
-  return {"specs/D6-1.json", "specs/D7-1.json", "specs/D7-2.json"};
+  return {"specs/D6-1.json", "specs/D6-2.json", "specs/D7-1.json", "specs/D7-2.json", "specs/D7-3.json"};
 }
 
 Verdict verdict_on(const nlohmann::json& file, const std::string& schema) {

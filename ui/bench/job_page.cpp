@@ -14,6 +14,7 @@
 #include "shimwright/widgets/child.h"
 #include "shimwright/widgets/keypad.h"
 #include "shimwright/widgets/say.h"
+#include "shimwright/widgets/sheet_text.h"
 #include "shimwright/widgets/style.h"
 #include "stand_box.h"
 #include "wedge.h"
@@ -297,7 +298,7 @@ void JobPage::go_on() {
 }
 
 void JobPage::say_refusal(const Error& error) {
-  refusal_->setText(widgets::say(error));
+  refusal_->setText(widgets::say(error, bench_->state().sheets));
   refusal_->show();
   middle_->show_child(refusal_);
 }

@@ -166,7 +166,6 @@ job::OpenJob NewJobForm::command(const std::string& number, store::IdSource& ids
   open.odometer = odometer_->text();
   open.gearbox_serial = serial_->text();
   open.build_date = build_date_->text();
-  open.language = window_language();
   return open;
 }
 

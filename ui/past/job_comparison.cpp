@@ -13,6 +13,7 @@
 #include "shimwright/widgets/marks.h"
 #include "shimwright/widgets/parts.h"
 #include "shimwright/widgets/say.h"
+#include "shimwright/widgets/sheet_text.h"
 #include "shimwright/widgets/style.h"
 #include "shimwright/widgets/turning_row.h"
 
@@ -35,7 +36,7 @@ QString value_words(const std::optional<record::ComparedValue>& value) {
   return verdict.isEmpty() ? text : text + QStringLiteral(", ") + verdict;
 }
 
-void add_line(QWidget* table, QGridLayout* grid, const record::ComparedRow& row) {
+void add_line(QWidget* table, QGridLayout* grid, const record::ComparedRow& row, const job::Sheets& sheets) {
   const int line = grid->rowCount();
   const char* part = row.differs ? "strong" : nullptr;
   if (row.differs) {
@@ -43,7 +44,7 @@ void add_line(QWidget* table, QGridLayout* grid, const record::ComparedRow& row)
     mark->setAccessibleName(JobComparison::tr("differs"));
     grid->addWidget(mark, line, 0, Qt::AlignTop);
   }
-  grid->addWidget(child_of<widgets::Text>(table, widgets::say(row.name), "soft"), line, 1);
+  grid->addWidget(child_of<widgets::Text>(table, widgets::say(row.name, sheets), "soft"), line, 1);
   grid->addWidget(child_of<widgets::Text>(table, value_words(row.first), part), line, 2);
   grid->addWidget(child_of<widgets::Text>(table, value_words(row.second), part), line, 3);
 }
@@ -124,9 +125,10 @@ void JobComparison::show_rows() {
   old->deleteLater();
   const auto first = store::record_of(*store_, jobs_[first_.job].id);
   const auto second = store::record_of(*store_, jobs_[second_.job].id);
-  if (!first || !second) {
+  const auto job = store_->load(jobs_[first_.job].id);
+  if (!first || !second || !job) {
     widgets::set_part(told_, "error");
-    told_->setText(widgets::say(first ? second.error() : first.error()));
+    told_->setText(widgets::say(!first ? first.error() : !second ? second.error() : job.error()));
     return;
   }
   const auto rows = record::compare(*first, *second);
@@ -142,7 +144,7 @@ void JobComparison::show_rows() {
   grid->setColumnStretch(3, 3);
   for (const record::ComparedRow& each : rows) {
     if (each.differs || !only_different_) {
-      add_line(table_, grid, each);
+      add_line(table_, grid, each, job->sheets);
     }
   }
   table_->show();

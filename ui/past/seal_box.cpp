@@ -12,6 +12,7 @@
 #include "shimwright/widgets/child.h"
 #include "shimwright/widgets/parts.h"
 #include "shimwright/widgets/say.h"
+#include "shimwright/widgets/sheet_text.h"
 #include "shimwright/widgets/style.h"
 
 namespace shimwright::past {
@@ -93,7 +94,7 @@ void SealBox::build(const job::JobState& state) {
   std::vector<QString> in_the_way;
   for (const job::OpenPoint& point : job::to_decide(state)) {
     if (job::keeps_from_sealing(point)) {
-      in_the_way.push_back(widgets::say(point.message));
+      in_the_way.push_back(widgets::say(point.message, state.sheets));
     }
   }
   if (!in_the_way.empty()) {

@@ -79,7 +79,11 @@ void Program::open(const std::string& path, store::Mode mode) {
     offer_first();
     return;
   }
+  const auto added = (*store)->looks_only() ? Result<void>() : add_later_issues(**store, equipment_.clock());
   take(*std::move(store));
+  if (!added) {
+    main_->tell_refused(added.error());
+  }
 }
 
 void Program::take(std::unique_ptr<store::Store> store) {

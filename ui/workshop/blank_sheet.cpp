@@ -6,6 +6,7 @@
 #include "shimwright/print/pdf.h"
 #include "shimwright/record/blank_sheet.h"
 #include "shimwright/store/registers.h"
+#include "shimwright/widgets/say.h"
 
 namespace shimwright::workshop {
 
@@ -23,9 +24,10 @@ Result<void> save_blank_sheet(store::Store& store, const sheet::JobSheet& sheet,
   if (const std::optional<store::Workshop>& known = *workshop) {
     head = {known->name, known->address};
   }
-  const std::string language = QLocale().name().section(QLatin1Char('_'), 0, 0).toStdString();
+  const record::PaperLanguage language{QLocale().name().section(QLatin1Char('_'), 0, 0).toStdString(),
+                                       [](const Message& message) { return widgets::plain(widgets::say(message)); }};
   auto pages = record::lay_out_blank_sheet(sheet, head, language, paper, print::FontMeasure(*fonts));
-  return print::write_pdf({sheet.title.in(language), std::move(pages)}, path, paper, *fonts);
+  return print::write_pdf({sheet.title.in(language.code), std::move(pages)}, path, paper, *fonts);
 }
 
 }  // namespace shimwright::workshop

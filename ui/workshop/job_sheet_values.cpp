@@ -5,6 +5,7 @@
 #include "register_sections.h"
 #include "shimwright/widgets/child.h"
 #include "shimwright/widgets/say.h"
+#include "shimwright/widgets/sheet_text.h"
 #include "value_table.h"
 
 namespace shimwright::workshop {
@@ -42,24 +43,21 @@ QString limits_of(const sheet::Step& step) {
 QString cautions_of(const sheet::Step& step) {
   QStringList cautions;
   for (const sheet::Caution& each : step.cautions) {
-    cautions << qt(each.hazard.in_english()) + QLatin1Char(' ') + qt(each.precaution.in_english());
+    cautions << widgets::say(each.hazard) + QLatin1Char(' ') + widgets::say(each.precaution);
   }
   return cautions.join(QLatin1Char('\n'));
 }
 
 void add_stage(widgets::Scroll& page, const sheet::Stage& stage) {
-  add_heading(page, qt(stage.title.in_english()));
+  add_heading(page, widgets::say(stage.title));
   auto* table = child_of<ValueTable>(page.content(), std::vector<Column>{{JobSheetWords::tr("Step"), 4, false},
                                                                          {JobSheetWords::tr("Instruction"), 5, false},
                                                                          {JobSheetWords::tr("Limits"), 2, false},
                                                                          {JobSheetWords::tr("Hold point"), 1, false},
                                                                          {JobSheetWords::tr("Cautions"), 4, false}});
   for (const sheet::Step& each : stage.steps) {
-    const auto found = each.text.by_language.find("en");
-    table->add_row({Cell(qt(each.title.in_english()), "strong"),
-                    found == each.text.by_language.end() ? QString() : qt(found->second),
-                    Cell(limits_of(each), "small"), each.hold_point ? JobSheetWords::tr("hold point") : QString(),
-                    Cell(cautions_of(each), "small")});
+    table->add_row({Cell(widgets::say(each.title), "strong"), widgets::say(each.text), Cell(limits_of(each), "small"),
+                    each.hold_point ? JobSheetWords::tr("hold point") : QString(), Cell(cautions_of(each), "small")});
   }
   page.column()->addWidget(table);
 }

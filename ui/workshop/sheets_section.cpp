@@ -13,6 +13,7 @@
 #include "shimwright/store/sheet_checks.h"
 #include "shimwright/widgets/child.h"
 #include "shimwright/widgets/say.h"
+#include "shimwright/widgets/sheet_text.h"
 #include "shimwright/widgets/style.h"
 #include "spec_sections.h"
 
@@ -55,11 +56,11 @@ Result<std::vector<store::SheetIssue>> SheetsSection::issues_named(const std::st
 Result<SheetsSection::Opened> SheetsSection::opened(const store::SheetIssue& issue) const {
   if (is_job()) {
     const auto sheet = sheet::read_job_sheet(issue.json);
-    return sheet ? Result<Opened>(Opened{issue, sheet->demonstration, qt(sheet->title.in_english()), {}})
+    return sheet ? Result<Opened>(Opened{issue, sheet->demonstration, widgets::say(sheet->title), {}})
                  : tl::make_unexpected(sheet.error());
   }
   const auto spec = sheet::read_spec_sheet(issue.json);
-  return spec ? Result<Opened>(Opened{issue, spec->demonstration, qt(spec->title.in_english()), qt(spec->source)})
+  return spec ? Result<Opened>(Opened{issue, spec->demonstration, widgets::say(spec->title), qt(spec->source)})
               : tl::make_unexpected(spec.error());
 }
 

@@ -6,6 +6,7 @@
 #include "shimwright/sheet/spec_sheet.h"
 #include "shimwright/widgets/child.h"
 #include "shimwright/widgets/say.h"
+#include "shimwright/widgets/sheet_text.h"
 #include "shimwright/widgets/style.h"
 #include "spec_values.h"
 #include "value_table.h"
@@ -54,7 +55,7 @@ void add_work_values(widgets::Scroll& page, const sheet::SpecSheet& spec) {
                                                                          {SpecPageWords::tr("Work to"), 4, false},
                                                                          {SpecPageWords::tr("From"), 3, false}});
   for (const auto& [key, each] : spec.work_values) {
-    table->add_row({qt(each.title.in_english()), qt(each.value), Cell(qt(each.source), "small")});
+    table->add_row({widgets::say(each.title), qt(each.value), Cell(qt(each.source), "small")});
   }
   page.column()->addWidget(table);
 }
@@ -66,7 +67,7 @@ void add_parts(widgets::Scroll& page, const sheet::SpecSheet& spec) {
                                                                          {SpecPageWords::tr("Quantity"), 1, true},
                                                                          {SpecPageWords::tr("Renewed"), 3, false}});
   for (const sheet::PartItem& each : spec.parts) {
-    table->add_row({qt(each.title.in_english()), qt(each.number), QString::number(each.quantity),
+    table->add_row({widgets::say(each.title), qt(each.number), QString::number(each.quantity),
                     each.one_time ? SpecPageWords::tr("at every assembly") : SpecPageWords::tr("once")});
   }
   page.column()->addWidget(table);

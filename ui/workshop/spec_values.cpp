@@ -6,6 +6,7 @@
 
 #include "shimwright/quantity/typed_number.h"
 #include "shimwright/widgets/say.h"
+#include "shimwright/widgets/sheet_text.h"
 
 namespace shimwright::workshop {
 
@@ -209,7 +210,7 @@ std::vector<LimitRow> limit_rows(const sheet::SpecSheet& spec) {
   std::vector<LimitRow> rows;
   for (const auto& [key, limit] : spec.limits) {
     rows.push_back(
-        {qt(limit.title.in_english()), limits_in_words(limit), qt(quantity::symbol_of(limit.unit)), qt(limit.source)});
+        {widgets::say(limit.title), limits_in_words(limit), qt(quantity::symbol_of(limit.unit)), qt(limit.source)});
   }
   return rows;
 }

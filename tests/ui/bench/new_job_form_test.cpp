@@ -101,3 +101,11 @@ TEST_CASE("the job sheet is asked for only where there are several, and the one 
   QTest::keyClick(choice, Qt::Key_Up);
   CHECK(at.form.sheet_hash() == at.bench.sheet_hash());
 }
+
+TEST_CASE("a job is opened for a record in English, whatever the window speaks") {
+  QLocale::setDefault(QLocale(QStringLiteral("de_DE")));
+  const Form at;
+  store::IdSource ids;
+  CHECK(at.form.command("2041", ids, 0).language == "en");
+  QLocale::setDefault(QLocale::c());
+}

@@ -210,5 +210,5 @@ TEST_CASE("a spec sheet nobody checked is not offered, and it is said which one 
   Page at(bench);
   const auto* choice = at.page.findChild<QComboBox*>("field-gearbox");
   CHECK(choice->count() == 1);
-  CHECK(at.words().contains("Not offered before it is checked under Workshop: K9, issue 2."));
+  CHECK(at.words().contains("Not offered before it is checked under Workshop: K9, issue 3."));
 }

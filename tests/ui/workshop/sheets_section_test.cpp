@@ -82,7 +82,7 @@ TEST_CASE("an issue is written to a file and brought in as it was") {
   bench.file_to_save = bench.rig.file(QStringLiteral("out.json"));
   bench.press("button-open-D7");
   bench.press("button-save-sheet");
-  CHECK(bench.suggested == "D7-2.json");
+  CHECK(bench.suggested == "D7-3.json");
   QFile written(bench.file_to_save);
   REQUIRE(written.open(QIODevice::ReadOnly));
   CHECK(written.readAll().toStdString() == bench.rig.store().registers().spec_sheet(bench.rig.spec_hash())->json);
@@ -113,15 +113,15 @@ TEST_CASE("a next issue begins with the values of the one before, and the two st
   bench.press("button-next-part");
   bench.type("/lower/float/least_mm", "0,30");
   bench.press("button-make-issue");
-  CHECK(bench.shown().contains("D7, issue 3"));
+  CHECK(bench.shown().contains("D7, issue 4"));
   CHECK(bench.shown().contains("demonstration values"));
-  bench.press("button-compare-2");
-  CHECK(bench.shown().contains("issue 2 beside issue 3"));
+  bench.press("button-compare-3");
+  CHECK(bench.shown().contains("issue 3 beside issue 4"));
   CHECK(bench.shown().contains("1 values differ"));
   CHECK(bench.shown().contains("0.25"));
   CHECK(bench.shown().contains("0,30"));
   bench.press("button-back-to-issue");
-  CHECK(bench.found("button-compare-2") != nullptr);
+  CHECK(bench.found("button-compare-3") != nullptr);
 }
 
 TEST_CASE("a draft is left, found again in the list after the program ended, and thrown away") {
@@ -173,7 +173,7 @@ TEST_CASE("a hold point of a job sheet goes with a reason that is asked for") {
   CHECK(part->currentText().contains("Taken away"));
   bench.type("#reason/0", "It is decided at the reception.");
   bench.press("button-make-issue");
-  CHECK(bench.shown().contains("dry-pack-renewal, issue 2"));
+  CHECK(bench.shown().contains("dry-pack-renewal, issue 3"));
   CHECK(bench.shown().contains("Taken away against the issue before"));
   CHECK(bench.shown().contains("It is decided at the reception."));
 }

@@ -50,7 +50,7 @@ TEST_CASE("each section shows its own") {
                                                                   {"section-trays", "large D7"},
                                                                   {"section-own", "This workshop"},
                                                                   {"section-data", "Back to a backup"},
-                                                                  {"section-spec-sheets", "D7, issue 2"}};
+                                                                  {"section-spec-sheets", "D7, issue 3"}};
   for (const auto& [name, text] : sections) {
     QTest::mouseClick(bench.button(name), Qt::LeftButton);
     INFO(name);

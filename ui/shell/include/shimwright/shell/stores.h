@@ -33,6 +33,11 @@ struct Beginning {
 [[nodiscard]] Result<void> begin_workshop(store::Store& store, const Beginning& beginning, store::IdSource& ids,
                                           const job::Moment& now);
 
+/// Enters each later issue, that came with the program, of the sheets a workshop has. Its own issues stay, and its jobs
+/// keep theirs; nothing where the workshop's own issue has that number or a higher one. Codes: those of
+/// store::Registers.
+[[nodiscard]] Result<void> add_later_issues(store::Store& store, const job::Moment& now);
+
 /// Makes the demonstration workshop with jobs in work and one that is done, at a place where nothing lies. All or
 /// nothing. Times are moved so that the latest lies before `now`.
 [[nodiscard]] Result<void> make_demo_workshop(const std::string& path, const job::Moment& now);
