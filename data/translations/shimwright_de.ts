@@ -5580,6 +5580,10 @@
         <translation>Bei jedem Auftrag stehen das große Lager und die untere Scheibe vor dem Strich, das kleine und die obere dahinter.</translation>
     </message>
     <message>
+        <source>Older jobs that are not shown here: %1. The past jobs find them by the vehicle number.</source>
+        <translation>Ältere Aufträge, die hier nicht stehen: %1. Unter Frühere Aufträge sind sie über die Fahrzeugnummer zu finden.</translation>
+    </message>
+    <message>
         <source>Float of the lower disc over the vehicle&apos;s life</source>
         <translation>Lüftspiel der unteren Scheibe</translation>
     </message>

@@ -5580,6 +5580,10 @@
         <translation>Pour chaque intervention, la grande butée et le disque inférieur avant la barre, la petite et le supérieur après.</translation>
     </message>
     <message>
+        <source>Older jobs that are not shown here: %1. The past jobs find them by the vehicle number.</source>
+        <translation>Interventions plus anciennes qui ne sont pas ici : %1. Les interventions passées les trouvent par le numéro du véhicule.</translation>
+    </message>
+    <message>
         <source>Float of the lower disc over the vehicle&apos;s life</source>
         <translation>Jeu du disque inférieur</translation>
     </message>

@@ -100,11 +100,12 @@ class Gathering {
       return;
     }
     const std::string key = "float/" + std::string(sheet::name_of(side)) + (as_found ? "/as-found/" : "/");
-    const bool judged = last->judged && last->judged->spot_floats.size() == last->spots.size();
+    const FloatJudged said = last->judged.value_or(FloatJudged());
+    const bool judged = said.spot_floats.size() == last->spots.size();
+    const bool has_verdict = said.spot_verdicts.size() == last->spots.size();
     for (std::size_t at = 0; at < last->spots.size(); ++at) {
-      const std::int64_t um = judged ? last->judged->spot_floats[at] : last->spots[at].runs.back().value.count();
-      const bool has_verdict = last->judged && last->judged->spot_verdicts.size() == last->spots.size();
-      const auto verdict = has_verdict ? last->judged->spot_verdicts[at] : ReadingVerdict::none;
+      const std::int64_t um = judged ? said.spot_floats[at] : last->spots[at].runs.back().value.count();
+      const auto verdict = has_verdict ? said.spot_verdicts[at] : ReadingVerdict::none;
       const std::string spot = std::to_string(last->spots[at].spot);
       put({key + spot,
            {as_found ? SHIMWRIGHT_TEXT("record", "Float as found, {0}, spot {1}")
@@ -113,13 +114,13 @@ class Gathering {
            {plain_text(millimetre_digits(um) + " mm"), verdict},
            um});
     }
-    if (last->judged && last->judged->mean) {
+    if (const auto& mean = said.mean; mean) {
       put({key + "mean",
            {as_found ? SHIMWRIGHT_TEXT("record", "Float as found, {0}, mean")
                      : SHIMWRIGHT_TEXT("record", "Float, {0}, mean"),
             {disc(side)}},
-           {plain_text(millimetre_digits(*last->judged->mean) + " mm"), ReadingVerdict::none},
-           *last->judged->mean});
+           {plain_text(millimetre_digits(*mean) + " mm"), ReadingVerdict::none},
+           *mean});
     }
   }
 

@@ -49,7 +49,7 @@ std::string millimetres(std::int64_t micrometres) {
 Message facts_of(Side side, const JobInLife& fitted, const JobInLife& found, const FloatInLife& then,
                  const FloatInLife& now) {
   std::vector<std::string> arguments{
-      *fitted.new_pack,
+      fitted.new_pack.value_or(std::string()),
       side == Side::lower ? SHIMWRIGHT_TEXT("word", "lower disc") : SHIMWRIGHT_TEXT("word", "upper disc"),
       millimetres(then.mean_um),
       fitted.number,

@@ -118,6 +118,9 @@ void VehiclePage::build_life(QVBoxLayout* column) {
       tr("Each job with the large bearing and the lower disc before the stroke, the small and the upper behind."),
       "soft"));
   rows_ = widgets::lay_in<QVBoxLayout>(column, 6);
+  older_ = child_of<widgets::Text>(life_, QString(), "soft");
+  older_->setObjectName(QStringLiteral("vehicle-older"));
+  column->addWidget(older_);
   auto* charts = widgets::lay_in<widgets::TurningRow>(column, 12);
   for (const auto& [chart, title] : {std::pair(&lower_, tr("Float of the lower disc over the vehicle's life")),
                                      std::pair(&upper_, tr("Float of the upper disc over the vehicle's life"))}) {
@@ -166,7 +169,7 @@ void VehiclePage::show_vehicle(const std::string& vehicle_key) {
 }
 
 void VehiclePage::refresh() {
-  auto read = store::vehicle_history(*store_, history_.vehicle);
+  auto read = store::vehicle_history(*store_, history_.vehicle, ways_.most_jobs);
   refused_->setVisible(!read);
   life_->setEnabled(read.has_value());
   if (read) {
@@ -205,6 +208,9 @@ void VehiclePage::fill_rows() {
     row->show();
     row_buttons_.push_back(row);
   }
+  older_->setVisible(history_.older > 0);
+  older_->setText(
+      tr("Older jobs that are not shown here: %1. The past jobs find them by the vehicle number.").arg(history_.older));
 }
 
 void VehiclePage::fill_wear() {

@@ -238,3 +238,15 @@ TEST_CASE("the page is gone through by its keys, and the focus stays on it") {
   it.button("button-compare")->click();
   CHECK(it.button("button-compare")->hasFocus());
 }
+
+TEST_CASE("older jobs than are shown are said to be there") {
+  test::UiBench bench("01-smooth-day");
+  bench.go_to("engine-held");
+  bench.go_to("engine-held");
+  past::VehiclePage page(bench.store(), {[](const QString&) { return QString(); }, 1});
+  page.show_vehicle("TESTVN006MA021188");
+  CHECK(page.findChildren<past::LifeRow*>().size() == 1);
+  const auto* older = page.findChild<QLabel*>("vehicle-older");
+  CHECK_FALSE(older->isHidden());
+  CHECK(older->text().contains("not shown here: 1."));
+}

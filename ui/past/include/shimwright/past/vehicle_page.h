@@ -30,6 +30,7 @@ class PageRun;
 struct VehicleWays {
   /// Lets a person say where the file goes, beginning with a name that ends in `.csv` or `.json`; blank: nowhere.
   std::function<QString(const QString& suggestion)> choose_file;
+  std::size_t most_jobs = 50;  ///< so many are read for the page
 };
 
 /// The dialog of the toolkit.
@@ -79,6 +80,7 @@ class VehiclePage : public QWidget {
   QLabel* refused_ = nullptr;
   QWidget* life_ = nullptr;
   QVBoxLayout* rows_ = nullptr;
+  QLabel* older_ = nullptr;
   std::vector<LifeRow*> row_buttons_;
   FloatChart* lower_ = nullptr;
   FloatChart* upper_ = nullptr;
