@@ -7224,6 +7224,10 @@
         <source>This job is whole and signed with keys known here; it was sealed in another store, and what that one held besides is not shown here.</source>
         <translation>Dieser Auftrag ist heil und mit hier bekannten Schlüsseln unterschrieben; er wurde in einem anderen Datenbestand versiegelt, und was jener sonst enthielt, ist hier nicht zu sehen.</translation>
     </message>
+    <message>
+        <source>“{0}” in this store is not as this program makes it, so it is not opened; keep it as it is and go on with the latest backup.</source>
+        <translation>„{0}“ ist in diesem Datenbestand nicht so, wie dieses Programm es anlegt, darum wird er nicht geöffnet; lassen, wie er ist, und mit der letzten Sicherung weitermachen.</translation>
+    </message>
 </context>
 <context>
     <name>vehicle</name>

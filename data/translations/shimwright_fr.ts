@@ -7224,6 +7224,10 @@
         <source>This job is whole and signed with keys known here; it was sealed in another store, and what that one held besides is not shown here.</source>
         <translation>Cette intervention est intacte et signée de clés connues ici ; elle a été scellée dans une autre base, et ce que celle-là contenait d’autre n’est pas montré ici.</translation>
     </message>
+    <message>
+        <source>“{0}” in this store is not as this program makes it, so it is not opened; keep it as it is and go on with the latest backup.</source>
+        <translation>«&#xa0;{0}&#xa0;» n’est pas dans cette base comme ce programme le fait, elle n’est donc pas ouverte&#xa0;; la laisser telle quelle et continuer avec la dernière sauvegarde.</translation>
+    </message>
 </context>
 <context>
     <name>vehicle</name>

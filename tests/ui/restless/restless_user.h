@@ -62,6 +62,7 @@ class RestlessUser : public QObject {
 
   QString folder_;
   std::mt19937_64 chance_;
+  std::chrono::seconds long_enough_;
   std::chrono::steady_clock::time_point end_;
   Watch* watch_;
   print::Fonts fonts_;

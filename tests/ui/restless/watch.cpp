@@ -4,6 +4,8 @@
 #include <csignal>
 #include <cstdio>
 #include <cstdlib>
+
+#include <pthread.h>
 #include <utility>
 
 // Only where a sanitizer is at work.
@@ -32,8 +34,10 @@ void tell_and_die(int signal) {
 
 }  // namespace
 
-Watch::Watch(std::string about, std::chrono::seconds longest)
-    : about_(std::move(about)), longest_(longest), thread_([this] { look(); }) {
+Watch::Watch(std::string about, std::chrono::seconds longest) : about_(std::move(about)), longest_(longest) {
+  ::pthread_getcpuclockid(::pthread_self(), &work_clock_);
+  worked_before_ = worked();
+  thread_ = std::thread([this] { look(); });
   watching = this;
   if (__sanitizer_set_death_callback != nullptr) {
     __sanitizer_set_death_callback(&tell_last);
@@ -55,9 +59,10 @@ Watch::~Watch() {
 
 void Watch::note(const std::string& action) {
   const std::lock_guard lock(mutex_);
-  const auto now = std::chrono::steady_clock::now();
-  longest_turn_ = std::max(longest_turn_, std::chrono::duration_cast<std::chrono::milliseconds>(now - since_));
-  since_ = now;
+  const auto now = worked();
+  longest_turn_ = std::max(longest_turn_, std::chrono::duration_cast<std::chrono::milliseconds>(now - worked_before_));
+  worked_before_ = now;
+  since_ = std::chrono::steady_clock::now();
   ++count_;
   last_.push_back(std::to_string(count_) + " " + action);
   if (last_.size() > kept_actions) {
@@ -74,10 +79,16 @@ void Watch::tell() const {
   }
 }
 
+std::chrono::nanoseconds Watch::worked() const {
+  struct timespec time = {};
+  ::clock_gettime(work_clock_, &time);
+  return std::chrono::seconds(time.tv_sec) + std::chrono::nanoseconds(time.tv_nsec);
+}
+
 void Watch::look() {
   std::unique_lock lock(mutex_);
   while (!ends_.wait_for(lock, std::chrono::milliseconds(200), [this] { return over_; })) {
-    if (std::chrono::steady_clock::now() - since_ > longest_) {
+    if (worked() - worked_before_ > longest_ || std::chrono::steady_clock::now() - since_ > 12 * longest_) {
       std::fprintf(stderr, "The window did not answer for %lld s.\n", static_cast<long long>(longest_.count()));
       lock.unlock();
       std::abort();
