@@ -4,6 +4,7 @@
 #include <QTemporaryDir>
 #include <catch2/catch.hpp>
 
+#include "qt/warning_guard.h"
 #include "shimwright/store/job_record.h"
 #include "ui_bench.h"
 
@@ -54,6 +55,7 @@ TEST_CASE("a printer that does not take the pages is told") {
   auto printer = past::printer_for(*record, record::PaperSize::a4);
   printer->setOutputFormat(QPrinter::PdfFormat);
   printer->setOutputFileName(bench.file("no/such/folder/print.pdf"));
+  const test::ExpectedWarning warning("QPainter::begin(): Returned false");
   const auto steps = past::steps_to_printer(std::move(printer), *record, record::PaperSize::a4, *fonts);
   const auto printed = steps.next();
   REQUIRE_FALSE(printed);
