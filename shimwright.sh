@@ -161,6 +161,8 @@ fuzz_one() {
   local fuzzer=$1 name
   name=$(basename "$fuzzer" _fuzz)
   mkdir -p "build/fuzz/found/$name"
+  # Stores are made by the thousand: in memory, where there is room.
+  [[ -w /dev/shm ]] && export TMPDIR=/dev/shm
   "$fuzzer" -max_total_time="$FUZZ_SECONDS" -runs="$FUZZ_RUNS" -timeout=60 \
     -artifact_prefix="build/fuzz/found/$name-" "build/fuzz/found/$name" "tests/fuzz/seeds/$name"
 }
