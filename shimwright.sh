@@ -15,6 +15,8 @@ readonly LONG_PACKAGES=(gcovr clazy)
 readonly LOGS=build/logs
 readonly TIDY=clang-tidy-16
 readonly TIDY_SECONDS=300
+# Ten million executions, but of those that read files at most six hours each.
+readonly LONG_FUZZ_SECONDS=21600
 JOBS=$(nproc)
 
 usage() {
@@ -22,7 +24,8 @@ usage() {
 Usage: ./shimwright.sh run             set up, build, and go through the demonstration job
        ./shimwright.sh test            set up, build, and pass every test a change has to pass
        ./shimwright.sh test --long     the same, then all that takes longer: all sources under clang-tidy and clazy,
-                                       coverage, long fuzzing, long runs of the kill tests
+                                       coverage, ten million executions of each fuzzer (six hours at most each), long
+                                       runs of the kill tests, an hour of the restless user
        ./shimwright.sh --help          this text
 
 Packages come from Debian 12 and are installed when they are missing; that needs root or sudo. Nothing else is
@@ -158,13 +161,16 @@ fuzz_one() {
   local fuzzer=$1 name
   name=$(basename "$fuzzer" _fuzz)
   mkdir -p "build/fuzz/found/$name"
-  "$fuzzer" -max_total_time="$FUZZ_SECONDS" -timeout=20 -artifact_prefix="build/fuzz/found/$name-" \
-    "build/fuzz/found/$name" "tests/fuzz/seeds/$name"
+  # Stores are made by the thousand: in memory, where there is room.
+  [[ -w /dev/shm ]] && export TMPDIR=/dev/shm
+  "$fuzzer" -max_total_time="$FUZZ_SECONDS" -runs="$FUZZ_RUNS" -timeout=60 \
+    -artifact_prefix="build/fuzz/found/$name-" "build/fuzz/found/$name" "tests/fuzz/seeds/$name"
 }
 
-# `fuzz 30`: each fuzzer for that many seconds, from its seeds and what earlier runs found worth keeping.
+# `fuzz 30 -1`: each fuzzer for that many seconds at most, and for so many executions (-1: as many as it can), from its
+# seeds and what earlier runs found worth keeping.
 fuzz() {
-  export FUZZ_SECONDS=$1
+  export FUZZ_SECONDS=$1 FUZZ_RUNS=$2
   export -f fuzz_one
   build_with fuzz || return 1
   # shellcheck disable=SC2016 # expanded by the inner shell
@@ -189,13 +195,14 @@ run_tests() {
   build_and_test sanitize
   build_and_test core
   stage "tidy of what changed" tidy changed "$TIDY_SECONDS"
-  if has_preset fuzz; then stage "fuzz" fuzz 30; else left_out "fuzz" "no such preset"; fi
+  if has_preset fuzz; then stage "fuzz" fuzz 30 -1; else left_out "fuzz" "no such preset"; fi
   if ((long)); then
     stage "tidy of everything" tidy all 0
     stage "clazy" clazy
     stage "coverage" coverage && grep -E '^(lines|branches):' "$LOGS/coverage.log"
-    if has_preset fuzz; then stage "long fuzz" fuzz 900; fi
+    if has_preset fuzz; then stage "long fuzz" fuzz "$LONG_FUZZ_SECONDS" 10000000; fi
     stage "long kills" env SHIMWRIGHT_LONG=1 ctest --preset release -R '[Kk]ill'
+    stage "long restless user" env SHIMWRIGHT_LONG=1 ctest --preset sanitize -R 'restless'
   fi
 
   say "" "Stages:"

@@ -7772,6 +7772,10 @@
         <source>Something other than an older export of measurements lies there and is not written over; choose another name.</source>
         <translation>Dort liegt etwas anderes als ein älterer Export von Messwerten, und es wird nicht überschrieben; einen anderen Namen wählen.</translation>
     </message>
+    <message>
+        <source>“{0}” in this store is not as this program makes it, so it is not opened; keep it as it is and go on with the latest backup.</source>
+        <translation>„{0}“ ist in diesem Datenbestand nicht so, wie dieses Programm es anlegt, darum wird er nicht geöffnet; lassen, wie er ist, und mit der letzten Sicherung weitermachen.</translation>
+    </message>
 </context>
 <context>
     <name>vehicle</name>

@@ -7772,6 +7772,10 @@
         <source>Something other than an older export of measurements lies there and is not written over; choose another name.</source>
         <translation>Il y a là autre chose qu’un ancien export de mesures, qui n’est pas remplacé ; choisir un autre nom.</translation>
     </message>
+    <message>
+        <source>“{0}” in this store is not as this program makes it, so it is not opened; keep it as it is and go on with the latest backup.</source>
+        <translation>«&#xa0;{0}&#xa0;» n’est pas dans cette base comme ce programme le fait, elle n’est donc pas ouverte&#xa0;; la laisser telle quelle et continuer avec la dernière sauvegarde.</translation>
+    </message>
 </context>
 <context>
     <name>vehicle</name>

@@ -4,6 +4,7 @@
 #include <vector>
 
 #include "commands.h"
+#include "owner_only.h"
 
 namespace {
 
@@ -49,6 +50,7 @@ std::unique_ptr<QCoreApplication> application(bool draws, int& count, char** wor
 }  // namespace
 
 int main(int count, char** raw_words) {
+  shimwright::cli::keep_to_owner();
   const std::vector<std::string> words(raw_words + 1, raw_words + count);
   if (words.empty() || words.front() == "--help" || words.front() == "help") {
     say_help();

@@ -10,6 +10,7 @@
 #include "copy.h"
 #include "disk.h"
 #include "opening.h"
+#include "own_schema.h"
 #include "photos.h"
 
 namespace shimwright::store {

@@ -2,28 +2,12 @@
 
 #include "check_parts.h"
 #include "copy.h"
+#include "own_schema.h"
 #include "photos.h"
-#include "schema.h"
 
 namespace shimwright::store {
 
 namespace {
-
-/// What the schema of a store of that version has to be.
-Result<std::vector<Row>> schema_made_anew(int version) {
-  auto fresh = Connection::open(QStringLiteral(":memory:"), Access::make);
-  if (!fresh) {
-    return passed_on(fresh);
-  }
-  std::vector<SchemaStep> steps = schema_steps();
-  steps.erase(
-      std::remove_if(steps.begin(), steps.end(), [version](const SchemaStep& step) { return step.version > version; }),
-      steps.end());
-  if (auto taken = take_steps(**fresh, steps); !taken) {
-    return passed_on(taken);
-  }
-  return schema_texts(**fresh);
-}
 
 Result<void> check_schema(Connection& connection, CheckReport& report) {
   auto ours = has_own_schema(connection);
@@ -89,25 +73,6 @@ void check_photo(const QString& store_path, const CheckedJob& job, std::int64_t 
 }
 
 }  // namespace
-
-Result<bool> has_own_schema(Connection& connection) {
-  auto version = schema_version(connection);
-  if (!version) {
-    return passed_on(version);
-  }
-  if (*version > schema_steps().back().version) {
-    return true;
-  }
-  auto expected = schema_made_anew(*version);
-  if (!expected) {
-    return passed_on(expected);
-  }
-  auto kept = schema_texts(connection);
-  if (!kept) {
-    return passed_on(kept);
-  }
-  return *kept == *expected;
-}
 
 Result<void> check_file_and_schema(Connection& connection, CheckReport& report) {
   auto fault = fault_of_file(connection);

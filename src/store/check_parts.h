@@ -32,9 +32,6 @@ using LastHeads = std::map<std::string, Head>;
 void add_finding(CheckReport& report, std::string code, std::string table, std::string job,
                  std::optional<std::int64_t> seq, Message message);
 
-/// Whether every table, index and trigger is one this program makes, and no view or trigger was added. To be asked
-/// before a file from elsewhere is read by its tables. Of a newer store it is not known, and counts as true.
-[[nodiscard]] Result<bool> has_own_schema(Connection& connection);
 /// SQLite's own checks, and whether the schema is the one this program makes.
 [[nodiscard]] Result<void> check_file_and_schema(Connection& connection, CheckReport& report);
 /// The list of chain heads by itself; gives the last head of each job.

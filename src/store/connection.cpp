@@ -120,15 +120,32 @@ Result<void> Connection::switch_on(int option, int wanted) {
 }
 
 Result<void> Connection::harden() {
-  constexpr std::pair<int, int> safeguards[] = {{SQLITE_DBCONFIG_DEFENSIVE, 1},   {SQLITE_DBCONFIG_DQS_DML, 0},
-                                                {SQLITE_DBCONFIG_DQS_DDL, 0},     {SQLITE_DBCONFIG_TRUSTED_SCHEMA, 0},
-                                                {SQLITE_DBCONFIG_ENABLE_FKEY, 1}, {SQLITE_DBCONFIG_ENABLE_TRIGGER, 1}};
+  // We have no views; a view by the name of a table could answer without end.
+  constexpr std::pair<int, int> safeguards[] = {
+      {SQLITE_DBCONFIG_DEFENSIVE, 1},   {SQLITE_DBCONFIG_DQS_DML, 0},        {SQLITE_DBCONFIG_DQS_DDL, 0},
+      {SQLITE_DBCONFIG_ENABLE_FKEY, 1}, {SQLITE_DBCONFIG_TRUSTED_SCHEMA, 0}, {SQLITE_DBCONFIG_ENABLE_TRIGGER, 1},
+      {SQLITE_DBCONFIG_ENABLE_VIEW, 0}, {SQLITE_DBCONFIG_WRITABLE_SCHEMA, 0}};
   for (const auto& [option, wanted] : safeguards) {
     if (auto switched = switch_on(option, wanted); !switched) {
       return switched;
     }
   }
-  return run_script("PRAGMA secure_delete = ON");
+  // Far above what any statement or value of ours needs. One file may be attached: a copy is laid that way.
+  constexpr std::pair<int, int> limits[] = {{SQLITE_LIMIT_LENGTH, 64 * 1024 * 1024},
+                                            {SQLITE_LIMIT_SQL_LENGTH, 100'000},
+                                            {SQLITE_LIMIT_COLUMN, 100},
+                                            {SQLITE_LIMIT_EXPR_DEPTH, 100},
+                                            {SQLITE_LIMIT_COMPOUND_SELECT, 10},
+                                            {SQLITE_LIMIT_VDBE_OP, 100'000},
+                                            {SQLITE_LIMIT_FUNCTION_ARG, 8},
+                                            {SQLITE_LIMIT_ATTACHED, 1},
+                                            {SQLITE_LIMIT_LIKE_PATTERN_LENGTH, 100},
+                                            {SQLITE_LIMIT_VARIABLE_NUMBER, 250},
+                                            {SQLITE_LIMIT_TRIGGER_DEPTH, 10}};
+  for (const auto& [limit, most] : limits) {
+    sqlite3_limit(handle(), limit, most);
+  }
+  return run_script("PRAGMA secure_delete = ON; PRAGMA cell_size_check = ON; PRAGMA mmap_size = 0");
 }
 
 sqlite3* Connection::handle() const {

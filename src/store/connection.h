@@ -28,8 +28,9 @@ enum class Access {
 /// Sql's registry of connections is seen nowhere else.
 class Connection {
  public:
-  /// Opens and sets what every connection of ours has: foreign keys, no text in double quotation marks, defensive,
-  /// nothing trusted from the schema, erased content overwritten. Codes: `sqlite_differs`, and those of
+  /// Opens and sets what every connection of ours has, since any file may come from elsewhere: foreign keys, no text in
+  /// double quotation marks, defensive, nothing trusted from the schema, no views, cells checked for their size, not
+  /// mapped into memory, limits of length and depth, erased content overwritten. Codes: `sqlite_differs`, and those of
   /// database_error().
   [[nodiscard]] static Result<std::unique_ptr<Connection>> open(const QString& path, Access access);
   ~Connection();

@@ -1,5 +1,6 @@
 #include "copy.h"
 
+#include <algorithm>
 #include <optional>
 
 #include <QFile>
@@ -51,13 +52,32 @@ Result<void> check_copy(const QString& path, const CopyCheck& check) {
 
 }  // namespace
 
+namespace {
+
+/// What a check of SQLite's says, in one line; nothing where it found nothing.
+std::optional<std::string> fault_in(const Value& said) {
+  if (said == text_value("ok")) {
+    return std::nullopt;
+  }
+  std::string text = std::holds_alternative<std::string>(said) ? std::get<std::string>(said) : std::string();
+  std::replace(text.begin(), text.end(), '\n', ' ');
+  return text;
+}
+
+}  // namespace
+
+Result<std::optional<std::string>> quick_fault_of_file(Connection& connection) {
+  auto said = connection.value("PRAGMA quick_check(1)");
+  return said ? Result<std::optional<std::string>>(fault_in(*said)) : passed_on(said);
+}
+
 Result<std::optional<std::string>> fault_of_file(Connection& connection) {
   auto said = connection.value("PRAGMA integrity_check(1)");
   if (!said) {
     return passed_on(said);
   }
-  if (*said != text_value("ok")) {
-    return std::optional(std::holds_alternative<std::string>(*said) ? std::get<std::string>(*said) : std::string());
+  if (auto fault = fault_in(*said)) {
+    return fault;
   }
   auto loose = connection.rows("PRAGMA foreign_key_check");
   if (!loose) {

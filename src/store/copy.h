@@ -17,4 +17,7 @@ using CopyCheck = std::function<Result<void>(Connection& copy)>;
 /// Whether SQLite finds the file whole: its own check of structure and of foreign keys. The first thing it says.
 [[nodiscard]] Result<std::optional<std::string>> fault_of_file(Connection& connection);
 
+/// The structure alone, as SQLite advises to be asked of a file from elsewhere before anything else.
+[[nodiscard]] Result<std::optional<std::string>> quick_fault_of_file(Connection& connection);
+
 }  // namespace shimwright::store

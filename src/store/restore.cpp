@@ -3,10 +3,12 @@
 #include <QFileInfo>
 
 #include "check_parts.h"
+#include "copy.h"
 #include "disk.h"
 #include "lock.h"
 #include "offers.h"
 #include "opening.h"
+#include "own_schema.h"
 #include "plain_time.h"
 #include "register_history.h"
 #include "replace_store.h"
@@ -115,6 +117,13 @@ Result<std::unique_ptr<Connection>> open_backup(const std::string& backup) {
   auto connection = connect_checked(QString::fromStdString(backup), Access::look);
   if (!connection) {
     return connection;
+  }
+  auto fault = quick_fault_of_file(**connection);
+  if (!fault) {
+    return passed_on(fault);
+  }
+  if (const auto& found = *fault) {
+    return not_whole(*found + ".");
   }
   auto kinship = kinship_of(**connection);
   if (!kinship) {

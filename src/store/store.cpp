@@ -8,6 +8,7 @@
 #include "disk.h"
 #include "lock.h"
 #include "opening.h"
+#include "own_schema.h"
 #include "photos.h"
 #include "schema.h"
 #include "sheet_shelf.h"
@@ -57,6 +58,9 @@ Result<Opened> open_for_looking(const QString& path, std::optional<Message> why)
   if (*kinship == Kinship::empty) {
     return no_store();
   }
+  if (auto tables = check_nothing_acts(**connection); !tables) {
+    return passed_on(tables);
+  }
   return Opened{nullptr, std::move(*connection), std::move(why)};
 }
 
@@ -99,6 +103,11 @@ Result<Opened> open_for_writing(const QString& path, const Opening& opening) {
   }
   if (*kinship == Kinship::newer) {
     return open_for_looking(path, is_newer());
+  }
+  if (*kinship == Kinship::ours) {
+    if (auto tables = check_nothing_acts(**connection); !tables) {
+      return passed_on(tables);
+    }
   }
   if (auto ready = make_ready(**connection, *kinship, opening.now_ms); !ready) {
     return passed_on(ready);

@@ -45,6 +45,17 @@ TEST_CASE("readings, spots and parts are read one by one") {
   CHECK(std::get<job::BeginSeries>(again->command).reason == job::SeriesReason::seated_again);
 }
 
+TEST_CASE("a command nobody knows and a time that is none say so") {
+  const auto unknown = read(R"({"command":"fly","by":"MK"})");
+  REQUIRE_FALSE(unknown);
+  CHECK(unknown.error().code == "unknown_command");
+  for (const char* time : {"soon", "2026-11-24T10:58", "2026-13-24T10:58+00:00", ""}) {
+    const auto at = read(R"({"command":"do","by":"MK","step":"hub-out","at":")" + std::string(time) + "\"}");
+    REQUIRE_FALSE(at);
+    CHECK(at.error().code == "bad_time");
+  }
+}
+
 TEST_CASE("a fault is named by its place") {
   CHECK(place_of_fault(R"({"by":"MK"})") == "/commands/3/command");
   CHECK(place_of_fault(R"({"command":"fly","by":"MK"})") == "/commands/3/command");

@@ -9,6 +9,14 @@
 
 using namespace shimwright;
 
+// Qt's macros have to stand outside of any namespace.
+static void take_fonts_away() {
+  Q_CLEANUP_RESOURCE(shimwright_fonts);
+}
+static void bring_fonts_back() {
+  Q_INIT_RESOURCE(shimwright_fonts);
+}
+
 namespace {
 
 std::set<qreal> digit_widths(QFont font, int pixels) {
@@ -61,4 +69,13 @@ TEST_CASE("the type stays when its holder is moved, and can be loaded twice") {
   const auto second = print::load_fonts();
   REQUIRE(second);
   CHECK(held.regular().family() == second->regular().family());
+}
+
+TEST_CASE("where a built-in font is missing that is said, and nothing is drawn in another one") {
+  take_fonts_away();
+  const auto fonts = print::load_fonts();
+  bring_fonts_back();
+  REQUIRE_FALSE(fonts);
+  CHECK(fonts.error().code == "font_missing");
+  CHECK(print::load_fonts());
 }

@@ -136,6 +136,16 @@ TEST_CASE("a key is known until the day it is no longer valid") {
   }
 }
 
+TEST_CASE("a file that says the same in other bytes is told as changed") {
+  const std::string whole = signed_record_json(sealed_sample());
+  REQUIRE(read_signed_record(whole));
+  for (const std::string& other : {whole.substr(0, whole.size() - 1), whole + " ", "{ " + whole.substr(1)}) {
+    const auto read = read_signed_record(other);
+    REQUIRE_FALSE(read);
+    CHECK(read.error().code == "file_changed");
+  }
+}
+
 TEST_CASE("what is no signed record is refused") {
   for (const char* bad : {"", "null", "[]", "{", "{\"format\":\"shimwright.record\"}"}) {
     const auto read = read_signed_record(bad);

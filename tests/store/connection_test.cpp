@@ -2,6 +2,7 @@
 
 #include <sqlite3.h>
 #include <QSqlDatabase>
+#include <QTemporaryDir>
 
 #include "workbench_results.h"
 
@@ -22,10 +23,28 @@ TEST_CASE("every connection has its safeguards") {
   CHECK(got(connection->value("PRAGMA foreign_keys")) == number_value(1));
   CHECK(got(connection->value("PRAGMA secure_delete")) == number_value(1));
   CHECK(got(connection->value("PRAGMA trusted_schema")) == number_value(0));
+  CHECK(got(connection->value("PRAGMA cell_size_check")) == number_value(1));
   CHECK_FALSE(connection->rows("SELECT \"no such column\""));
   // Defensive: the schema's own table is not written.
   went(connection->run_script("CREATE TABLE a (b INTEGER) STRICT; PRAGMA writable_schema = ON"));
   CHECK_FALSE(connection->execute("UPDATE sqlite_schema SET sql = 'x'"));
+}
+
+TEST_CASE("no connection asks a view, maps a file into memory, or takes what is far above its own needs") {
+  const QTemporaryDir folder;
+  const auto connection = got(Connection::open(folder.filePath("a.sqlite"), Access::make));
+  went(connection->run_script("CREATE TABLE kept (number INTEGER) STRICT; CREATE VIEW seen AS SELECT 1 AS number"));
+  CHECK_FALSE(connection->rows("SELECT number FROM seen"));
+  CHECK(got(connection->value("PRAGMA mmap_size")) == number_value(0));
+  CHECK(sqlite3_limit(connection->handle(), SQLITE_LIMIT_LENGTH, -1) == 64 * 1024 * 1024);
+  CHECK(sqlite3_limit(connection->handle(), SQLITE_LIMIT_ATTACHED, -1) == 1);
+  CHECK(sqlite3_limit(connection->handle(), SQLITE_LIMIT_TRIGGER_DEPTH, -1) == 10);
+  CHECK(code_of(connection->value("SELECT length(zeroblob(100000000))")) == "too_large");
+  CHECK_FALSE(connection->rows("SELECT 1" + std::string(20, ' ') +
+                               "UNION SELECT 1 UNION SELECT 2 UNION SELECT 3 UNION "
+                               "SELECT 4 UNION SELECT 5 UNION SELECT 6 UNION SELECT 7 UNION SELECT 8 UNION SELECT 9 "
+                               "UNION SELECT 10 UNION SELECT 11"));
+  CHECK_FALSE(connection->rows("SELECT " + std::string(120000, ' ') + "1"));
 }
 
 TEST_CASE("the linked SQLite is the driver's") {

@@ -1,5 +1,6 @@
 #include "shimwright/store/job_record.h"
 
+#include "sealed_job.h"
 #include "workbench.h"
 
 namespace shimwright::store {
@@ -39,6 +40,22 @@ TEST_CASE("an erased text is gone from the record, and the job is still there") 
 TEST_CASE("there is no record of a job that is not in the store") {
   Workbench bench;
   CHECK(code_of(record_of(bench.store(), "01930000-0000-7000-8000-000000001000")) == "unknown_job");
+}
+
+TEST_CASE("a sealed job whose frozen record was changed is not shown as it was sealed") {
+  Workbench bench;
+  give_pins(bench);
+  const std::string id = closed_job(bench, "10");
+  static_cast<void>(got(seal_job(bench.store(), id, both_pins(), by_mk(600), cheap_rules())));
+  static_cast<void>(got(record_of(bench.store(), id)));
+  const QByteArray trigger = QByteArray::fromStdString(text_in(
+      got(bench.store().connection().rows("SELECT sql FROM sqlite_schema WHERE name = 'seal_is_not_changed'")).front(),
+      0));
+  bench.sabotage(
+      "DROP TRIGGER seal_is_not_changed; UPDATE seal SET record = CAST(replace(CAST(record AS TEXT), "
+      "'TESTVN', 'TESTWN') AS BLOB);" +
+      trigger);
+  CHECK(code_of(record_of(bench.store(), id)) == "sealed_differs");
 }
 
 }  // namespace shimwright::store

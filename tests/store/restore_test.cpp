@@ -3,6 +3,8 @@
 #include <sqlite3.h>
 
 #include "exchange.h"
+#include "offers.h"
+#include "replace_store.h"
 #include "shimwright/store/backup.h"
 
 namespace shimwright::store {
@@ -224,6 +226,20 @@ TEST_CASE("a backup with planted views is neither offered nor written over") {
   CHECK_FALSE(got(last_whole_backup(backed.bench.path(), backed.bench.file("backups").toStdString())));
   backed.bench.close();
   CHECK(code_of(put_back(backed.bench.path(), backed.backup, opening)) == "backup_wrong");
+}
+
+TEST_CASE("a copy that lost entries on its way does not take the store's place") {
+  Backed backed;
+  backed.bench.close();
+  const auto source = got(open_backup(backed.backup));
+  const QString place = backed.bench.file("elsewhere.sqlite");
+  const auto replaced = replace_store(*source, place, ".kept-", [](Connection& copy) {
+    return copy.run_script(
+        "PRAGMA foreign_keys = OFF; DROP TRIGGER entry_is_not_deleted; DELETE FROM entry WHERE seq = 2");
+  });
+  CHECK(code_of(replaced) == "restore_differs");
+  CHECK_FALSE(QFile::exists(place));
+  CHECK_FALSE(QFile::exists(place + ".restored"));
 }
 
 }  // namespace shimwright::store

@@ -7,6 +7,7 @@
 #include <string>
 #include <vector>
 
+#include "owner_only.h"
 #include "shimwright/bench/surroundings.h"
 #include "shimwright/print/fonts.h"
 #include "shimwright/shell/early_fonts.h"
@@ -100,6 +101,7 @@ int run(QApplication& application, shell::Settings& settings) {
 }  // namespace
 
 int main(int count, char** raw_words) {
+  shimwright::cli::keep_to_owner();
   if (asks_only(count, raw_words)) {
     return 0;
   }

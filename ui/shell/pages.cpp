@@ -118,6 +118,7 @@ PluggedPage plug_record(const PageHouse& house) {
   past::RecordWays ways = past::usual_record_ways();
   ways.paper = house.settings->paper();
   ways.seal.by = [bench = house.bench] { return store::By{bench->person().id, bench->now()}; };
+  ways.seal.rules = house.equipment->signing;
   ways.seal.folder = [settings = house.settings] { return widgets::plain(settings->backup_folder()); };
   auto* page = widgets::child_of<past::RecordView>(house.parent, house.bench->store(), std::move(ways));
   QObject::connect(page, &past::RecordView::back, page, house.links.back);

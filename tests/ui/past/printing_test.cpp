@@ -4,6 +4,7 @@
 #include <QTemporaryDir>
 #include <catch2/catch.hpp>
 
+#include "qt/warning_guard.h"
 #include "shimwright/store/job_record.h"
 #include "ui_bench.h"
 
@@ -43,4 +44,20 @@ TEST_CASE("of the record only the pages a person chose are printed") {
   printer->setOutputFileName(bench.file("print.pdf"));
   printer->setFromTo(2, 2);
   CHECK(past::steps_to_printer(std::move(printer), *record, record::PaperSize::a4, *fonts).pages == 1);
+}
+
+TEST_CASE("a printer that does not take the pages is told") {
+  test::UiBench bench;
+  const auto record = store::record_of(bench.store(), bench.go_to("large-gauge-fit"));
+  REQUIRE(record);
+  const auto fonts = print::load_fonts();
+  REQUIRE(fonts);
+  auto printer = past::printer_for(*record, record::PaperSize::a4);
+  printer->setOutputFormat(QPrinter::PdfFormat);
+  printer->setOutputFileName(bench.file("no/such/folder/print.pdf"));
+  const test::ExpectedWarning warning("QPainter::begin(): Returned false");
+  const auto steps = past::steps_to_printer(std::move(printer), *record, record::PaperSize::a4, *fonts);
+  const auto printed = steps.next();
+  REQUIRE_FALSE(printed);
+  CHECK(printed.error().code == "printer_fails");
 }

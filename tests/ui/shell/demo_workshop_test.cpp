@@ -4,6 +4,8 @@
 #include <QFileInfo>
 #include <QTemporaryDir>
 #include <catch2/catch.hpp>
+
+#include <sys/mount.h>
 #include <map>
 
 #include "shimwright/shell/stores.h"
@@ -108,6 +110,27 @@ TEST_CASE("a folder that holds the own store, or another workshop, is never dele
     REQUIRE(after.count(name) == 1);
     CHECK(after.at(name) == content);
   }
+}
+
+TEST_CASE("a demonstration of which something cannot be taken away says so") {
+  BothStores both;
+  REQUIRE(shell::make_demo_workshop(both.places.demo, both.now));
+  // What another program holds there: nobody can take away a folder that something is mounted on, and only who is not
+  // the system's administrator is kept out by the rights of one.
+  const QString held = both.folder.filePath("demo/held");
+  REQUIRE(QDir().mkpath(held + "/within"));
+  const bool mounted = ::mount("tmpfs", QFile::encodeName(held).constData(), "tmpfs", 0, "size=1m") == 0;
+  if (!mounted) {
+    REQUIRE(QFile::setPermissions(held, QFileDevice::ReadOwner | QFileDevice::ExeOwner));
+  }
+  const auto deleted = shell::delete_demo_workshop(both.places);
+  if (mounted) {
+    CHECK(::umount(QFile::encodeName(held).constData()) == 0);
+  } else {
+    QFile::setPermissions(held, QFileDevice::ReadOwner | QFileDevice::WriteOwner | QFileDevice::ExeOwner);
+  }
+  REQUIRE_FALSE(deleted);
+  CHECK(deleted.error().code == "cannot_delete");
 }
 
 TEST_CASE("a demonstration that is open elsewhere is not deleted") {

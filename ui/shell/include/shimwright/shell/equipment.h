@@ -8,6 +8,7 @@
 
 #include "shimwright/shell/page_table.h"
 #include "shimwright/shell/stores.h"
+#include "shimwright/store/signing.h"
 #include "shimwright/widgets/style.h"
 
 namespace shimwright::shell {
@@ -25,6 +26,8 @@ struct Equipment {
   std::function<void(widgets::Scheme scheme)> dress;
   std::function<void()> sound;
   std::vector<PageFactory> pages;
+  /// What a PIN costs to try.
+  store::SigningRules signing = {};
 };
 
 }  // namespace shimwright::shell
