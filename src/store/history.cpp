@@ -15,15 +15,20 @@ namespace {
 using ByAssembly = std::map<std::int64_t, std::int64_t>;
 using ByJob = std::map<std::string, ByAssembly>;
 
-// What was withdrawn counts no longer; of what was said twice in an assembly the later counts.
+// What was withdrawn counts no longer; of what was said twice in an assembly the later counts. A job from elsewhere was
+// measured with gauges and shims of elsewhere.
 constexpr const char* thicknesses_sql =
     "SELECT chosen.job, chosen.assembly, chosen.thickness_um FROM job JOIN shim_chosen AS chosen ON chosen.job = "
     "job.id "
-    "WHERE job.gearbox = ? AND chosen.side = ? AND job.id <> ? AND NOT EXISTS (SELECT 1 FROM withdrawal WHERE "
+    "WHERE job.gearbox = ? AND chosen.side = ? AND job.id <> ? AND NOT EXISTS (SELECT 1 FROM register_change AS "
+    "arrival "
+    "WHERE arrival.register = 'job' AND arrival.item = job.id) AND NOT EXISTS (SELECT 1 FROM withdrawal WHERE "
     "withdrawal.job = chosen.job AND withdrawal.entry = chosen.seq) ORDER BY chosen.job, chosen.seq";
 constexpr const char* floats_sql =
     "SELECT advice.job, advice.assembly, advice.mean_um FROM job JOIN advice ON advice.job = job.id "
-    "WHERE job.gearbox = ? AND advice.side = ? AND job.id <> ? AND advice.mean_um IS NOT NULL AND advice.conclusion <> "
+    "WHERE job.gearbox = ? AND advice.side = ? AND job.id <> ? AND NOT EXISTS (SELECT 1 FROM register_change AS "
+    "arrival "
+    "WHERE arrival.register = 'job' AND arrival.item = job.id) AND advice.mean_um IS NOT NULL AND advice.conclusion <> "
     "'for_information' AND NOT EXISTS (SELECT 1 FROM withdrawal WHERE withdrawal.job = advice.job AND withdrawal.entry "
     "= advice.seq) ORDER BY advice.job, advice.seq";
 constexpr const char* final_floats_sql =
