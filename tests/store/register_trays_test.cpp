@@ -82,7 +82,7 @@ TEST_CASE("a shim without uncertainty, and two that measure alike, are refused w
     const Tray tray{
         tray_id, "large", {{"1.60", quantity::Length(1601), u_mm, 4}, {"1.65", quantity::Length(second), 0.003, 2}}};
     const auto put = registers.put(tray, by_mk());
-    return put ? std::string() : put.error().code + " " + put.error().place + " " + put.error().in_english();
+    return put ? std::string() : put.error().code + " " + put.error().place + " " + put.error().message.in_english();
   };
   CHECK(refusal(0.0, 1650) ==
         "bad_amount tray/1.60/uncertainty Nothing is measured without uncertainty: enter the one of 1.60, or readings "

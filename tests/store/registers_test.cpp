@@ -184,7 +184,8 @@ TEST_CASE("an instrument that shows no step is refused with what to do") {
   const auto refused = bench.store().registers().put(dial, by_mk());
   REQUIRE_FALSE(refused);
   CHECK(refused.error().place == "instrument/resolution");
-  CHECK(refused.error().in_english() == "Every instrument has a smallest step that it shows: enter that of dial 2.");
+  CHECK(refused.error().message.in_english() ==
+        "Every instrument has a smallest step that it shows: enter that of dial 2.");
   dial.resolution = 10;
   went(bench.store().registers().put(dial, by_mk()));
 }

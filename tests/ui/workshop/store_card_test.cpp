@@ -11,7 +11,7 @@ TEST_CASE("the check says plainly that all is in order") {
   test::DataBench data;
   data.bench.go_to("large-gauge-fit");
   data.press("button-check");
-  CHECK(data.result("check").startsWith("All is as it was written: 1 jobs, "));
+  CHECK(data.result("check").startsWith("All is as it was written. Jobs: 1, "));
 }
 
 TEST_CASE("the check names what is not as it was written, and what to do") {
