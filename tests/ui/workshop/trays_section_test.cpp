@@ -164,7 +164,19 @@ TEST_CASE("what open jobs may want of a tray is told by their belief") {
 TEST_CASE("a tray that a spec sheet names is begun with its sizes") {
   Trays bench("03-sum-on-the-border");
   auto& registers = bench.registers();
-  REQUIRE(registers.trays());
+  const auto issues = registers.spec_sheets();
+  REQUIRE(issues);
+  const store::SheetIssue& issue = issues->front();
+  const auto in_place_of = [](QString text, const QString& before, const QString& now) {
+    REQUIRE(text.contains(before));
+    return text.replace(before, now);
+  };
+  const auto spec = sheet::read_spec_sheet(issue.json);
+  const QString lower = QStringLiteral("\"%1\"").arg(QString::fromStdString(spec->lower.tray_name));
+  QString file = in_place_of(QString::fromStdString(issue.json), lower, "\"large K9\"");
+  file = in_place_of(file, QStringLiteral("\"issue\": %1").arg(issue.issue), "\"issue\": 90");
+  REQUIRE(registers.add_spec_sheet(file.toStdString(), {"", bench.bench.workbench().now()}));
+  bench.section->refresh();
   const QString begin = "button-begin-tray-";
   for (const auto* button : bench.window.findChildren<QAbstractButton*>()) {
     if (button->objectName().startsWith(begin)) {
