@@ -1024,10 +1024,6 @@
         <translation>Die Messuhr lief rückwärts. Ist das bei diesem Aufbau so, bestätigen; sonst neu aufbauen.</translation>
     </message>
     <message>
-        <source>These floats may not be millimetres ({0}). Enter them again in mm, or confirm that they are.</source>
-        <translation>Diese Lüftspiele sind vielleicht keine Millimeter ({0}). In mm neu eingeben oder bestätigen, dass sie es sind.</translation>
-    </message>
-    <message>
         <source>Fit {0}.</source>
         <translation>{0} einlegen.</translation>
     </message>
@@ -1414,6 +1410,14 @@
     <message>
         <source>“{0}” may have moved while the job lay still: prove it again.</source>
         <translation>„{0}“ kann sich verändert haben, während der Auftrag lag: noch einmal prüfen.</translation>
+    </message>
+    <message>
+        <source>These floats may be of another unit than the one taken ({0}). Enter them again with their unit, or confirm that they are right.</source>
+        <translation>Diese Lüftspiele haben vielleicht eine andere Einheit als die angenommene ({0}). Mit ihrer Einheit neu eingeben oder bestätigen, dass sie stimmen.</translation>
+    </message>
+    <message>
+        <source>Not judged: the tray or an instrument has what nothing can be reckoned with, as two shims that measure alike, or an uncertainty or resolution of 0. Put it right in the workshop&apos;s lists, then measure once more.</source>
+        <translation>Nicht bewertet: Mit dem Sortiment oder einem Messmittel lässt sich nicht rechnen, etwa zwei gleich dicke Passscheiben oder eine Unsicherheit oder Auflösung von 0. In den Listen der Werkstatt richtigstellen, dann noch einmal messen.</translation>
     </message>
 </context>
 <context>
@@ -3665,6 +3669,22 @@
         <source>Add the float lost per mm of shim</source>
         <translation>Eintragen, wie viel Lüftspiel ein mm Passscheibe nimmt</translation>
     </message>
+    <message>
+        <source>The steps do not come out at the last size; change the step or one of the sizes.</source>
+        <translation>Die Schritte gehen bei der letzten Größe nicht auf; die Schrittweite oder eine der Größen ändern.</translation>
+    </message>
+    <message>
+        <source>At {0} the file has something else than a sheet has there, so no form can be drawn of it; choose another file.</source>
+        <translation>Bei {0} hat die Datei etwas anderes, als dort hingehört, deshalb lässt sich kein Formular daraus zeigen; eine andere Datei wählen.</translation>
+    </message>
+    <message>
+        <source>&apos;{0}&apos; is no field of a sheet; take it out of the file.</source>
+        <translation>„{0}“ ist kein Feld eines Blatts; aus der Datei herausnehmen.</translation>
+    </message>
+    <message>
+        <source>This file does not say that it is a sheet; choose one that was saved as a sheet.</source>
+        <translation>Diese Datei sagt nicht, dass sie ein Blatt ist; eine wählen, die als Blatt gespeichert wurde.</translation>
+    </message>
 </context>
 <context>
     <name>shell</name>
@@ -5718,6 +5738,14 @@
         <source>Paper of records</source>
         <translation>Papier der Protokolle</translation>
     </message>
+    <message>
+        <source>No logo</source>
+        <translation>Kein Logo</translation>
+    </message>
+    <message>
+        <source>Nobody is at work here yet. Enter who is; all else of this workshop stays as it is.</source>
+        <translation>Hier arbeitet noch niemand. Eingeben, wer hier arbeitet; alles andere dieser Werkstatt bleibt, wie es ist.</translation>
+    </message>
 </context>
 <context>
     <name>shimwright::shell::HindrancePage</name>
@@ -5772,6 +5800,10 @@
     <message>
         <source>There is no whole backup of this store in %1. Bring the folder of your backups back, and try again; keep the damaged file as it is.</source>
         <translation>In %1 ist keine heile Sicherung dieses Datenbestands. Den Ordner der Sicherungen zurückbringen und noch einmal versuchen; die beschädigte Datei so lassen, wie sie ist.</translation>
+    </message>
+    <message>
+        <source>The backup was not put there. %1</source>
+        <translation>Die Sicherung wurde nicht dorthin gelegt. %1</translation>
     </message>
 </context>
 <context>
@@ -5842,8 +5874,8 @@
         <translation>Der Datenbestand geht auf die Sicherung zurück</translation>
     </message>
     <message>
-        <source>This is the backup: %1 jobs, and %2 entries found equal one by one. What was here before is kept: %3</source>
-        <translation>Das ist die Sicherung: %1 Aufträge, und %2 Einträge einzeln als gleich befunden. Was vorher hier war, ist erhalten: %3</translation>
+        <source>This is the backup. Jobs: %1, entries found equal one by one: %2. What was here before is kept: %3</source>
+        <translation>Das ist die Sicherung. Aufträge: %1, einzeln als gleich befundene Einträge: %2. Was vorher hier war, ist erhalten: %3</translation>
     </message>
 </context>
 <context>
@@ -6281,8 +6313,12 @@
         <translation>Die Sicherung entsteht gerade.</translation>
     </message>
     <message>
-        <source>Backup made and checked: %1 entries, %2 photos.</source>
-        <translation>Sicherung angelegt und geprüft: %1 Einträge, %2 Fotos.</translation>
+        <source>Backup made and checked. Entries: %1, photos: %2.</source>
+        <translation>Sicherung angelegt und geprüft. Einträge: %1, Fotos: %2.</translation>
+    </message>
+    <message>
+        <source>The file of before, with what the store has no more, is kept: %1</source>
+        <translation>Die Datei von vorher, mit dem, was der Datenbestand nicht mehr hat, ist erhalten: %1</translation>
     </message>
 </context>
 <context>
@@ -7064,6 +7100,18 @@
         <source>not there</source>
         <translation>nicht da</translation>
     </message>
+    <message>
+        <source>Throw the draft away</source>
+        <translation>Entwurf verwerfen</translation>
+    </message>
+    <message>
+        <source>Yes, throw it away</source>
+        <translation>Ja, verwerfen</translation>
+    </message>
+    <message>
+        <source>All that was filled in is lost then. Press again to be sure.</source>
+        <translation>Alles Ausgefüllte ist dann verloren. Zur Sicherheit noch einmal drücken.</translation>
+    </message>
 </context>
 <context>
     <name>shimwright::workshop::ShimForm</name>
@@ -7163,20 +7211,20 @@
         <translation>Der Datenbestand wird geprüft.</translation>
     </message>
     <message>
-        <source>All is as it was written: %1 jobs, %2 entries, %3 photos.</source>
-        <translation>Alles ist, wie es geschrieben wurde: %1 Aufträge, %2 Einträge, %3 Fotos.</translation>
-    </message>
-    <message>
         <source>Sealed in another store: %1.</source>
         <translation>In einem anderen Datenbestand versiegelt: %1.</translation>
     </message>
     <message>
-        <source>%1 things are not as they were written. Keep the store as it is, and look at your last backup.</source>
-        <translation>%1 Dinge sind nicht, wie sie geschrieben wurden. Den Datenbestand so lassen und die letzte Sicherung ansehen.</translation>
-    </message>
-    <message>
         <source>and %1 more</source>
         <translation>und %1 mehr</translation>
+    </message>
+    <message>
+        <source>All is as it was written. Jobs: %1, entries: %2, photos: %3.</source>
+        <translation>Alles ist, wie es geschrieben wurde. Aufträge: %1, Einträge: %2, Fotos: %3.</translation>
+    </message>
+    <message>
+        <source>Not as it was written, in so many places: %1. Keep the store as it is, and look at your last backup.</source>
+        <translation>Nicht, wie es geschrieben wurde, an so vielen Stellen: %1. Den Datenbestand lassen, wie er ist, und die letzte Sicherung ansehen.</translation>
     </message>
 </context>
 <context>
@@ -7313,10 +7361,6 @@
         <translation>Dieses Foto fehlt oder ist verändert, die Sicherung wäre nicht heil; den Datenbestand prüfen lassen.</translation>
     </message>
     <message>
-        <source>The copy is not as it should be and was thrown away: {0}</source>
-        <translation>Die Kopie ist nicht, wie sie sein soll, und wurde verworfen: {0}</translation>
-    </message>
-    <message>
         <source>This job was stored and is gone.</source>
         <translation>Dieser Auftrag war gespeichert und ist weg.</translation>
     </message>
@@ -7379,14 +7423,6 @@
     <message>
         <source>This program was put together with two different versions of SQLite and does not open a store; install it again.</source>
         <translation>Dieses Programm ist mit zwei verschiedenen Versionen von SQLite gebaut und öffnet keinen Datenbestand; neu installieren.</translation>
-    </message>
-    <message>
-        <source>The copy is not as it should be and was thrown away: {0}.</source>
-        <translation>Die Kopie ist nicht, wie sie sein soll, und wurde verworfen: {0}.</translation>
-    </message>
-    <message>
-        <source>The disk is full, so this was not saved; free some space and enter it again.</source>
-        <translation>Die Platte ist voll, deshalb wurde dies nicht gespeichert; Platz schaffen und noch einmal eingeben.</translation>
     </message>
     <message>
         <source>The disk could not be read or written, so this was not saved; look after the disk and make a backup.</source>
@@ -7509,10 +7545,6 @@
         <translation>Ein Sortiment hat höchstens {0} Passscheiben, dieses hat {1}; einige herausnehmen.</translation>
     </message>
     <message>
-        <source>The store could not be brought to version {0} and stays as it was: {1}</source>
-        <translation>Der Datenbestand ließ sich nicht auf Version {0} bringen und bleibt, wie er war: {1}</translation>
-    </message>
-    <message>
         <source>Two letters or digits at least are needed to search.</source>
         <translation>Zum Suchen sind mindestens zwei Buchstaben oder Ziffern nötig.</translation>
     </message>
@@ -7567,14 +7599,6 @@
     <message>
         <source>There is no job of this vehicle in the store; look at its number again.</source>
         <translation>Im Datenbestand gibt es keinen Auftrag dieses Fahrzeugs; seine Nummer noch einmal ansehen.</translation>
-    </message>
-    <message>
-        <source>The backup {0} is whole and goes to {1}: {2} jobs, {3} entries. What came after it the damaged store does not show any more.</source>
-        <translation>Die Sicherung {0} ist heil und reicht bis {1}: {2} Aufträge, {3} Einträge. Was danach kam, zeigt der beschädigte Datenbestand nicht mehr.</translation>
-    </message>
-    <message>
-        <source>The backup {0} is whole and goes to {1}: {2} jobs, {3} entries. {4} entries in {5} jobs came after it and would be missing.</source>
-        <translation>Die Sicherung {0} ist heil und reicht bis {1}: {2} Aufträge, {3} Einträge. {4} Einträge in {5} Aufträgen kamen danach und würden fehlen.</translation>
     </message>
     <message>
         <source>This job is whole, but something the store held before it is gone or changed.</source>
@@ -7665,10 +7689,6 @@
         <translation>Dieses Foto des Auftrags fehlt oder ist verändert, die Auftragsdatei wäre also nicht ganz; die Prüfung des Datenbestands laufen lassen.</translation>
     </message>
     <message>
-        <source>This job is not as it was written, so it is not handed on; run the check of the store: {0}</source>
-        <translation>Dieser Auftrag ist nicht, wie er geschrieben wurde, und wird darum nicht weitergegeben; die Prüfung des Datenbestands laufen lassen: {0}</translation>
-    </message>
-    <message>
         <source>Something other than an older file of this job lies there and is not written over; choose another name.</source>
         <translation>Dort liegt etwas anderes als eine ältere Datei dieses Auftrags und wird nicht überschrieben; einen anderen Namen wählen.</translation>
     </message>
@@ -7737,10 +7757,6 @@
         <translation>Dieses Foto der Sicherung fehlt oder ist verändert: der Ordner photos muss neben der Sicherung liegen.</translation>
     </message>
     <message>
-        <source>This backup is not whole, so it takes no place: {0}</source>
-        <translation>Diese Sicherung ist nicht heil und tritt an keine Stelle: {0}</translation>
-    </message>
-    <message>
         <source>This is a backup of another store, and there are jobs in this one: take single jobs in by their files, or begin a new store for the backup.</source>
         <translation>Das ist die Sicherung eines anderen Datenbestands, und in diesem sind Aufträge: einzelne Aufträge aus ihren Dateien aufnehmen, oder für die Sicherung einen neuen Datenbestand beginnen.</translation>
     </message>
@@ -7751,14 +7767,6 @@
     <message>
         <source>This backup was written by a newer program: restore it with that.</source>
         <translation>Diese Sicherung stammt von einem neueren Programm: mit diesem darauf zurückgehen.</translation>
-    </message>
-    <message>
-        <source>The backup {0} is whole and goes to {1}: {2} jobs, {3} entries. Nothing here came after it.</source>
-        <translation>Die Sicherung {0} ist heil und reicht bis {1}: {2} Aufträge, {3} Einträge. Hier kam danach nichts dazu.</translation>
-    </message>
-    <message>
-        <source>The backup {0} is whole and goes to {1}: {2} jobs, {3} entries. {4} entries in {5} jobs came after it; they will only be in the file that is kept.</source>
-        <translation>Die Sicherung {0} ist heil und reicht bis {1}: {2} Aufträge, {3} Einträge. Danach kamen {4} Einträge in {5} Aufträgen dazu; sie sind dann nur in der Datei, die aufgehoben wird.</translation>
     </message>
     <message>
         <source>This job is whole and signed with keys known here; it was sealed in another store, and what that one held besides is not shown here.</source>
@@ -7775,6 +7783,78 @@
     <message>
         <source>“{0}” in this store is not as this program makes it, so it is not opened; keep it as it is and go on with the latest backup.</source>
         <translation>„{0}“ ist in diesem Datenbestand nicht so, wie dieses Programm es anlegt, darum wird er nicht geöffnet; lassen, wie er ist, und mit der letzten Sicherung weitermachen.</translation>
+    </message>
+    <message>
+        <source>Another backup is being made in this folder just now; begin this one when it is done.</source>
+        <translation>In diesem Ordner entsteht gerade eine andere Sicherung; diese beginnen, wenn jene fertig ist.</translation>
+    </message>
+    <message>
+        <source>The copy is not as it should be and was thrown away; run the check of the store.</source>
+        <translation>Die Kopie ist nicht, wie sie sein soll, und wurde verworfen; den Datenbestand prüfen lassen.</translation>
+    </message>
+    <message>
+        <source>This was stopped before its end; nothing was changed.</source>
+        <translation>Dies wurde vor seinem Ende angehalten; nichts wurde verändert.</translation>
+    </message>
+    <message>
+        <source>The disk is full, so this was not saved; free some space and try again.</source>
+        <translation>Die Platte ist voll, deshalb wurde dies nicht gespeichert; Platz schaffen und noch einmal versuchen.</translation>
+    </message>
+    <message>
+        <source>This job is not as it was written, so it is not handed on; run the check of the store.</source>
+        <translation>Dieser Auftrag ist nicht, wie er geschrieben wurde, und wird darum nicht weitergegeben; den Datenbestand prüfen lassen.</translation>
+    </message>
+    <message>
+        <source>This cannot be so large: look at it and enter it again.</source>
+        <translation>So groß kann das nicht sein: nachsehen und neu eingeben.</translation>
+    </message>
+    <message>
+        <source>Nothing is measured without uncertainty: enter the one of {0}, or readings with a micrometer.</source>
+        <translation>Ohne Unsicherheit ist nichts gemessen: die von {0} eingeben, oder Messwerte mit einer Messschraube.</translation>
+    </message>
+    <message>
+        <source>{0} and {1} measure alike: keep one of them here, with the count of both.</source>
+        <translation>{0} und {1} sind gleich dick: hier eine davon behalten, mit der Anzahl beider.</translation>
+    </message>
+    <message>
+        <source>{0} is the last person at work here: enter another one first.</source>
+        <translation>{0} arbeitet hier als Letzte oder Letzter: zuerst jemand anderen eingeben.</translation>
+    </message>
+    <message>
+        <source>Every instrument has a smallest step that it shows: enter that of {0}.</source>
+        <translation>Jedes Messmittel hat einen kleinsten Schritt, den es anzeigt: den von {0} eingeben.</translation>
+    </message>
+    <message>
+        <source>The backup {0} is whole and goes to {1}. Jobs: {2}, entries: {3}. What came after it the damaged store does not show any more.</source>
+        <translation>Die Sicherung {0} ist heil und reicht bis {1}. Aufträge: {2}, Einträge: {3}. Was danach kam, zeigt der beschädigte Datenbestand nicht mehr.</translation>
+    </message>
+    <message>
+        <source>The backup {0} is whole and goes to {1}. Jobs: {2}, entries: {3}. Entries that came after it and would be missing: {4}, of so many jobs: {5}.</source>
+        <translation>Die Sicherung {0} ist heil und reicht bis {1}. Aufträge: {2}, Einträge: {3}. Einträge, die danach kamen und fehlen würden: {4}, aus so vielen Aufträgen: {5}.</translation>
+    </message>
+    <message>
+        <source>This backup is not whole, so it takes no place; choose an earlier one.</source>
+        <translation>Diese Sicherung ist nicht heil und nimmt darum keinen Platz ein; eine frühere wählen.</translation>
+    </message>
+    <message>
+        <source>This backup is empty, so it takes no place; choose another.</source>
+        <translation>Diese Sicherung ist leer und nimmt darum keinen Platz ein; eine andere wählen.</translation>
+    </message>
+    <message>
+        <source>The tables of this backup are not those of this program, so it takes no place; choose another.</source>
+        <translation>Die Tabellen dieser Sicherung sind nicht die dieses Programms, sie nimmt darum keinen Platz ein; eine andere wählen.</translation>
+    </message>
+    <message>
+        <source>The backup {0} is whole and goes to {1}. Jobs: {2}, entries: {3}. Nothing here came after it.</source>
+        <translation>Die Sicherung {0} ist heil und reicht bis {1}. Aufträge: {2}, Einträge: {3}. Hier kam danach nichts dazu.</translation>
+    </message>
+    <message>
+        <source>The backup {0} is whole and goes to {1}. Jobs: {2}, entries: {3}. Entries that came after it: {4}, of so many jobs: {5}; they will only be in the file that is kept.</source>
+        <translation>Die Sicherung {0} ist heil und reicht bis {1}. Aufträge: {2}, Einträge: {3}. Einträge, die danach kamen: {4}, aus so vielen Aufträgen: {5}; sie sind dann nur in der Datei, die aufgehoben wird.</translation>
+    </message>
+    <message>
+        <source>The store could not be brought to version {0} and stays as it was; see that its disk has room and may be written to, then open it again.</source>
+        <translation>Der Datenbestand ließ sich nicht auf Version {0} bringen und bleibt, wie er war; dafür sorgen, dass auf seiner Platte Platz ist und geschrieben werden darf, dann wieder öffnen.</translation>
     </message>
 </context>
 <context>

@@ -1024,10 +1024,6 @@
         <translation>Le comparateur a tourné en arrière. Si c’est normal dans ce montage, confirmer&#xa0;; sinon refaire le montage.</translation>
     </message>
     <message>
-        <source>These floats may not be millimetres ({0}). Enter them again in mm, or confirm that they are.</source>
-        <translation>Ces jeux ne sont peut-être pas en millimètres ({0}). Les saisir à nouveau en mm, ou confirmer qu’ils le sont.</translation>
-    </message>
-    <message>
         <source>Fit {0}.</source>
         <translation>Poser {0}.</translation>
     </message>
@@ -1414,6 +1410,14 @@
     <message>
         <source>“{0}” may have moved while the job lay still: prove it again.</source>
         <translation>«&#xa0;{0}&#xa0;» a pu bouger pendant l’attente&#xa0;: le vérifier à nouveau.</translation>
+    </message>
+    <message>
+        <source>These floats may be of another unit than the one taken ({0}). Enter them again with their unit, or confirm that they are right.</source>
+        <translation>Ces jeux sont peut-être dans une autre unité que celle retenue ({0}). Les saisir à nouveau avec leur unité, ou confirmer qu’ils sont justes.</translation>
+    </message>
+    <message>
+        <source>Not judged: the tray or an instrument has what nothing can be reckoned with, as two shims that measure alike, or an uncertainty or resolution of 0. Put it right in the workshop&apos;s lists, then measure once more.</source>
+        <translation>Non évalué&#xa0;: l’assortiment ou un instrument a de quoi rendre tout calcul impossible, comme deux cales de même épaisseur, ou une incertitude ou une résolution de 0. Le corriger dans les listes de l’atelier, puis mesurer encore une fois.</translation>
     </message>
 </context>
 <context>
@@ -3665,6 +3669,22 @@
         <source>Add the float lost per mm of shim</source>
         <translation>Ajouter le jeu perdu par mm de cale</translation>
     </message>
+    <message>
+        <source>The steps do not come out at the last size; change the step or one of the sizes.</source>
+        <translation>Les pas ne tombent pas sur la dernière taille&#xa0;; changer le pas ou l’une des tailles.</translation>
+    </message>
+    <message>
+        <source>At {0} the file has something else than a sheet has there, so no form can be drawn of it; choose another file.</source>
+        <translation>À {0} le fichier contient autre chose que ce qu’une fiche a là, donc aucun formulaire ne peut en être montré&#xa0;; choisir un autre fichier.</translation>
+    </message>
+    <message>
+        <source>&apos;{0}&apos; is no field of a sheet; take it out of the file.</source>
+        <translation>«&#xa0;{0}&#xa0;» n’est pas un champ d’une fiche&#xa0;; l’enlever du fichier.</translation>
+    </message>
+    <message>
+        <source>This file does not say that it is a sheet; choose one that was saved as a sheet.</source>
+        <translation>Ce fichier ne dit pas qu’il est une fiche&#xa0;; en choisir un qui a été enregistré comme fiche.</translation>
+    </message>
 </context>
 <context>
     <name>shell</name>
@@ -5718,6 +5738,14 @@
         <source>Paper of records</source>
         <translation>Papier des rapports</translation>
     </message>
+    <message>
+        <source>No logo</source>
+        <translation>Pas de logo</translation>
+    </message>
+    <message>
+        <source>Nobody is at work here yet. Enter who is; all else of this workshop stays as it is.</source>
+        <translation>Personne ne travaille encore ici. Saisir qui y travaille&#xa0;; tout le reste de cet atelier reste comme il est.</translation>
+    </message>
 </context>
 <context>
     <name>shimwright::shell::HindrancePage</name>
@@ -5772,6 +5800,10 @@
     <message>
         <source>There is no whole backup of this store in %1. Bring the folder of your backups back, and try again; keep the damaged file as it is.</source>
         <translation>Aucune sauvegarde intacte de cette base dans %1. Rapporter le dossier des sauvegardes et réessayer ; garder le fichier endommagé tel quel.</translation>
+    </message>
+    <message>
+        <source>The backup was not put there. %1</source>
+        <translation>La sauvegarde n’y a pas été mise. %1</translation>
     </message>
 </context>
 <context>
@@ -5842,8 +5874,8 @@
         <translation>La base revient à la sauvegarde</translation>
     </message>
     <message>
-        <source>This is the backup: %1 jobs, and %2 entries found equal one by one. What was here before is kept: %3</source>
-        <translation>C’est la sauvegarde : %1 interventions, et %2 entrées trouvées égales une à une. Ce qui était ici avant est gardé : %3</translation>
+        <source>This is the backup. Jobs: %1, entries found equal one by one: %2. What was here before is kept: %3</source>
+        <translation>Ceci est la sauvegarde. Interventions&#xa0;: %1, entrées trouvées égales une à une&#xa0;: %2. Ce qui était ici avant est gardé&#xa0;: %3</translation>
     </message>
 </context>
 <context>
@@ -6281,8 +6313,12 @@
         <translation>La sauvegarde est en cours.</translation>
     </message>
     <message>
-        <source>Backup made and checked: %1 entries, %2 photos.</source>
-        <translation>Sauvegarde faite et contrôlée : %1 entrées, %2 photos.</translation>
+        <source>Backup made and checked. Entries: %1, photos: %2.</source>
+        <translation>Sauvegarde faite et contrôlée. Entrées&#xa0;: %1, photos&#xa0;: %2.</translation>
+    </message>
+    <message>
+        <source>The file of before, with what the store has no more, is kept: %1</source>
+        <translation>Le fichier d’avant, avec ce que la base n’a plus, est gardé&#xa0;: %1</translation>
     </message>
 </context>
 <context>
@@ -7064,6 +7100,18 @@
         <source>not there</source>
         <translation>absent</translation>
     </message>
+    <message>
+        <source>Throw the draft away</source>
+        <translation>Jeter le brouillon</translation>
+    </message>
+    <message>
+        <source>Yes, throw it away</source>
+        <translation>Oui, le jeter</translation>
+    </message>
+    <message>
+        <source>All that was filled in is lost then. Press again to be sure.</source>
+        <translation>Tout ce qui a été rempli est alors perdu. Appuyer encore pour confirmer.</translation>
+    </message>
 </context>
 <context>
     <name>shimwright::workshop::ShimForm</name>
@@ -7163,20 +7211,20 @@
         <translation>La base est en cours de contrôle.</translation>
     </message>
     <message>
-        <source>All is as it was written: %1 jobs, %2 entries, %3 photos.</source>
-        <translation>Tout est comme cela a été écrit : %1 interventions, %2 entrées, %3 photos.</translation>
-    </message>
-    <message>
         <source>Sealed in another store: %1.</source>
         <translation>Scellées dans une autre base : %1.</translation>
     </message>
     <message>
-        <source>%1 things are not as they were written. Keep the store as it is, and look at your last backup.</source>
-        <translation>%1 choses ne sont pas comme elles ont été écrites. Garder la base telle quelle et regarder la dernière sauvegarde.</translation>
-    </message>
-    <message>
         <source>and %1 more</source>
         <translation>et %1 de plus</translation>
+    </message>
+    <message>
+        <source>All is as it was written. Jobs: %1, entries: %2, photos: %3.</source>
+        <translation>Tout est comme cela a été écrit. Interventions&#xa0;: %1, entrées&#xa0;: %2, photos&#xa0;: %3.</translation>
+    </message>
+    <message>
+        <source>Not as it was written, in so many places: %1. Keep the store as it is, and look at your last backup.</source>
+        <translation>Pas comme cela a été écrit, en autant d’endroits&#xa0;: %1. Garder la base comme elle est, et regarder la dernière sauvegarde.</translation>
     </message>
 </context>
 <context>
@@ -7313,10 +7361,6 @@
         <translation>Cette photo manque ou a changé, la sauvegarde ne serait pas intacte&#xa0;; lancer le contrôle de la base.</translation>
     </message>
     <message>
-        <source>The copy is not as it should be and was thrown away: {0}</source>
-        <translation>La copie n’est pas comme il faut et a été jetée&#xa0;: {0}</translation>
-    </message>
-    <message>
         <source>This job was stored and is gone.</source>
         <translation>Cette intervention était enregistrée et a disparu.</translation>
     </message>
@@ -7379,14 +7423,6 @@
     <message>
         <source>This program was put together with two different versions of SQLite and does not open a store; install it again.</source>
         <translation>Ce programme est assemblé avec deux versions différentes de SQLite et n’ouvre aucune base&#xa0;; le réinstaller.</translation>
-    </message>
-    <message>
-        <source>The copy is not as it should be and was thrown away: {0}.</source>
-        <translation>La copie n’est pas comme il faut et a été jetée&#xa0;: {0}.</translation>
-    </message>
-    <message>
-        <source>The disk is full, so this was not saved; free some space and enter it again.</source>
-        <translation>Le disque est plein, donc ceci n’a pas été enregistré&#xa0;; libérer de la place et le saisir à nouveau.</translation>
     </message>
     <message>
         <source>The disk could not be read or written, so this was not saved; look after the disk and make a backup.</source>
@@ -7509,10 +7545,6 @@
         <translation>Un assortiment a au plus {0} cales, celui-ci en a {1}&#xa0;; en enlever.</translation>
     </message>
     <message>
-        <source>The store could not be brought to version {0} and stays as it was: {1}</source>
-        <translation>La base n’a pas pu être portée à la version {0} et reste comme elle était&#xa0;: {1}</translation>
-    </message>
-    <message>
         <source>Two letters or digits at least are needed to search.</source>
         <translation>Il faut au moins deux lettres ou chiffres pour chercher.</translation>
     </message>
@@ -7567,14 +7599,6 @@
     <message>
         <source>There is no job of this vehicle in the store; look at its number again.</source>
         <translation>Il n’y a pas d’intervention de ce véhicule dans la base&#xa0;; revoir son numéro.</translation>
-    </message>
-    <message>
-        <source>The backup {0} is whole and goes to {1}: {2} jobs, {3} entries. What came after it the damaged store does not show any more.</source>
-        <translation>La sauvegarde {0} est intacte et va jusqu’à {1}&#xa0;: {2} interventions, {3} entrées. Ce qui est venu après, la base abîmée ne le montre plus.</translation>
-    </message>
-    <message>
-        <source>The backup {0} is whole and goes to {1}: {2} jobs, {3} entries. {4} entries in {5} jobs came after it and would be missing.</source>
-        <translation>La sauvegarde {0} est intacte et va jusqu’à {1}&#xa0;: {2} interventions, {3} entrées. {4} entrées dans {5} interventions sont venues après et manqueraient.</translation>
     </message>
     <message>
         <source>This job is whole, but something the store held before it is gone or changed.</source>
@@ -7665,10 +7689,6 @@
         <translation>Cette photo de l’intervention a disparu ou changé, le fichier ne serait donc pas entier ; lancer le contrôle de la base.</translation>
     </message>
     <message>
-        <source>This job is not as it was written, so it is not handed on; run the check of the store: {0}</source>
-        <translation>Cette intervention n’est pas comme elle a été écrite, elle n’est donc pas transmise ; lancer le contrôle de la base : {0}</translation>
-    </message>
-    <message>
         <source>Something other than an older file of this job lies there and is not written over; choose another name.</source>
         <translation>Il y a là autre chose qu’un fichier plus ancien de cette intervention, et cela n’est pas écrasé ; choisir un autre nom.</translation>
     </message>
@@ -7737,10 +7757,6 @@
         <translation>Cette photo de la sauvegarde a disparu ou changé : le dossier photos doit se trouver à côté de la sauvegarde.</translation>
     </message>
     <message>
-        <source>This backup is not whole, so it takes no place: {0}</source>
-        <translation>Cette sauvegarde n’est pas intacte, elle ne prend donc aucune place : {0}</translation>
-    </message>
-    <message>
         <source>This is a backup of another store, and there are jobs in this one: take single jobs in by their files, or begin a new store for the backup.</source>
         <translation>C’est la sauvegarde d’une autre base, et il y a des interventions dans celle-ci : prendre les interventions une à une par leurs fichiers, ou commencer une nouvelle base pour la sauvegarde.</translation>
     </message>
@@ -7751,14 +7767,6 @@
     <message>
         <source>This backup was written by a newer program: restore it with that.</source>
         <translation>Cette sauvegarde vient d’un programme plus récent : y revenir avec celui-ci.</translation>
-    </message>
-    <message>
-        <source>The backup {0} is whole and goes to {1}: {2} jobs, {3} entries. Nothing here came after it.</source>
-        <translation>La sauvegarde {0} est intacte et va jusqu’à {1} : {2} interventions, {3} entrées. Rien ici n’est venu après.</translation>
-    </message>
-    <message>
-        <source>The backup {0} is whole and goes to {1}: {2} jobs, {3} entries. {4} entries in {5} jobs came after it; they will only be in the file that is kept.</source>
-        <translation>La sauvegarde {0} est intacte et va jusqu’à {1} : {2} interventions, {3} entrées. {4} entrées dans {5} interventions sont venues après ; elles ne seront que dans le fichier gardé.</translation>
     </message>
     <message>
         <source>This job is whole and signed with keys known here; it was sealed in another store, and what that one held besides is not shown here.</source>
@@ -7775,6 +7783,78 @@
     <message>
         <source>“{0}” in this store is not as this program makes it, so it is not opened; keep it as it is and go on with the latest backup.</source>
         <translation>«&#xa0;{0}&#xa0;» n’est pas dans cette base comme ce programme le fait, elle n’est donc pas ouverte&#xa0;; la laisser telle quelle et continuer avec la dernière sauvegarde.</translation>
+    </message>
+    <message>
+        <source>Another backup is being made in this folder just now; begin this one when it is done.</source>
+        <translation>Une autre sauvegarde se fait en ce moment dans ce dossier&#xa0;; commencer celle-ci quand elle sera finie.</translation>
+    </message>
+    <message>
+        <source>The copy is not as it should be and was thrown away; run the check of the store.</source>
+        <translation>La copie n’est pas comme il faut et a été jetée&#xa0;; lancer le contrôle de la base.</translation>
+    </message>
+    <message>
+        <source>This was stopped before its end; nothing was changed.</source>
+        <translation>Ceci a été arrêté avant la fin&#xa0;; rien n’a été changé.</translation>
+    </message>
+    <message>
+        <source>The disk is full, so this was not saved; free some space and try again.</source>
+        <translation>Le disque est plein, donc ceci n’a pas été enregistré&#xa0;; libérer de la place et réessayer.</translation>
+    </message>
+    <message>
+        <source>This job is not as it was written, so it is not handed on; run the check of the store.</source>
+        <translation>Cette intervention n’est pas comme elle a été écrite, elle n’est donc pas transmise&#xa0;; lancer le contrôle de la base.</translation>
+    </message>
+    <message>
+        <source>This cannot be so large: look at it and enter it again.</source>
+        <translation>Cela ne peut pas être si grand&#xa0;: vérifier et saisir à nouveau.</translation>
+    </message>
+    <message>
+        <source>Nothing is measured without uncertainty: enter the one of {0}, or readings with a micrometer.</source>
+        <translation>Rien n’est mesuré sans incertitude&#xa0;: saisir celle de {0}, ou des mesures au micromètre.</translation>
+    </message>
+    <message>
+        <source>{0} and {1} measure alike: keep one of them here, with the count of both.</source>
+        <translation>{0} et {1} ont la même épaisseur&#xa0;: n’en garder ici qu’une, avec le nombre des deux.</translation>
+    </message>
+    <message>
+        <source>{0} is the last person at work here: enter another one first.</source>
+        <translation>{0} est la dernière personne au travail ici&#xa0;: en saisir d’abord une autre.</translation>
+    </message>
+    <message>
+        <source>Every instrument has a smallest step that it shows: enter that of {0}.</source>
+        <translation>Tout instrument a un plus petit pas qu’il affiche&#xa0;: saisir celui de {0}.</translation>
+    </message>
+    <message>
+        <source>The backup {0} is whole and goes to {1}. Jobs: {2}, entries: {3}. What came after it the damaged store does not show any more.</source>
+        <translation>La sauvegarde {0} est intacte et va jusqu’à {1}. Interventions&#xa0;: {2}, entrées&#xa0;: {3}. Ce qui est venu après, la base abîmée ne le montre plus.</translation>
+    </message>
+    <message>
+        <source>The backup {0} is whole and goes to {1}. Jobs: {2}, entries: {3}. Entries that came after it and would be missing: {4}, of so many jobs: {5}.</source>
+        <translation>La sauvegarde {0} est intacte et va jusqu’à {1}. Interventions&#xa0;: {2}, entrées&#xa0;: {3}. Entrées venues après et qui manqueraient&#xa0;: {4}, d’autant d’interventions&#xa0;: {5}.</translation>
+    </message>
+    <message>
+        <source>This backup is not whole, so it takes no place; choose an earlier one.</source>
+        <translation>Cette sauvegarde n’est pas intacte et ne prend donc pas la place&#xa0;; en choisir une plus ancienne.</translation>
+    </message>
+    <message>
+        <source>This backup is empty, so it takes no place; choose another.</source>
+        <translation>Cette sauvegarde est vide et ne prend donc pas la place&#xa0;; en choisir une autre.</translation>
+    </message>
+    <message>
+        <source>The tables of this backup are not those of this program, so it takes no place; choose another.</source>
+        <translation>Les tables de cette sauvegarde ne sont pas celles de ce programme, elle ne prend donc pas la place&#xa0;; en choisir une autre.</translation>
+    </message>
+    <message>
+        <source>The backup {0} is whole and goes to {1}. Jobs: {2}, entries: {3}. Nothing here came after it.</source>
+        <translation>La sauvegarde {0} est intacte et va jusqu’à {1}. Interventions&#xa0;: {2}, entrées&#xa0;: {3}. Rien ici n’est venu après.</translation>
+    </message>
+    <message>
+        <source>The backup {0} is whole and goes to {1}. Jobs: {2}, entries: {3}. Entries that came after it: {4}, of so many jobs: {5}; they will only be in the file that is kept.</source>
+        <translation>La sauvegarde {0} est intacte et va jusqu’à {1}. Interventions&#xa0;: {2}, entrées&#xa0;: {3}. Entrées venues après&#xa0;: {4}, d’autant d’interventions&#xa0;: {5}&#xa0;; elles ne seront que dans le fichier gardé.</translation>
+    </message>
+    <message>
+        <source>The store could not be brought to version {0} and stays as it was; see that its disk has room and may be written to, then open it again.</source>
+        <translation>La base n’a pas pu être portée à la version {0} et reste comme elle était&#xa0;; veiller à ce que son disque ait de la place et soit accessible en écriture, puis l’ouvrir à nouveau.</translation>
     </message>
 </context>
 <context>

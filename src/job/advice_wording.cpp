@@ -88,8 +88,9 @@ Message question_reason(const shim::FloatAnswer& answer) {
     choices +=
         fmt::format("{}{}: {} mm", choices.empty() ? "" : "; ", shim::name_of(each.unit), spots_text(each.float_mm));
   }
-  return {SHIMWRIGHT_TEXT(
-              "job", "These floats may not be millimetres ({0}). Enter them again in mm, or confirm that they are."),
+  return {SHIMWRIGHT_TEXT("job",
+                          "These floats may be of another unit than the one taken ({0}). Enter them again with their "
+                          "unit, or confirm that they are right."),
           {choices}};
 }
 
@@ -143,6 +144,14 @@ Message no_shim_known_reason(Side side) {
                           "Kept, but not judged: no shim is chosen for the {0}. Choose it, or measure the one taken "
                           "out, then measure once more."),
           {bearing_name(side)}};
+}
+
+Message not_reckonable_reason() {
+  return {SHIMWRIGHT_TEXT("job",
+                          "Not judged: the tray or an instrument has what nothing can be reckoned with, as two "
+                          "shims that measure alike, or an uncertainty or resolution of 0. Put it right in the "
+                          "workshop's lists, then measure once more."),
+          {}};
 }
 
 Message gauge_fit_reason(const shim::GaugeFitAnswer& answer) {

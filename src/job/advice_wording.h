@@ -13,6 +13,8 @@ namespace shimwright::job {
 [[nodiscard]] Message gone_reason(const std::string& shim);
 /// For a float that cannot be judged yet.
 [[nodiscard]] Message no_shim_known_reason(Side side);
+/// For a tray or an instrument the engine refuses.
+[[nodiscard]] Message not_reckonable_reason();
 
 [[nodiscard]] Message gauge_fit_reason(const shim::GaugeFitAnswer& answer);
 [[nodiscard]] Message depth_reason(const shim::DepthAnswer& answer, const shim::DepthCase& depth);

@@ -2,8 +2,8 @@
 
 #include <algorithm>
 
+#include "judge_float.h"
 #include "shimwright/job/evolve.h"
-#include "shimwright/job/judgement.h"
 
 namespace shimwright::job {
 
@@ -110,11 +110,8 @@ Bodies with_advice(const Desk& desk, const sheet::Step& step, std::vector<EntryB
   }
   auto judgement = judge(after, step, desk.context);
   if (!judgement) {
-    Error error = judgement.error();
-    error.place = step.id + error.place;
-    return tl::make_unexpected(std::move(error));
-  }
-  if (std::optional<Judgement>& found = *judgement) {
+    bodies.emplace_back(not_judged(after, step, judgement.error().message));
+  } else if (std::optional<Judgement>& found = *judgement) {
     bodies.emplace_back(std::move(found->advised));
   }
   return bodies;

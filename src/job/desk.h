@@ -54,7 +54,8 @@ struct JudgedReading {
 [[nodiscard]] Result<JudgedReading> judged_reading(const Desk& desk, const sheet::Step& step,
                                                    const sheet::Channel& channel, const TypedReading& typed);
 
-/// The bodies, and the advice that follows where the step is judged by the engine and nothing is missing.
+/// The bodies, and the advice that follows where the step is judged by the engine and nothing is missing. What the
+/// engine cannot reckon with keeps nothing from being entered: the advice says so.
 [[nodiscard]] Bodies with_advice(const Desk& desk, const sheet::Step& step, std::vector<EntryBody> bodies);
 
 [[nodiscard]] Bodies decide_on(const Desk& desk, const OpenJob& command);

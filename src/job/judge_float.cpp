@@ -96,17 +96,6 @@ std::optional<std::string> fitted_shim(const JobState& state, const sheet::Step&
   return nearest != nullptr && known ? std::optional(nearest->id) : std::nullopt;
 }
 
-/// Measuring is never refused for what is missing elsewhere: the runs are kept, and the advice says what is missing.
-Judgement not_judged(const JobState& state, const sheet::Step& step) {
-  Judgement judgement;
-  judgement.advised.at = {step.id, state.assembly};
-  judgement.advised.side = step.its_side();
-  judgement.advised.engine = std::string(shim::engine_version());
-  judgement.advised.conclusion = Conclusion::question;
-  judgement.advised.reason = no_shim_known_reason(step.its_side());
-  return judgement;
-}
-
 shim::FloatCase float_case(const JobState& state, const sheet::Step& step, const Context& context, bool as_found,
                            const std::vector<std::vector<const FloatRun*>>& runs) {
   const sheet::FloatSpec& spec = state.sheets.spec->side(step.its_side()).disc_float;
@@ -299,7 +288,9 @@ Result<std::optional<Judgement>> judge_float(const JobState& state, const sheet:
   auto tray = today;
   auto fitted = fitted_shim(state, step, as_found, tray);
   if (!fitted) {
-    return not_judged(state, step);
+    Judgement judgement;
+    judgement.advised = not_judged(state, step, no_shim_known_reason(step.its_side()));
+    return judgement;
   }
   Judgement judgement;
   shim::FloatCase disc_float = float_case(state, step, context, as_found, runs);

@@ -19,6 +19,10 @@ namespace shimwright::job {
 /// Advice for a shim that the tray does not have today says so.
 void say_where_gone(Advised& advised, const std::vector<TrayShim>& tray_today);
 
+/// Measuring is never refused for what is missing elsewhere: what was read is kept, and the advice says what is
+/// missing.
+[[nodiscard]] Advised not_judged(const JobState& state, const sheet::Step& step, Message reason);
+
 [[nodiscard]] Advised advised_on(const JobState& state, const sheet::Step& step, const shim::AdviseCase& engine_case,
                                  const shim::AdviseAnswer& answer);
 

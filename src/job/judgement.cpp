@@ -242,6 +242,16 @@ std::optional<shim::GaugeFitCase> gauge_fit_case(const JobState& state, Side sid
   return gauge_fit;
 }
 
+Advised not_judged(const JobState& state, const sheet::Step& step, Message reason) {
+  Advised advised;
+  advised.at = {step.id, state.assembly};
+  advised.side = step.its_side();
+  advised.engine = std::string(shim::engine_version());
+  advised.conclusion = Conclusion::question;
+  advised.reason = std::move(reason);
+  return advised;
+}
+
 Advised advised_on(const JobState& state, const sheet::Step& step, const shim::AdviseCase& engine_case,
                    const shim::AdviseAnswer& answer) {
   Advised advised;
@@ -253,7 +263,9 @@ Advised advised_on(const JobState& state, const sheet::Step& step, const shim::A
   return advised;
 }
 
-Result<std::optional<Judgement>> judge(const JobState& state, const sheet::Step& step, const Context& context) {
+namespace {
+
+Result<std::optional<Judgement>> judged(const JobState& state, const sheet::Step& step, const Context& context) {
   if (!step.side) {
     return std::nullopt;
   }
@@ -267,6 +279,17 @@ Result<std::optional<Judgement>> judge(const JobState& state, const sheet::Step&
     return judge_float(state, step, context);
   }
   return std::nullopt;
+}
+
+}  // namespace
+
+Result<std::optional<Judgement>> judge(const JobState& state, const sheet::Step& step, const Context& context) {
+  auto judgement = judged(state, step, context);
+  if (!judgement) {
+    // The engine speaks of its case; a person knows the workshop's lists.
+    judgement.error().message = not_reckonable_reason();
+  }
+  return judgement;
 }
 
 }  // namespace shimwright::job

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "draft_json.h"
+#include "draft_shape.h"
 #include "file_header.h"
 #include "names.h"
 #include "shimwright/json/value.h"
@@ -51,7 +52,7 @@ bool is_left_out(const DraftField& field, const std::string& text) {
 
 /// The row of an object of rows gets another name and keeps its place among them.
 Result<SheetDraft> renamed(const SheetDraft& draft, DraftJson body, const std::string& row, const std::string& name) {
-  DraftJson& rows = *value_at(body, parent_of(row));
+  DraftJson& rows = *object_at(body, parent_of(row));
   const std::string old = last_of(row);
   if (name != old && rows.contains(name)) {
     return refuse("repeated_field", row + "/#name",
@@ -146,6 +147,9 @@ Result<SheetDraft> draft_of_file(SheetKind kind, const std::string& file) {
   if (auto header = check_header(*parsed, format); !header) {
     return tl::make_unexpected(std::move(header.error()));
   }
+  if (auto shape = check_shape(*parsed); !shape) {
+    return tl::make_unexpected(std::move(shape.error()));
+  }
   return SheetDraft{kind, file};
 }
 
@@ -178,12 +182,13 @@ Result<SheetDraft> with_text(const SheetDraft& draft, const std::string& place, 
     return draft_of(draft.kind, body);
   }
   DraftJson* parent = value_at(body, parent_of(place));
+  const bool is_row = parent != nullptr && parent->is_array() && value_at(body, place) != nullptr;
+  parent = is_row ? parent : object_at(body, parent_of(place));
   if (parent == nullptr) {
-    body[DraftJson::json_pointer(parent_of(place))] = DraftJson::object();
-    parent = value_at(body, parent_of(place));
+    return draft;
   }
   const std::string key = last_of(place);
-  if (parent->is_array()) {
+  if (is_row) {
     *value_at(body, place) = written(field->kind, text);
   } else if (!is_left_out(*field, text)) {
     (*parent)[key] = written(field->kind, text);
@@ -198,17 +203,23 @@ Result<SheetDraft> with_text(const SheetDraft& draft, const std::string& place, 
 SheetDraft with_row(const SheetDraft& draft, const std::string& place) {
   DraftJson body = body_of(draft);
   DraftJson row = blank_row(body, place);
-  DraftJson& list = body[DraftJson::json_pointer(place)];
+  DraftJson* const parent = object_at(body, parent_of(place));
+  if (parent == nullptr) {
+    return draft;
+  }
   const std::string kind = last_of(place);
+  DraftJson& list = (*parent)[kind];
   if (kind == "prior" || kind == "sensitivity") {
     list = std::move(row);
   } else if (kind == "limits" || kind == "work_values") {
+    list = list.is_object() ? std::move(list) : DraftJson::object();
     std::string key = "new";
     for (int at = 2; list.contains(key); ++at) {
       key = "new_" + std::to_string(at);
     }
     list[key] = std::move(row);
   } else {
+    list = list.is_array() ? std::move(list) : DraftJson::array();
     list.push_back(std::move(row));
   }
   return draft_of(draft.kind, body);
@@ -260,6 +271,12 @@ Result<SheetDraft> with_shims(const SheetDraft& draft, Side side, const std::str
   }
   constexpr std::int64_t most_shims = 200;
   const bool runs = width->count() > 0 && *last >= *first;
+  const bool comes_out = runs && (last->count() - first->count()) % width->count() == 0;
+  if (runs && !comes_out) {
+    return refuse(
+        "out_of_range", "",
+        SHIMWRIGHT_TEXT("sheet", "The steps do not come out at the last size; change the step or one of the sizes."));
+  }
   if (!runs || (last->count() - first->count()) / width->count() >= most_shims) {
     return refuse(
         "out_of_range", "",
@@ -267,7 +284,8 @@ Result<SheetDraft> with_shims(const SheetDraft& draft, Side side, const std::str
         {std::to_string(most_shims)});
   }
   DraftJson body = body_of(draft);
-  DraftJson& shims = body[side == Side::lower ? "lower" : "upper"]["tray"]["shims"];
+  DraftJson& shims = (*object_at(body, side == Side::lower ? "/lower/tray" : "/upper/tray"))["shims"];
+  shims = shims.is_array() ? std::move(shims) : DraftJson::array();
   for (std::int64_t at = first->count(); at <= last->count(); at += width->count()) {
     std::string size = quantity::millimetre_text(quantity::Length(at), 3);
     if (size.back() == '0') {

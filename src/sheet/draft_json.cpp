@@ -23,6 +23,19 @@ DraftJson* value_at(DraftJson& body, const std::string& place) {
   return body.contains(pointer) ? &body.at(pointer) : nullptr;
 }
 
+DraftJson* object_at(DraftJson& body, const std::string& place) {
+  if (DraftJson* there = value_at(body, place); there != nullptr) {
+    *there = there->is_object() ? std::move(*there) : DraftJson::object();
+    return there;
+  }
+  DraftJson* const above = value_at(body, parent_of(place));
+  if (above != nullptr && above->is_array()) {
+    return nullptr;
+  }
+  DraftJson* const parent = object_at(body, parent_of(place));
+  return parent == nullptr ? nullptr : &((*parent)[last_of(place)] = DraftJson::object());
+}
+
 std::string parent_of(const std::string& place) {
   return DraftJson::json_pointer(place).parent_pointer().to_string();
 }

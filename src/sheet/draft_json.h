@@ -19,6 +19,8 @@ using DraftJson = nlohmann::ordered_json;
 /// The value there; nullptr where there is none.
 [[nodiscard]] const DraftJson* value_at(const DraftJson& body, const std::string& place);
 [[nodiscard]] DraftJson* value_at(DraftJson& body, const std::string& place);
+/// The object there, made where there is none or something else; nullptr where a list has no such row.
+[[nodiscard]] DraftJson* object_at(DraftJson& body, const std::string& place);
 /// `/a/b` of `/a/b/c`.
 [[nodiscard]] std::string parent_of(const std::string& place);
 /// `c` of `/a/b/c`, not escaped.

@@ -160,7 +160,7 @@ bool put_method(DraftJson& body, const std::string& place, const std::string& wo
   if (place != "/lower/method" && place != "/upper/method") {
     return false;
   }
-  DraftJson& side = *value_at(body, parent_of(place));
+  DraftJson& side = *object_at(body, parent_of(place));
   side["method"] = word;
   exchange_sections(side, word, word == "depth" ? "gauge_fit" : "depth");
   return true;
@@ -170,8 +170,13 @@ bool put_step_kind(DraftJson& body, const std::string& place, const std::string&
   if (last_of(place) != "kind") {
     return false;
   }
-  DraftJson& step = *value_at(body, parent_of(place));
-  DraftJson aside = step.value("#bodies", DraftJson::object());
+  DraftJson* const there = object_at(body, parent_of(place));
+  if (there == nullptr) {
+    return true;
+  }
+  DraftJson& step = *there;
+  const bool has_aside = step.contains("#bodies") && step["#bodies"].is_object();
+  DraftJson aside = has_aside ? step["#bodies"] : DraftJson::object();
   DraftJson kept = DraftJson::object();
   for (const char* field :
        {"choices", "channels", "channel", "attempts_limit", "parts", "least", "as_found", "signer"}) {
@@ -180,8 +185,10 @@ bool put_step_kind(DraftJson& body, const std::string& place, const std::string&
       step.erase(field);
     }
   }
-  aside[step.value("kind", std::string("do"))] = std::move(kept);
-  const DraftJson fitting = aside.contains(word) ? aside[word] : body_of_kind(body, word);
+  const bool has_kind = step.contains("kind") && step["kind"].is_string();
+  aside[has_kind ? step["kind"].get<std::string>() : std::string("do")] = std::move(kept);
+  const bool was_there = aside.contains(word) && aside[word].is_object();
+  const DraftJson fitting = was_there ? aside[word] : body_of_kind(body, word);
   step["kind"] = word;
   for (const auto& [field, value] : fitting.items()) {
     step[field] = value;

@@ -188,12 +188,14 @@ DraftSection whole_section(const DraftJson& body) {
 
 std::vector<DraftSection> job_sections(const DraftJson& body) {
   std::vector<DraftSection> sections{whole_section(body)};
-  const DraftJson stages = body.value("stages", DraftJson::array());
-  for (std::size_t stage = 0; stage < stages.size(); ++stage) {
+  const auto size_of = [&body](const std::string& place) {
+    const DraftJson* list = value_at(body, place);
+    return list != nullptr && list->is_array() ? list->size() : 0;
+  };
+  for (std::size_t stage = 0; stage < size_of("/stages"); ++stage) {
     const std::string place = "/stages/" + std::to_string(stage);
     sections.push_back(stage_section(body, place));
-    const std::size_t steps = stages[stage].contains("steps") ? stages[stage]["steps"].size() : 0;
-    for (std::size_t step = 0; step < steps; ++step) {
+    for (std::size_t step = 0; step < size_of(place + "/steps"); ++step) {
       sections.push_back(step_section(body, place + "/steps/" + std::to_string(step)));
     }
   }

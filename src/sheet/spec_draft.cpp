@@ -155,9 +155,13 @@ DraftSection side_section(const DraftJson& body, const std::string& name, Messag
   return std::move(writer).take();
 }
 
+DraftJson rows_of(const DraftJson& body, const char* name) {
+  return body.contains(name) && body[name].is_object() ? body[name] : DraftJson::object();
+}
+
 DraftSection limits_section(const DraftJson& body) {
   SectionWriter writer(body, "limits", {SHIMWRIGHT_TEXT("sheet", "Limits"), {}});
-  const DraftJson rows = body.value("limits", DraftJson::object());
+  const DraftJson rows = rows_of(body, "limits");
   for (const auto& [key, limit] : rows.items()) {
     const std::string place = (DraftJson::json_pointer("/limits") / key).to_string();
     const std::string unit = shown_text(value_at(body, place + "/unit"));
@@ -177,7 +181,7 @@ DraftSection limits_section(const DraftJson& body) {
 
 DraftSection work_section(const DraftJson& body) {
   SectionWriter writer(body, "work_values", {SHIMWRIGHT_TEXT("sheet", "Values to work to"), {}});
-  const DraftJson rows = body.value("work_values", DraftJson::object());
+  const DraftJson rows = rows_of(body, "work_values");
   for (const auto& [key, each] : rows.items()) {
     const std::string place = (DraftJson::json_pointer("/work_values") / key).to_string();
     writer.group({"{0}", {shown_text(value_at(body, place + "/title/en"))}}, place);

@@ -9,10 +9,17 @@ namespace shimwright::sheet {
 
 namespace {
 
+/// In every language that was there: whoever reads German is warned by the German words.
+bool says_the_same(const Text& before, const Text& after) {
+  return std::all_of(before.by_language.begin(), before.by_language.end(), [&after](const auto& said) {
+    const auto now = after.by_language.find(said.first);
+    return now != after.by_language.end() && now->second == said.second;
+  });
+}
+
 bool has_caution(const Step& step, const Caution& caution) {
   return std::any_of(step.cautions.begin(), step.cautions.end(), [&caution](const Caution& each) {
-    return each.hazard.in_english() == caution.hazard.in_english() &&
-           each.precaution.in_english() == caution.precaution.in_english();
+    return says_the_same(caution.hazard, each.hazard) && says_the_same(caution.precaution, each.precaution);
   });
 }
 

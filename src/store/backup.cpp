@@ -4,6 +4,7 @@
 
 #include <QFile>
 #include <QFileInfo>
+#include <QLockFile>
 
 #include "chain_heads.h"
 #include "check_parts.h"
@@ -44,29 +45,67 @@ Result<bool> no_unless_the_disk(const Error& error) {
   return false;
 }
 
-/// Ours, and nothing in it that the store does not have.
-Result<bool> is_older_backup(Connection& store, const QString& out) {
-  auto backup = connect_checked(out, Access::look);
-  if (!backup) {
-    return no_unless_the_disk(backup.error());
+/// Of this store, by this program or one before.
+Result<bool> is_backup_of(Connection& store, Connection& backup) {
+  // Before anything is read by its tables: those of a newer program are not known.
+  const auto kinship = kinship_of(backup);
+  if (!kinship || *kinship != Kinship::ours) {
+    return kinship ? Result<bool>(false) : no_unless_the_disk(kinship.error());
   }
-  auto ours = has_own_schema(**backup);
+  auto ours = has_own_schema(backup);
   if (!ours || !*ours) {
     return ours ? Result<bool>(false) : no_unless_the_disk(ours.error());
   }
-  auto backup_id = store_id(**backup);
+  auto backup_id = store_id(backup);
   if (!backup_id) {
     return no_unless_the_disk(backup_id.error());
   }
   auto id = store_id(store);
-  if (!id) {
-    return passed_on(id);
+  return id ? Result<bool>(*id == *backup_id && *id != Value()) : passed_on(id);
+}
+
+enum class InTheWay {
+  nothing,
+  older_backup,    ///< all that is in it the store has as well
+  another_branch,  ///< of this store, with what it lost when it went back to an earlier backup
+  something_else,
+};
+
+Result<InTheWay> in_the_way_at(Connection& store, const QString& out) {
+  const auto something_else = [](const Result<bool>& no) {
+    return no.map([](bool) { return InTheWay::something_else; });
+  };
+  if (!QFileInfo::exists(out)) {
+    return InTheWay::nothing;
   }
-  if (*id != *backup_id || *id == Value()) {
-    return false;
+  auto backup = connect_checked(out, Access::look);
+  if (!backup) {
+    return something_else(no_unless_the_disk(backup.error()));
+  }
+  auto ours = is_backup_of(store, **backup);
+  if (!ours || !*ours) {
+    return something_else(ours);
   }
   auto end = end_of_heads(**backup);
-  return end ? heads_hold(store, *end) : no_unless_the_disk(end.error());
+  if (!end) {
+    return something_else(no_unless_the_disk(end.error()));
+  }
+  auto held = heads_hold(store, *end);
+  return held ? Result<InTheWay>(*held ? InTheWay::older_backup : InTheWay::another_branch) : passed_on(held);
+}
+
+/// `day-5.shimwright` is `day-5-before-1.shimwright` then.
+Result<std::string> put_aside(const QString& out) {
+  const QFileInfo file(out);
+  const QString ending = file.suffix().isEmpty() ? QString() : QLatin1Char('.') + file.suffix();
+  for (int number = 1;; ++number) {
+    const QString name = QStringLiteral("%1/%2-before-%3%4")
+                             .arg(file.absolutePath(), file.completeBaseName(), QString::number(number), ending);
+    if (!QFileInfo::exists(name)) {
+      auto renamed = rename_over(out, name);
+      return renamed ? Result<std::string>(name.toStdString()) : passed_on(renamed);
+    }
+  }
 }
 
 Result<void> check_place(Connection& store, const std::string& out) {
@@ -77,14 +116,21 @@ Result<void> check_place(Connection& store, const std::string& out) {
   if (QFileInfo(place) == QFileInfo(store.path())) {
     return in_the_way();
   }
-  if (!QFileInfo::exists(place)) {
-    return make_private_folder(QFileInfo(place).absolutePath());
+  return make_private_folder(QFileInfo(place).absolutePath());
+}
+
+/// One backup at a time in a folder: two would write the same unfinished files. A lock that cannot be laid there keeps
+/// nothing back; whether the folder may be written to is seen by the copy.
+Result<void> take_turn(QLockFile& lock) {
+  constexpr int longest_backup_ms = 60 * 60 * 1000;  // what a machine that is gone left locked
+  lock.setStaleLockTime(longest_backup_ms);
+  if (!lock.tryLock(0) && lock.error() == QLockFile::LockFailedError) {
+    return refuse("backup_runs", "",
+                  SHIMWRIGHT_TEXT("store",
+                                  "Another backup is being made in this folder just now; begin this one when it is "
+                                  "done."));
   }
-  auto older = is_older_backup(store, place);
-  if (!older) {
-    return passed_on(older);
-  }
-  return *older ? Result<void>() : in_the_way();
+  return {};
 }
 
 Result<std::set<std::string>> photo_names(Connection& store) {
@@ -148,16 +194,16 @@ Result<void> copy_photos(Connection& names_of, const QString& store_path, const 
   return {};
 }
 
-Result<void> check_whole(Connection& copy, BackupReport& report) {
-  auto checked = check_connection(copy, std::nullopt);
+Result<void> check_whole(Connection& copy, const BackupWatch& watch, BackupReport& report) {
+  auto checked = check_connection(copy, std::nullopt, {watch.stop, {}});
   if (!checked) {
     return passed_on(checked);
   }
   if (!checked->in_order()) {
     const Finding& first = checked->findings.front();
-    return refuse("backup_wrong", first.place(),
-                  SHIMWRIGHT_TEXT("store", "The copy is not as it should be and was thrown away: {0}"),
-                  {first.message.in_english()});
+    return refuse(
+        "backup_wrong", first.place(),
+        SHIMWRIGHT_TEXT("store", "The copy is not as it should be and was thrown away; run the check of the store."));
   }
   report.entries = checked->entries;
   return {};
@@ -177,19 +223,32 @@ Result<BackupReport> back_up(const std::string& store_path, const std::string& o
   if (auto checked = check_place(**store, out); !checked) {
     return passed_on(checked);
   }
-  BackupReport report;
   const QString target = QString::fromStdString(out);
+  QLockFile lock(QFileInfo(target).absolutePath() + QStringLiteral("/backup-runs.lock"));
+  if (auto turn = take_turn(lock); !turn) {
+    return passed_on(turn);
+  }
+  auto there = in_the_way_at(**store, target);
+  if (!there || *there == InTheWay::something_else) {
+    return there ? in_the_way() : Result<BackupReport>(passed_on(there));
+  }
+  BackupReport report;
   if (auto copied = copy_photos(**store, place, target, watch, report); !copied) {
     return passed_on(copied);
   }
   const auto check = [&](Connection& copy) -> Result<void> {
-    if (auto whole = check_whole(copy, report); !whole) {
+    if (auto whole = check_whole(copy, watch, report); !whole) {
       return whole;
     }
     // A photo may have come while the others were copied.
     BackupReport since;
     auto copied = copy_photos(copy, place, target, watch, since);
     report.photos_copied += since.photos_copied;
+    if (copied && *there == InTheWay::another_branch) {
+      auto aside = put_aside(target);
+      report.put_aside = aside ? *aside : std::string();
+      return aside ? Result<void>() : passed_on(aside);
+    }
     return copied;
   };
   if (auto laid = lay_copy(**store, target, check); !laid) {

@@ -59,13 +59,19 @@ Result<void> check_job(Connection& connection, SheetShelf& shelf, const std::str
 }
 
 Result<void> check_jobs(Connection& connection, LastHeads heads, const std::optional<QString>& photos_of,
-                        CheckReport& report) {
+                        const BackupWatch& watch, CheckReport& report) {
   auto ids = jobs_with_entries(connection);
   if (!ids) {
     return passed_on(ids);
   }
   SheetShelf shelf(connection);
   for (const std::string& id : *ids) {
+    if (watch.stop != nullptr && watch.stop->load()) {
+      return refuse("stopped", "", SHIMWRIGHT_TEXT("store", "This was stopped before its end; nothing was changed."));
+    }
+    if (watch.progress) {
+      watch.progress(report.jobs, static_cast<std::int64_t>(ids->size()));
+    }
     if (auto checked = check_job(connection, shelf, id, heads, photos_of, report); !checked) {
       return checked;
     }
@@ -91,7 +97,8 @@ void add_finding(CheckReport& report, std::string code, std::string table, std::
   report.findings.push_back({std::move(code), std::move(table), std::move(job), seq, std::move(message)});
 }
 
-Result<CheckReport> check_connection(Connection& connection, const std::optional<QString>& photos_of) {
+Result<CheckReport> check_connection(Connection& connection, const std::optional<QString>& photos_of,
+                                     const BackupWatch& watch) {
   CheckReport report;
   const auto view = OneView::begin(connection);
   if (!view) {
@@ -113,14 +120,14 @@ Result<CheckReport> check_connection(Connection& connection, const std::optional
   if (!heads) {
     return passed_on(heads);
   }
-  if (auto checked = check_jobs(connection, std::move(*heads), photos_of, report); !checked) {
+  if (auto checked = check_jobs(connection, std::move(*heads), photos_of, watch, report); !checked) {
     return passed_on(checked);
   }
   return report;
 }
 
-Result<CheckReport> check(const Store& store) {
-  return check_connection(store.connection(), store.connection().path());
+Result<CheckReport> check(const Store& store, const BackupWatch& watch) {
+  return check_connection(store.connection(), store.connection().path(), watch);
 }
 
 }  // namespace shimwright::store

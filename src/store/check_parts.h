@@ -7,6 +7,7 @@
 #include "connection.h"
 #include "sheet_shelf.h"
 #include "shimwright/record/hash.h"
+#include "shimwright/store/backup.h"
 #include "shimwright/store/check.h"
 
 /// The parts of check(), each of which adds what it finds. A refusal only where the file cannot be read at all. One job
@@ -54,7 +55,8 @@ void check_job_chain(const CheckedJob& job, const LastHeads& heads, CheckReport&
 /// Photos on disk; `store_path` says where they lie.
 void check_photos(const QString& store_path, const CheckedJob& job, CheckReport& report);
 
-/// Photos are looked for beside `photos_of`; not at all without.
-[[nodiscard]] Result<CheckReport> check_connection(Connection& connection, const std::optional<QString>& photos_of);
+/// Photos are looked for beside `photos_of`; not at all without. Stopped between jobs: `stopped`.
+[[nodiscard]] Result<CheckReport> check_connection(Connection& connection, const std::optional<QString>& photos_of,
+                                                   const BackupWatch& watch = {});
 
 }  // namespace shimwright::store

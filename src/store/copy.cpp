@@ -12,8 +12,9 @@ namespace shimwright::store {
 namespace {
 
 tl::unexpected<Error> wrong_copy(const std::string& says) {
-  return refuse("backup_wrong", "",
-                SHIMWRIGHT_TEXT("store", "The copy is not as it should be and was thrown away: {0}."), {says});
+  return refuse(
+      "backup_wrong", says,
+      SHIMWRIGHT_TEXT("store", "The copy is not as it should be and was thrown away; run the check of the store."));
 }
 
 /// Takes the unfinished copy away however it ends.

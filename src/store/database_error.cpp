@@ -16,7 +16,7 @@ struct Meaning {
 
 constexpr std::array<Meaning, 12> meanings = {{
     {SQLITE_FULL, "disk_full",
-     SHIMWRIGHT_TEXT("store", "The disk is full, so this was not saved; free some space and enter it again.")},
+     SHIMWRIGHT_TEXT("store", "The disk is full, so this was not saved; free some space and try again.")},
     {SQLITE_IOERR, "disk_fault",
      SHIMWRIGHT_TEXT("store",
                      "The disk could not be read or written, so this was not saved; look after the disk and "

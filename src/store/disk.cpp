@@ -89,9 +89,8 @@ bool is_out_of_space(int error_number) {
 }
 
 tl::unexpected<Error> disk_is_full() {
-  return refuse(
-      "disk_full", "",
-      SHIMWRIGHT_TEXT("store", "The disk is full, so this was not saved; free some space and enter it again."));
+  return refuse("disk_full", "",
+                SHIMWRIGHT_TEXT("store", "The disk is full, so this was not saved; free some space and try again."));
 }
 
 Result<void> sync_file(const QString& path) {

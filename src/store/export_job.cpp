@@ -135,8 +135,7 @@ Result<CheckedJobFile> gathered(Connection& connection, const std::string& job) 
     return refuse("job_damaged", job,
                   SHIMWRIGHT_TEXT("store",
                                   "This job is not as it was written, so it is not handed on; run the check of the "
-                                  "store: {0}"),
-                  {whole.error().in_english()});
+                                  "store."));
   }
   return whole;
 }

@@ -4,6 +4,7 @@
 #include <array>
 #include <charconv>
 #include <optional>
+#include <set>
 
 #include "shimwright/store/store.h"
 
@@ -118,15 +119,25 @@ std::optional<std::int64_t> counted(const std::string& number) {
 }  // namespace
 
 Result<std::string> Store::next_job_number() const {
-  auto rows = connection_->rows("SELECT number FROM job", {});
+  auto rows = connection_->rows(
+      "SELECT number, CASE WHEN EXISTS (SELECT 1 FROM register_change WHERE register_change.register = 'job' AND "
+      "register_change.item = job.id) THEN 1 ELSE 0 END FROM job",
+      {});
   if (!rows) {
     return passed_on(rows);
   }
+  std::set<std::string> given;
   std::int64_t highest = 0;
   for (const Row& row : *rows) {
-    highest = std::max(highest, counted(text_in(row, 0)).value_or(0));
+    given.insert(text_in(row, 0));
+    const bool from_elsewhere = number_in(row, 1) != 0;
+    highest = from_elsewhere ? highest : std::max(highest, counted(text_in(row, 0)).value_or(0));
   }
-  return std::to_string(highest + 1);
+  std::int64_t next = highest + 1;
+  while (given.count(std::to_string(next)) > 0) {
+    ++next;
+  }
+  return std::to_string(next);
 }
 
 }  // namespace shimwright::store

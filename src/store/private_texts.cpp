@@ -1,4 +1,5 @@
-#include "connection.h"
+#include "private_texts.h"
+
 #include "register_history.h"
 #include "search_index.h"
 #include "shimwright/store/store.h"
@@ -103,6 +104,37 @@ Result<void> Store::erase_private_text(const std::string& id, const By& by) {
     return committed;
   }
   return empty_log(*connection_);
+}
+
+std::vector<Row> erased_here(const QString& store_path) {
+  auto connection = Connection::open(store_path, Access::look);
+  auto rows =
+      connection ? (*connection)->rows("SELECT id FROM private_text WHERE text IS NULL") : Result<std::vector<Row>>();
+  return rows ? std::move(*rows) : std::vector<Row>();
+}
+
+Result<std::int64_t> erase_again(Connection& copy, const std::vector<Row>& ids, std::int64_t now_ms) {
+  auto transaction = Transaction::begin(copy);
+  if (!transaction) {
+    return passed_on(transaction);
+  }
+  std::int64_t erased = 0;
+  for (const Row& row : ids) {
+    const std::string id = text_in(row, 0);
+    auto kept = copy.value("SELECT 1 FROM private_text WHERE id = ? AND text IS NOT NULL", {id});
+    if (!kept) {
+      return passed_on(kept);
+    }
+    if (*kept == Value()) {
+      continue;
+    }
+    if (auto gone = erase_within(copy, id, By{"", {now_ms, 0, false}}); !gone) {
+      return passed_on(gone);
+    }
+    ++erased;
+  }
+  auto committed = transaction->commit();
+  return committed ? Result<std::int64_t>(erased) : passed_on(committed);
 }
 
 }  // namespace shimwright::store

@@ -44,6 +44,10 @@ Result<void> check_least(const std::string& place, std::int64_t amount, std::int
     return refuse("bad_amount", place,
                   SHIMWRIGHT_TEXT("store", "This cannot be so small: look at it and enter it again."));
   }
+  if (amount > most_amount) {
+    return refuse("bad_amount", place,
+                  SHIMWRIGHT_TEXT("store", "This cannot be so large: look at it and enter it again."));
+  }
   return {};
 }
 

@@ -32,7 +32,9 @@ void add_if_there(nlohmann::json& body, const char* key, const std::optional<Con
 
 /// A day of the calendar, or none. Code: `bad_date`.
 [[nodiscard]] Result<void> check_date(const std::string& place, const std::optional<std::string>& day);
-/// Code: `bad_amount`.
+/// Nothing larger is reckoned with: 10 m, 10 kN·m.
+inline constexpr std::int64_t most_amount = 9'999'999;
+/// `most_amount` at most as well. Code: `bad_amount`.
 [[nodiscard]] Result<void> check_least(const std::string& place, std::int64_t amount, std::int64_t least);
 
 }  // namespace shimwright::store

@@ -1,4 +1,5 @@
 #include <cmath>
+#include <map>
 #include <set>
 
 #include "register_put.h"
@@ -24,6 +25,34 @@ const ShimStock& stock_of(const Tray& tray, const std::string& shim) {
   return found == tray.stock.end() ? nothing : found->second;
 }
 
+/// As the engine takes them, or every reading on that side would go unjudged.
+Result<void> check_measure(const std::string& place, const job::TrayShim& shim) {
+  if (auto checked = check_least(place + "/thickness", shim.thickness.count(), 1); !checked) {
+    return checked;
+  }
+  constexpr double most_u_mm = 1000.0;
+  const bool reckonable = shim.u_mm > 0.0 && shim.u_mm < most_u_mm && nanometres(shim.u_mm) > 0;
+  if (!reckonable) {
+    return refuse("bad_amount", place + "/uncertainty",
+                  SHIMWRIGHT_TEXT("store",
+                                  "Nothing is measured without uncertainty: enter the one of {0}, or readings with a "
+                                  "micrometer."),
+                  {shim.id});
+  }
+  return {};
+}
+
+Result<void> check_alike(const std::string& place, const job::TrayShim& shim,
+                         std::map<quantity::Length, std::string>& measured) {
+  const auto [other, is_new] = measured.emplace(shim.thickness, shim.id);
+  if (!is_new) {
+    return refuse("shim_alike", place + "/thickness",
+                  SHIMWRIGHT_TEXT("store", "{0} and {1} measure alike: keep one of them here, with the count of both."),
+                  {other->second, shim.id});
+  }
+  return {};
+}
+
 Result<void> check_shim(const Tray& tray, const job::TrayShim& shim, std::set<std::string>& seen) {
   if (shim.id.empty()) {
     return refuse("bad_item", "tray/shim", SHIMWRIGHT_TEXT("store", "A name is needed; enter one."));
@@ -34,7 +63,7 @@ Result<void> check_shim(const Tray& tray, const job::TrayShim& shim, std::set<st
                   {shim.id});
   }
   const std::string place = "tray/" + shim.id;
-  if (auto checked = check_least(place + "/thickness", shim.thickness.count(), 1); !checked) {
+  if (auto checked = check_measure(place, shim); !checked) {
     return checked;
   }
   if (auto checked = check_least(place + "/count", shim.count.value_or(0), 0); !checked) {
@@ -51,8 +80,12 @@ Result<void> check_tray(const Tray& tray) {
                   {std::to_string(most_shims), std::to_string(tray.shims.size())});
   }
   std::set<std::string> seen;
+  std::map<quantity::Length, std::string> measured;
   for (const job::TrayShim& each : tray.shims) {
     if (auto checked = check_shim(tray, each, seen); !checked) {
+      return checked;
+    }
+    if (auto checked = check_alike("tray/" + each.id, each, measured); !checked) {
       return checked;
     }
   }
@@ -173,12 +206,10 @@ bool begins_with(const std::string& bytes, std::string_view beginning) {
   return std::string_view(bytes).substr(0, beginning.size()) == beginning;
 }
 
-Result<void> check_logo(const Workshop& workshop) {
+}  // namespace
+
+Result<void> check_logo(const Logo& logo) {
   constexpr std::size_t most_bytes = 500'000;  // it is in every backup
-  if (!workshop.logo) {
-    return {};
-  }
-  const Logo& logo = *workshop.logo;
   const bool is_png = logo.media_type == "image/png" && begins_with(logo.bytes, "\x89PNG");
   const bool is_jpeg = logo.media_type == "image/jpeg" && begins_with(logo.bytes, "\xFF\xD8\xFF");
   if ((!is_png && !is_jpeg) || logo.bytes.size() > most_bytes) {
@@ -187,8 +218,6 @@ Result<void> check_logo(const Workshop& workshop) {
   }
   return {};
 }
-
-}  // namespace
 
 Result<void> Registers::put(const Tray& tray, const By& by) {
   if (auto checked = check_tray(tray); !checked) {
@@ -199,7 +228,7 @@ Result<void> Registers::put(const Tray& tray, const By& by) {
 }
 
 Result<void> Registers::put(const Workshop& workshop, const By& by) {
-  if (auto checked = check_logo(workshop); !checked) {
+  if (auto checked = workshop.logo ? check_logo(*workshop.logo) : Result<void>(); !checked) {
     return checked;
   }
   return put_item(

@@ -26,11 +26,35 @@ Result<void> check_initials(Connection& connection, const Person& person) {
   return {};
 }
 
+/// A workshop without anybody at work could not be worked in.
+Result<void> check_not_last(Connection& connection, const Person& person) {
+  if (person.active) {
+    return {};
+  }
+  auto at_work = connection.value("SELECT active FROM person WHERE id = ?", {person.id});
+  if (!at_work || *at_work != Value(std::int64_t{1})) {
+    return at_work ? Result<void>() : passed_on(at_work);
+  }
+  auto others = connection.value("SELECT count(*) FROM person WHERE active = 1 AND id <> ?", {person.id});
+  if (!others) {
+    return passed_on(others);
+  }
+  if (*others == Value(std::int64_t{0})) {
+    return refuse("last_person", "person/left_on",
+                  SHIMWRIGHT_TEXT("store", "{0} is the last person at work here: enter another one first."),
+                  {person.name});
+  }
+  return {};
+}
+
 Result<void> check_person(Connection& connection, const Person& person) {
   if (person.initials.empty()) {
     return refuse("bad_item", "person/initials", SHIMWRIGHT_TEXT("store", "Initials are needed; enter them."));
   }
   if (auto checked = check_date("person/left_on", person.left_on); !checked) {
+    return checked;
+  }
+  if (auto checked = check_not_last(connection, person); !checked) {
     return checked;
   }
   return check_initials(connection, person);
@@ -69,6 +93,11 @@ Result<void> check_instrument(const KeptInstrument& kept) {
     if (auto checked = check_date(place, *day); !checked) {
       return checked;
     }
+  }
+  if (instrument.resolution == 0) {
+    return refuse("bad_amount", "instrument/resolution",
+                  SHIMWRIGHT_TEXT("store", "Every instrument has a smallest step that it shows: enter that of {0}."),
+                  {instrument.name});
   }
   for (const auto& [place, amount] : {std::pair("instrument/resolution", instrument.resolution),
                                       std::pair("instrument/permissible_error", instrument.permissible_error),

@@ -1,5 +1,10 @@
 #include "replace_store.h"
 
+#include <algorithm>
+#include <array>
+#include <utility>
+#include <vector>
+
 #include <QFile>
 #include <QFileInfo>
 
@@ -54,10 +59,16 @@ Result<std::int64_t> equal_entries(Connection& source, const QString& path) {
   return copy ? equal_entries(source, **copy) : passed_on(copy);
 }
 
+/// What SQLite lays beside a store and takes for a part of it.
+constexpr std::array logs{"-wal", "-journal"};
+
 QString name_to_keep_by(const QString& start) {
   for (int number = 1;; ++number) {
     QString name = start + QString::number(number);
-    if (!QFileInfo::exists(name) && !QFileInfo::exists(name + QStringLiteral("-wal"))) {
+    const bool taken = QFileInfo::exists(name) || std::any_of(logs.begin(), logs.end(), [&name](const char* log) {
+                         return QFileInfo::exists(name + QLatin1String(log));
+                       });
+    if (!taken) {
       return name;
     }
   }
@@ -89,18 +100,60 @@ Result<void> copy_file(const QString& from, const QString& to) {
   return part ? copy->name() : passed_on(part);
 }
 
-/// The file and its log, byte for byte.
+/// The file and its logs, byte for byte; the file last.
 Result<void> keep(const QString& path, const QString& kept) {
-  for (const char* ending : {"-wal", ""}) {
+  for (const char* ending : {"-wal", "-journal", ""}) {
     if (const QString from = path + QLatin1String(ending); QFileInfo::exists(from)) {
       if (auto copied = copy_file(from, kept + QLatin1String(ending)); !copied) {
-        QFile::remove(kept + QStringLiteral("-wal"));
+        for (const char* log : logs) {
+          QFile::remove(kept + QLatin1String(log));
+        }
         return copied;
       }
     }
   }
   return {};
 }
+
+/// A log of what was there would be taken for one of the copy. It is out of the way before the copy comes, and comes
+/// back where that fails.
+class LogsAside {
+ public:
+  explicit LogsAside(QString store_path) : store_path_(std::move(store_path)) {}
+  ~LogsAside() {
+    for (const QString& log : aside_) {
+      static_cast<void>(rename_over(name_aside(log), log));
+    }
+  }
+  LogsAside(const LogsAside&) = delete;
+  LogsAside& operator=(const LogsAside&) = delete;
+
+  [[nodiscard]] Result<void> put() {
+    for (const char* ending : logs) {
+      const QString log = store_path_ + QLatin1String(ending);
+      if (!QFileInfo::exists(log)) {
+        continue;
+      }
+      if (auto renamed = rename_over(log, name_aside(log)); !renamed) {
+        return renamed;
+      }
+      aside_.push_back(log);
+    }
+    QFile::remove(store_path_ + QStringLiteral("-shm"));  // made anew from the log
+    return {};
+  }
+  /// They lie beside what is kept as well.
+  void throw_away() {
+    for (const QString& log : std::exchange(aside_, {})) {
+      QFile::remove(name_aside(log));
+    }
+  }
+
+ private:
+  [[nodiscard]] static QString name_aside(const QString& log) { return log + QStringLiteral(".aside"); }
+  QString store_path_;
+  std::vector<QString> aside_;
+};
 
 Result<void> touch(const QString& path, const std::function<Result<void>(Connection&)>& last_touch) {
   if (!last_touch) {
@@ -185,10 +238,16 @@ Result<Replacement> replace_store(Connection& source, const QString& store_path,
       return passed_on(kept);
     }
   }
-  // A log of what was there would be taken for one of the copy.
-  QFile::remove(store_path + QStringLiteral("-wal"));
-  QFile::remove(store_path + QStringLiteral("-shm"));
-  if (auto renamed = rename_over(laid.path(), store_path); !renamed) {
+  LogsAside aside(store_path);
+  if (auto put = aside.put(); !put) {
+    return passed_on(put);
+  }
+  auto renamed = rename_over(laid.path(), store_path);
+  // It may lie there already, and only its name not be on the disk.
+  if (renamed || !QFileInfo::exists(laid.path())) {
+    aside.throw_away();
+  }
+  if (!renamed) {
     return passed_on(renamed);
   }
   auto equal = equal_entries(source, store_path);

@@ -10,6 +10,7 @@
 #include "offers.h"
 #include "opening.h"
 #include "plain_time.h"
+#include "private_texts.h"
 #include "replace_store.h"
 
 namespace shimwright::store {
@@ -77,14 +78,17 @@ Result<BackupOffer> offer_made(Connection& backup, const CheckReport& report, co
 
 namespace {
 
-/// Nothing where the file is no whole backup of that store, for whatever reason.
-std::optional<BackupOffer> offer_of(const QString& file, const Remains& remains) {
+/// Nothing where the file is no whole backup of that store, for whatever reason but that it was stopped.
+Result<std::optional<BackupOffer>> offer_of(const QString& file, const Remains& remains, const BackupWatch& watch) {
   auto connection = open_backup(file.toStdString());
   auto id = connection ? (*connection)->value("SELECT id FROM store") : tl::make_unexpected(connection.error());
   if (!id || (remains.id != Value() && *id != remains.id)) {
     return std::nullopt;
   }
-  auto checked = check_connection(**connection, file);
+  auto checked = check_connection(**connection, file, watch);
+  if (!checked && checked.error().code == "stopped") {
+    return passed_on(checked);
+  }
   if (!checked || !checked->in_order()) {
     return std::nullopt;
   }
@@ -98,19 +102,20 @@ Message BackupOffer::told() const {
   const std::string until = plain_time(last_at_ms);
   if (!missing) {
     return {SHIMWRIGHT_TEXT("store",
-                            "The backup {0} is whole and goes to {1}: {2} jobs, {3} entries. What came after it the "
+                            "The backup {0} is whole and goes to {1}. Jobs: {2}, entries: {3}. What came after it the "
                             "damaged store does not show any more."),
             {file, until, std::to_string(jobs), std::to_string(entries)}};
   }
-  return {
-      SHIMWRIGHT_TEXT("store",
-                      "The backup {0} is whole and goes to {1}: {2} jobs, {3} entries. {4} entries in {5} jobs came "
-                      "after it and would be missing."),
-      {file, until, std::to_string(jobs), std::to_string(entries), std::to_string(missing->entries),
-       std::to_string(missing->jobs)}};
+  return {SHIMWRIGHT_TEXT(
+              "store",
+              "The backup {0} is whole and goes to {1}. Jobs: {2}, entries: {3}. Entries that came after it and "
+              "would be missing: {4}, of so many jobs: {5}."),
+          {file, until, std::to_string(jobs), std::to_string(entries), std::to_string(missing->entries),
+           std::to_string(missing->jobs)}};
 }
 
-Result<std::optional<BackupOffer>> last_whole_backup(const std::string& store_path, const std::string& folder) {
+Result<std::optional<BackupOffer>> last_whole_backup(const std::string& store_path, const std::string& folder,
+                                                     const BackupWatch& watch) {
   if (auto checked = check_path(store_path); !checked) {
     return passed_on(checked);
   }
@@ -121,9 +126,15 @@ Result<std::optional<BackupOffer>> last_whole_backup(const std::string& store_pa
   const Remains remains = remains_of(place);
   std::optional<BackupOffer> best;
   for (const QFileInfo& file : QDir(QString::fromStdString(folder)).entryInfoList(QDir::Files, QDir::Name)) {
-    auto offer = file == QFileInfo(place) ? std::nullopt : offer_of(file.absoluteFilePath(), remains);
-    if (offer && (!best || offer->entries > best->entries)) {
-      best = std::move(offer);
+    if (file == QFileInfo(place)) {
+      continue;
+    }
+    auto offer = offer_of(file.absoluteFilePath(), remains, watch);
+    if (!offer) {
+      return offer;
+    }
+    if (*offer && (!best || (*offer)->entries > best->entries)) {
+      best = std::move(*offer);
     }
   }
   return best;
@@ -145,7 +156,11 @@ Result<std::string> put_back(const std::string& store_path, const std::string& b
   if (auto photos = bring_photos(**source, place, false); !photos) {
     return passed_on(photos);
   }
-  auto replaced = replace_store(**source, place, QStringLiteral(".damaged-"));
+  const std::vector<Row> erased = erased_here(place);
+  auto replaced = replace_store(**source, place, QStringLiteral(".damaged-"), [&](Connection& copy) -> Result<void> {
+    auto again = erase_again(copy, erased, opening.now_ms);
+    return again ? Result<void>() : passed_on(again);
+  });
   if (!replaced) {
     return passed_on(replaced);
   }

@@ -10,17 +10,16 @@
 #include "opening.h"
 #include "own_schema.h"
 #include "plain_time.h"
-#include "register_history.h"
+#include "private_texts.h"
 #include "replace_store.h"
-#include "search_index.h"
 
 namespace shimwright::store {
 
 namespace {
 
-tl::unexpected<Error> not_whole(const std::string& says) {
-  return refuse("backup_wrong", "", SHIMWRIGHT_TEXT("store", "This backup is not whole, so it takes no place: {0}"),
-                {says});
+tl::unexpected<Error> not_whole(const Finding& first) {
+  return refuse("backup_wrong", first.place(),
+                SHIMWRIGHT_TEXT("store", "This backup is not whole, so it takes no place; choose an earlier one."));
 }
 
 /// A backup of another store may come where no job would be put aside by it.
@@ -35,7 +34,7 @@ Result<void> check_belongs(const Value& id, const Remains& remains) {
                       "by their files, or begin a new store for the backup."));
 }
 
-Result<BackupOffer> offer_for(Connection& connection, const std::string& store_path) {
+Result<BackupOffer> offer_for(Connection& connection, const std::string& store_path, const BackupWatch& watch) {
   const Remains remains = remains_of(QString::fromStdString(store_path));
   auto id = connection.value("SELECT id FROM store");
   if (!id) {
@@ -44,13 +43,12 @@ Result<BackupOffer> offer_for(Connection& connection, const std::string& store_p
   if (auto belongs = check_belongs(*id, remains); !belongs) {
     return passed_on(belongs);
   }
-  auto report = check_connection(connection, std::nullopt);
+  auto report = check_connection(connection, std::nullopt, watch);
   if (!report) {
     return passed_on(report);
   }
   if (!report->in_order()) {
-    const Finding& first = report->findings.front();
-    return not_whole(first.place() + ": " + first.message.in_english());
+    return not_whole(report->findings.front());
   }
   return offer_made(connection, *report, remains);
 }
@@ -65,43 +63,6 @@ Result<void> check_paths(const std::string& store_path, const std::string& backu
     return refuse("same_file", "", SHIMWRIGHT_TEXT("store", "This is the store itself: choose a backup of it."));
   }
   return {};
-}
-
-/// Ids of personal texts that are erased in the store as it is. What it does not show any more cannot be asked of it.
-std::vector<Row> erased_here(const QString& store_path) {
-  auto connection = Connection::open(store_path, Access::look);
-  auto rows =
-      connection ? (*connection)->rows("SELECT id FROM private_text WHERE text IS NULL") : Result<std::vector<Row>>();
-  return rows ? std::move(*rows) : std::vector<Row>();
-}
-
-Result<std::int64_t> erase_again(Connection& copy, const std::vector<Row>& ids, std::int64_t now_ms) {
-  auto transaction = Transaction::begin(copy);
-  if (!transaction) {
-    return passed_on(transaction);
-  }
-  std::int64_t erased = 0;
-  for (const Row& row : ids) {
-    const std::string id = text_in(row, 0);
-    auto gone =
-        copy.execute("UPDATE private_text SET text = NULL, salt = NULL WHERE id = ? AND text IS NOT NULL", {id});
-    if (!gone) {
-      return passed_on(gone);
-    }
-    if (copy.changes() == 0) {
-      continue;
-    }
-    ++erased;
-    if (auto removed = remove_search_terms_of(copy, id); !removed) {
-      return passed_on(removed);
-    }
-    const By by{"", {now_ms, 0, false}};
-    if (auto noted = add_change(copy, "private_text", id, nlohmann::json{{"erased", true}}, by); !noted) {
-      return passed_on(noted);
-    }
-  }
-  auto committed = transaction->commit();
-  return committed ? Result<std::int64_t>(erased) : passed_on(committed);
 }
 
 /// So that what is kept is one file, and a power cut finds the store with all its entries.
@@ -134,37 +95,44 @@ Result<std::unique_ptr<Connection>> open_backup(const std::string& backup) {
                   SHIMWRIGHT_TEXT("store", "This backup was written by a newer program: restore it with that."));
   }
   if (*kinship == Kinship::empty) {
-    return not_whole("it is empty.");
+    return refuse("backup_wrong", "",
+                  SHIMWRIGHT_TEXT("store", "This backup is empty, so it takes no place; choose another."));
   }
   auto ours = has_own_schema(**connection);
   if (!ours) {
     return passed_on(ours);
   }
-  return *ours ? std::move(connection) : Result<std::unique_ptr<Connection>>(not_whole("its tables are not ours."));
+  if (!*ours) {
+    return refuse("backup_wrong", "",
+                  SHIMWRIGHT_TEXT("store",
+                                  "The tables of this backup are not those of this program, so it takes no place; "
+                                  "choose another."));
+  }
+  return connection;
 }
 
 Message told_before_restore(const BackupOffer& offer) {
   const std::string until = plain_time(offer.last_at_ms);
   if (!offer.missing || offer.missing->entries == 0) {
     return {SHIMWRIGHT_TEXT("store",
-                            "The backup {0} is whole and goes to {1}: {2} jobs, {3} entries. Nothing here came after "
+                            "The backup {0} is whole and goes to {1}. Jobs: {2}, entries: {3}. Nothing here came after "
                             "it."),
             {offer.file, until, std::to_string(offer.jobs), std::to_string(offer.entries)}};
   }
   return {
       SHIMWRIGHT_TEXT("store",
-                      "The backup {0} is whole and goes to {1}: {2} jobs, {3} entries. {4} entries in {5} jobs came "
-                      "after it; they will only be in the file that is kept."),
+                      "The backup {0} is whole and goes to {1}. Jobs: {2}, entries: {3}. Entries that came after it: "
+                      "{4}, of so many jobs: {5}; they will only be in the file that is kept."),
       {offer.file, until, std::to_string(offer.jobs), std::to_string(offer.entries),
        std::to_string(offer.missing->entries), std::to_string(offer.missing->jobs)}};
 }
 
-Result<BackupOffer> look_at_backup(const std::string& store_path, const std::string& backup) {
+Result<BackupOffer> look_at_backup(const std::string& store_path, const std::string& backup, const BackupWatch& watch) {
   if (auto checked = check_paths(store_path, backup); !checked) {
     return passed_on(checked);
   }
   auto connection = open_backup(backup);
-  return connection ? offer_for(**connection, store_path) : passed_on(connection);
+  return connection ? offer_for(**connection, store_path, watch) : passed_on(connection);
 }
 
 Result<RestoreReport> restore(const std::string& store_path, const std::string& backup, const Opening& opening) {
@@ -184,7 +152,7 @@ Result<RestoreReport> restore(const std::string& store_path, const std::string& 
     return passed_on(lock);
   }
   empty_log_of(place);
-  auto offer = offer_for(**source, store_path);
+  auto offer = offer_for(**source, store_path, {});
   if (!offer) {
     return passed_on(offer);
   }

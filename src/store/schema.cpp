@@ -20,9 +20,12 @@ Result<void> take_step(Connection& connection, const SchemaStep& step) {
   const QByteArray script = step.sql + "\nPRAGMA application_id = " + QByteArray::number(qlonglong{application_id}) +
                             ";\nPRAGMA user_version = " + QByteArray::number(step.version) + ";";
   if (auto ran = connection.run_script(script); !ran) {
-    return refuse("schema_step", std::to_string(step.version),
-                  SHIMWRIGHT_TEXT("store", "The store could not be brought to version {0} and stays as it was: {1}"),
-                  {std::to_string(step.version), ran.error().in_english()});
+    // What the database said is for whoever looks into it, and of no language.
+    return refuse("schema_step", std::to_string(step.version) + ": " + ran.error().in_english(),
+                  SHIMWRIGHT_TEXT("store",
+                                  "The store could not be brought to version {0} and stays as it was; see that its "
+                                  "disk has room and may be written to, then open it again."),
+                  {std::to_string(step.version)});
   }
   return transaction->commit();
 }

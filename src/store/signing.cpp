@@ -3,6 +3,7 @@
 #include "connection.h"
 #include "register_history.h"
 #include "schema.h"
+#include "shimwright/job/context.h"
 
 namespace shimwright::store {
 
@@ -103,15 +104,6 @@ Result<bool> is_person(Connection& connection, const std::string& person) {
     return passed_on(found);
   }
   return *found == Value(person);
-}
-
-bool looks_like_a_date(const std::string& text) {
-  bool digits = text.size() == 10;
-  for (std::size_t at = 0; digits && at < text.size(); ++at) {
-    const bool mark = at == 4 || at == 7;
-    digits = mark ? text[at] == '-' : text[at] >= '0' && text[at] <= '9';
-  }
-  return digits;
 }
 
 }  // namespace
@@ -241,7 +233,7 @@ Result<void> end_key(Store& store, const std::string& public_key, const std::str
   if (auto may = may_write_keys(store); !may) {
     return may;
   }
-  if (!looks_like_a_date(from_day)) {
+  if (!job::is_date(from_day)) {
     return refuse("bad_date", "from",
                   SHIMWRIGHT_TEXT("store", "“{0}” is no date: write year-month-day, as in 2026-11-30."), {from_day});
   }

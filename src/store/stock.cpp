@@ -4,6 +4,7 @@
 #include <limits>
 #include <optional>
 
+#include "arrival.h"
 #include "connection.h"
 #include "sheet_shelf.h"
 #include "shimwright/job/shims_wanted.h"
@@ -16,7 +17,9 @@ namespace {
 
 // A job in which nothing happened since the count holds what it held then.
 constexpr const char* uses_sql =
-    "SELECT chosen.job, chosen.side, chosen.seq, chosen.shim, entry.at_ms, back.at_ms, job.sheet_hash, job.spec_hash "
+    "SELECT chosen.job, chosen.side, chosen.seq, chosen.shim, entry.at_ms, back.at_ms, job.sheet_hash, job.spec_hash, "
+    "CASE WHEN EXISTS (SELECT 1 FROM register_change WHERE register_change.register = 'job' AND register_change.item = "
+    "job.id) THEN 1 ELSE 0 END "
     "FROM job "
     "JOIN shim_chosen AS chosen ON chosen.job = job.id "
     "JOIN entry ON entry.job = chosen.job AND entry.seq = chosen.seq "
@@ -31,6 +34,15 @@ Result<std::vector<job::ShimUse>> uses_of(const Store& store, const std::string&
   }
   std::vector<job::ShimUse> uses;
   for (const Row& row : *rows) {
+    // What was chosen elsewhere came out of a drawer elsewhere.
+    auto elsewhere =
+        number_in(row, 8) == 0 ? Result<bool>(false) : arrived(store.connection(), text_in(row, 0), number_in(row, 2));
+    if (!elsewhere) {
+      return passed_on(elsewhere);
+    }
+    if (*elsewhere) {
+      continue;
+    }
     const job::Side side = sheet::side_named(text_in(row, 1)).value_or(job::Side::lower);
     auto sheets = store.sheet_shelf().sheets(text_in(row, 6), text_in(row, 7));
     if (!sheets) {

@@ -55,7 +55,7 @@ class FullDisk(Bench):
 
     def is_full_told(self, err):
         self.assertEqual(len(err), 1, err)
-        self.assertIn("The disk is full, so this was not saved; free some space and enter it again.", err[0])
+        self.assertIn("The disk is full, so this was not saved; free some space and try again.", err[0])
 
     def test_a_replay_that_fills_the_disk_loses_nothing_it_printed(self):
         self.assertEqual(run("replay", DEMO[0], "--store", self.store)[0], 0)

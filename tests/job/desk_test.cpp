@@ -116,6 +116,38 @@ TEST_CASE("Advice follows bodies where nothing is missing") {
   CHECK(with_advice(desk, disc_float, {}).value_or(std::vector<EntryBody>(9)).empty());
 }
 
+TEST_CASE("Nothing read is refused for a tray or an instrument that nothing can be reckoned with") {
+  const auto spoilt = [](Bench& bench) {
+    for (const Side side : {Side::lower, Side::upper}) {
+      bench.context.trays[side] = {{"1.60", quantity::Length(1600), 0.0, std::nullopt},
+                                   {"1.65", quantity::Length(1600), 0.003, std::nullopt},
+                                   {"1.75", quantity::Length(1750), 0.003, std::nullopt}};
+    }
+    for (Instrument& each : bench.context.instruments) {
+      each.resolution = 0;
+    }
+  };
+  Bench trials;
+  trials.answer_up_to("large-gauge-fit");
+  spoilt(trials);
+  trials.take(TryShim{"large-gauge-fit", "1.60", Fit::snug});
+  CHECK(trials.conclusion("large-gauge-fit") == "question");
+  Bench floats;
+  floats.answer_up_to("lower-float");
+  spoilt(floats);
+  floats.runs("lower-float", {"0.55", "0.55", "0.55"});
+  CHECK(floats.conclusion("lower-float") == "question");
+  CHECK(floats.advice("lower-float").reason.in_english().find("workshop's lists") != std::string::npos);
+  floats.context = bench_context();
+  floats.runs("lower-float", {"0.55", "0.55", "0.55"});
+  CHECK(floats.conclusion("lower-float") == "keep");
+  Bench depths("D6-1.json");
+  depths.answer_up_to("large-depth");
+  spoilt(depths);
+  depths.take(EnterDepths{"large-depth", {"5.05", "5.05"}, "2.90", "+0.02", "depth_gauge"});
+  CHECK(depths.conclusion("large-depth") == "question");
+}
+
 TEST_CASE("An instrument is overdue from the day after the one it is calibrated to") {
   Instrument dial;
   dial.calibrated_to = "2026-11-23";

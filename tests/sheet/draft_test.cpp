@@ -163,6 +163,8 @@ TEST_CASE("a tray is laid by its sizes") {
   CHECK(field_text(*laid, "/upper/tray/shims/17/thickness_mm") == "2.15");
   CHECK(field_text(*laid, "/lower/tray/shims/0/id").empty());
   CHECK(with_shims(draft, Side::upper, "1.30", "2.15", "0", "0.003").error().code == "out_of_range");
+  // Nothing is left out silently.
+  CHECK(with_shims(draft, Side::upper, "1.30", "2.16", "0.05", "0.003").error().code == "out_of_range");
   CHECK(with_shims(draft, Side::upper, "2.15", "1.30", "0.05", "0.003").error().code == "out_of_range");
   CHECK(with_shims(draft, Side::upper, "1.30", "9", "0.001", "0.003").error().code == "out_of_range");
   CHECK_FALSE(with_shims(draft, Side::upper, "1.3.0", "9", "0.1", "0.003"));

@@ -65,12 +65,21 @@ TEST_CASE("a hold point is taken away with a reason only") {
   CHECK(taken_away_for(before, after, lost) == lost);
 }
 
-TEST_CASE("a caution in other words is another caution, in another language the same") {
+TEST_CASE("a caution in other words is another caution in any language; one more language takes nothing away") {
   const JobSheet before = shipped_sheet();
   JobSheet after = before;
   Caution& caution = step_of(after, "road-test-before").cautions.front();
   caution.hazard.by_language["de"] = "Das Fahrzeug kann stehen bleiben.";
   CHECK(taken_away(before, after).empty());
+  const JobSheet in_german = after;
+  for (const char* words : {"Das Fahrzeug kann langsam werden.", ""}) {
+    JobSheet weaker = in_german;
+    auto& said = step_of(weaker, "road-test-before").cautions.front().hazard.by_language;
+    said["de"] = words;
+    CHECK(taken_away(in_german, weaker).size() == 1);
+    said.erase("de");
+    CHECK(taken_away(in_german, weaker).size() == 1);
+  }
   caution.precaution.by_language["en"] = "Drive with care.";
   const auto lost = taken_away(before, after);
   REQUIRE(lost.size() == 1);

@@ -1,5 +1,6 @@
 #include "shimwright/store/backup.h"
 
+#include <algorithm>
 #include <atomic>
 #include <thread>
 
@@ -8,6 +9,8 @@
 #include <QFileInfo>
 
 #include "shimwright/store/check.h"
+#include "shimwright/store/rescue.h"
+#include "shimwright/store/restore.h"
 #include "workbench.h"
 
 namespace shimwright::store {
@@ -89,7 +92,7 @@ TEST_CASE("anything else is not written over") {
   CHECK(code_of(filled.back_up()) == "path_not_absolute");
 }
 
-TEST_CASE("a backup that went on after the store was put back is not written over") {
+TEST_CASE("a backup that went on after the store was put back is put aside, and the day's is written") {
   Filled filled;
   static_cast<void>(got(filled.back_up()));
   {
@@ -98,7 +101,35 @@ TEST_CASE("a backup that went on after the store was put back is not written ove
     after.entries.push_back({3, by_mk(3).moment, mk, job::Noted{{}, "only in the backup"}});
     went(backup->append(filled.job.id(), {after.entries.back()}, {}, after));
   }
-  CHECK(code_of(filled.back_up()) == "backup_in_the_way");
+  const BackupReport report = got(filled.back_up());
+  CHECK(report.put_aside == filled.bench.file("backups/monday-before-1.sqlite").toStdString());
+  const auto entries = [&filled](const std::string& file) {
+    return got(got(Store::open(file, {Mode::look_only, "", monday_ms}))->load(filled.job.id())).entries.size();
+  };
+  CHECK(entries(report.put_aside) == 3);
+  CHECK(entries(filled.out) == 2);
+  CHECK(got(filled.back_up()).put_aside.empty());
+}
+
+TEST_CASE("two backups to one file at once leave a whole one, and each is made or told to wait") {
+  Filled filled;
+  for (int round = 0; round < 5; ++round) {
+    std::vector<std::string> codes(2);
+    std::vector<std::thread> both;
+    for (std::string& code : codes) {
+      both.emplace_back([&filled, &code] {
+        const auto made = filled.back_up();
+        code = made ? "made" : made.error().code;
+      });
+    }
+    for (std::thread& each : both) {
+      each.join();
+    }
+    CHECK(std::count(codes.begin(), codes.end(), "made") >= 1);
+    CHECK(std::count(codes.begin(), codes.end(), "made") + std::count(codes.begin(), codes.end(), "backup_runs") == 2);
+    CHECK(got(check(*got(Store::open(filled.out, {Mode::look_only, "", 0})))).in_order());
+  }
+  CHECK(QDir(filled.bench.file("backups")).entryList({"*.unfinished*", "*.part", "*.lock"}, QDir::Files).isEmpty());
 }
 
 TEST_CASE("a store that is not in order gives no backup, and the one before stays") {
@@ -145,8 +176,15 @@ TEST_CASE("a backup can be stopped, and tells how far it is") {
   };
   static_cast<void>(got(filled.back_up(watch)));
   CHECK_FALSE(steps.empty());
+  steps.clear();
+  CHECK(got(check(filled.bench.store(), watch)).in_order());
+  CHECK_FALSE(steps.empty());
   stop = true;
   CHECK(code_of(filled.back_up(watch)) == "stopped");
+  CHECK(code_of(check(filled.bench.store(), watch)) == "stopped");
+  CHECK(code_of(look_at_backup(filled.bench.path(), filled.out, watch)) == "stopped");
+  CHECK(code_of(last_whole_backup(filled.bench.path(), filled.bench.file("backups").toStdString(), watch)) ==
+        "stopped");
 }
 
 TEST_CASE("a backup is made while somebody writes") {

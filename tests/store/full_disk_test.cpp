@@ -23,7 +23,7 @@ void is_told(const Result<Content>& outcome) {
   REQUIRE_FALSE(outcome);
   CHECK(outcome.error().code == "disk_full");
   CHECK(outcome.error().message.in_english() ==
-        "The disk is full, so this was not saved; free some space and enter it again.");
+        "The disk is full, so this was not saved; free some space and try again.");
 }
 
 std::string photo_beside(const QTemporaryDir& folder) {

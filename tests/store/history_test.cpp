@@ -1,4 +1,4 @@
-#include "workbench.h"
+#include "exchange.h"
 
 namespace shimwright::store {
 
@@ -31,6 +31,18 @@ TEST_CASE("shim and float changes between assemblies come from other jobs of the
   CHECK(got(bench.store().pairs("D7", job::Side::lower, job.id())).empty());
   CHECK(got(bench.store().pairs("D7", job::Side::upper, "")).empty());
   CHECK(got(bench.store().pairs("D6", job::Side::lower, "")).empty());
+}
+
+TEST_CASE("a job from elsewhere makes no pair here") {
+  Workbench from;
+  Workbench to;
+  TestJob job(from, "10", "2026-0147");
+  job.open();
+  assemble(job, 1, 1650, 790);
+  assemble(job, 2, 1700, 740);
+  static_cast<void>(imported(to, exported(from, job.id())));
+  CHECK_FALSE(got(from.store().pairs("D7", job::Side::lower, "")).empty());
+  CHECK(got(to.store().pairs("D7", job::Side::lower, "")).empty());
 }
 
 TEST_CASE("what was withdrawn, and a float as found, make no pair") {

@@ -218,8 +218,8 @@ TEST_CASE("sheets that came with a job are kept for it and offered for no other"
   const std::string job = "01930000-0000-7000-8000-000000001000";
   went(from.store().append(job, bench.state.entries, {}, bench.state));
   // Here the same issue has other values.
-  changed["name"] = "Our own";
-  static_cast<void>(to.store().registers().add_spec_sheet(changed.dump(), by_mk()));
+  changed["source"] = "Our own";
+  CHECK(got(to.store().registers().add_spec_sheet(changed.dump(), by_mk())) != hash);
   static_cast<void>(imported(to, exported(from, job)));
   CHECK(got(to.store().load(job)).sheets.spec_hash == hash);
   const auto listed = got(to.store().registers().spec_sheets());

@@ -1,6 +1,6 @@
 #include "job_lists.h"
 
-#include "workbench.h"
+#include "exchange.h"
 
 namespace shimwright::store {
 
@@ -65,6 +65,25 @@ TEST_CASE("the next job number is one more than the highest that is a number") {
     job->open();
   }
   CHECK(got(bench.store().next_job_number()) == "2042");
+}
+
+TEST_CASE("a number from elsewhere moves none of ours, and no number is given twice") {
+  Workbench from;
+  Workbench to;
+  TestJob huge(from, "20", "999999999999999999");
+  TestJob next(from, "21", "42", "TESTVN0020A000123");
+  TestJob ours(to, "22", "41", "TESTVN0020A000999");
+  for (TestJob* job : {&huge, &next, &ours}) {
+    job->open();
+  }
+  for (const TestJob* job : {&huge, &next}) {
+    static_cast<void>(imported(to, exported(from, job->id())));
+  }
+  CHECK(got(to.store().next_job_number()) == "43");
+  CHECK(got(from.store().next_job_number()) == "1000000000000000000");
+  TestJob largest(from, "23", "1000000000000000000", "TESTVN0020A000777");
+  largest.open();
+  CHECK(got(from.store().next_job_number()) == "1000000000000000001");
 }
 
 TEST_CASE("each standing has its name") {

@@ -1,4 +1,9 @@
+#include <limits>
+
+#include <rapidcheck.h>
+
 #include "shimwright/record/hash.h"
+#include "shimwright/shim/advise_case.h"
 #include "shimwright/store/registers.h"
 #include "workbench.h"
 
@@ -68,6 +73,55 @@ TEST_CASE("a shim that cannot be is refused, and the tray stays as it was") {
   CHECK(refusal([](Tray& tray) { tray.name.clear(); }) == "bad_item tray/name");
   CHECK(got(registers.changes("tray", tray_id)).size() == 1);
   CHECK(got(registers.trays()).front().stock == measured_tray().stock);
+}
+
+TEST_CASE("a shim without uncertainty, and two that measure alike, are refused with what to do") {
+  Workbench bench;
+  Registers& registers = bench.store().registers();
+  const auto refusal = [&registers](double u_mm, std::int64_t second) {
+    const Tray tray{
+        tray_id, "large", {{"1.60", quantity::Length(1601), u_mm, 4}, {"1.65", quantity::Length(second), 0.003, 2}}};
+    const auto put = registers.put(tray, by_mk());
+    return put ? std::string() : put.error().code + " " + put.error().place + " " + put.error().message.in_english();
+  };
+  CHECK(refusal(0.0, 1650) ==
+        "bad_amount tray/1.60/uncertainty Nothing is measured without uncertainty: enter the one of 1.60, or readings "
+        "with a micrometer.");
+  CHECK(refusal(0.003, 1601) ==
+        "shim_alike tray/1.65/thickness 1.60 and 1.65 measure alike: keep one of them here, with the count of both.");
+  CHECK(refusal(0.003, 1602).empty());
+}
+
+TEST_CASE("what is put as a tray the engine takes") {
+  Workbench bench;
+  Registers& registers = bench.store().registers();
+  int put = 0;
+  rc::check([&registers, &put] {
+    Tray tray{tray_id, "large", {}};
+    const auto size = *rc::gen::inRange(1, 4);
+    for (int at = 0; at < size; ++at) {
+      const auto thickness =
+          *rc::gen::oneOf(rc::gen::inRange<std::int64_t>(-1, 4), rc::gen::inRange<std::int64_t>(1000, 2000),
+                          rc::gen::inRange<std::int64_t>(9'999'990, 10'000'010));
+      const auto u_mm =
+          *rc::gen::element(0.003, 0.0021, 1e-6, 4e-7, 0.0, -0.001, 999.0, 20'000.0,
+                            std::numeric_limits<double>::quiet_NaN(), std::numeric_limits<double>::infinity());
+      tray.shims.push_back({std::to_string(at), quantity::Length(thickness), u_mm, std::nullopt});
+    }
+    if (!registers.put(tray, by_mk())) {
+      return;
+    }
+    ++put;
+    shim::AdviseCase advise_case;
+    const auto kept = got(registers.tray_named("large"));
+    for (const job::TrayShim& each : kept->shims) {
+      advise_case.tray.push_back({each.id, each.thickness, each.u_mm});
+    }
+    advise_case.gauge_fit = shim::GaugeFitCase{quantity::Length(50), 0.01, std::nullopt, shim::TrialOrder::fewest, {}};
+    const auto checked = shim::checked(advise_case);
+    RC_ASSERT(checked.has_value());
+  });
+  CHECK(put > 0);
 }
 
 TEST_CASE("the workshop keeps a logo that is a picture, and its history the hash of it") {

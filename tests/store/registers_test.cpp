@@ -128,6 +128,24 @@ TEST_CASE("two people at work do not share initials; those of one who left may c
   CHECK(code_of(registers.put(Person{rt, "Rui Tavares", "RT", {}, true}, by_mk(3))) == "initials_taken");
 }
 
+TEST_CASE("the last person at work does not leave") {
+  Workbench bench;
+  Registers& registers = bench.store().registers();
+  std::vector<Person> persons = got(registers.persons());
+  REQUIRE(persons.size() >= 2);
+  for (std::size_t at = 0; at + 1 < persons.size(); ++at) {
+    persons[at].active = false;
+    went(registers.put(persons[at], by_mk()));
+  }
+  Person last = persons.back();
+  last.active = false;
+  last.left_on = "2026-11-30";
+  CHECK(code_of(registers.put(last, by_mk())) == "last_person");
+  persons.front().active = true;
+  went(registers.put(persons.front(), by_mk()));
+  went(registers.put(last, by_mk()));
+}
+
 TEST_CASE("an instrument keeps its repeat test and its calibration, and one out of use is kept aside") {
   Workbench bench;
   Registers& registers = bench.store().registers();
@@ -157,6 +175,19 @@ TEST_CASE("an instrument keeps its repeat test and its calibration, and one out 
   CHECK(refused([](auto& each) { each.instrument.permissible_error = -1; }) ==
         "bad_amount instrument/permissible_error");
   CHECK(refused([](auto& each) { each.instrument.turn = quantity::Length(0); }) == "bad_amount instrument/turn");
+}
+
+TEST_CASE("an instrument that shows no step is refused with what to do") {
+  Workbench bench;
+  job::Instrument dial{
+      "01930000-0000-7000-8000-000000000013", "dial 2", sheet::InstrumentKind::dial_gauge, 0, 10, std::nullopt, {}};
+  const auto refused = bench.store().registers().put(dial, by_mk());
+  REQUIRE_FALSE(refused);
+  CHECK(refused.error().place == "instrument/resolution");
+  CHECK(refused.error().message.in_english() ==
+        "Every instrument has a smallest step that it shows: enter that of dial 2.");
+  dial.resolution = 10;
+  went(bench.store().registers().put(dial, by_mk()));
 }
 
 }  // namespace shimwright::store

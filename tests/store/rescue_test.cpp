@@ -1,5 +1,6 @@
 #include "shimwright/store/rescue.h"
 
+#include <QDir>
 #include <QFile>
 #include <QFileInfo>
 
@@ -52,7 +53,7 @@ TEST_CASE("the latest whole backup is offered with what would be missing") {
   CHECK(offer->missing->entries == 2);
   CHECK(offer->missing->jobs == 2);
   const std::string told = offer->told().in_english();
-  CHECK(told.find("2 entries in 2 jobs came after it") != std::string::npos);
+  CHECK(told.find("Entries that came after it and would be missing: 2, of so many jobs: 2") != std::string::npos);
 }
 
 TEST_CASE("a backup that is spoilt itself is not offered") {
@@ -97,6 +98,52 @@ TEST_CASE("a backup is put in the place of a damaged store, which is kept") {
   CHECK(got(check(backed.bench.store())).in_order());
   CHECK(got(backed.bench.store().load(backed.job.id())).entries == entries.entries);
   CHECK_FALSE(QFileInfo::exists(QString::fromStdString(backed.bench.path() + ".restored")));
+}
+
+TEST_CASE("a text that was erased stays erased though a backup is put back") {
+  Backed backed;
+  const auto opened = std::get<job::Opened>(backed.job.state().entries.front().body);
+  went(backed.bench.store().erase_private_text(opened.plate->id, by_mk()));
+  backed.bench.close();
+  static_cast<void>(got(put_back(backed.bench.path(), backed.tuesday, {Mode::read_write, "Mara Kern", monday_ms})));
+  backed.bench.open();
+  CHECK_FALSE(got(backed.bench.store().load(backed.job.id())).private_texts.at(opened.plate->id));
+  CHECK(got(backed.bench.store().search("HLMK412")).empty());
+  CHECK(got(check(backed.bench.store())).in_order());
+}
+
+TEST_CASE("the log of what is replaced is kept with it, and is none of what takes its place") {
+  Backed backed;
+  // As a program that was killed leaves it: the last entries stand in the log alone.
+  const QString place = backed.bench.file("killed/bench.sqlite");
+  REQUIRE(QDir().mkpath(backed.bench.file("killed")));
+  const QString from = QString::fromStdString(backed.bench.path());
+  const auto bytes = [](const QString& path) {
+    QFile file(path);
+    REQUIRE(file.open(QIODevice::ReadOnly));
+    return file.readAll();
+  };
+  for (const char* ending : {"", "-wal"}) {
+    REQUIRE(QFile::copy(from + QLatin1String(ending), place + QLatin1String(ending)));
+  }
+  REQUIRE(QFileInfo(place + "-wal").size() > 0);
+  const QByteArray log = bytes(place + "-wal");
+  QFile journal(place + "-journal");
+  REQUIRE(journal.open(QIODevice::WriteOnly));
+  REQUIRE(journal.write("not of this store") > 0);
+  journal.close();
+  const std::string kept =
+      got(put_back(place.toStdString(), backed.tuesday, {Mode::read_write, "Mara Kern", monday_ms}));
+  CHECK(bytes(QString::fromStdString(kept) + "-wal") == log);
+  CHECK(bytes(QString::fromStdString(kept) + "-journal") == "not of this store");
+  CHECK_FALSE(QFileInfo::exists(place + "-journal"));
+  CHECK(QDir(backed.bench.file("killed")).entryList({"*.aside", "*.restored*"}, QDir::Files).isEmpty());
+  const auto store = got(Store::open(place.toStdString(), {Mode::look_only, "", monday_ms}));
+  CHECK(got(store->load(backed.job.id())).stored.size() == 2);
+  CHECK(got(check(*store)).in_order());
+  REQUIRE(QFile::remove(QString::fromStdString(kept) + "-journal"));
+  const auto old = got(Store::open(kept, {Mode::look_only, "", monday_ms}));
+  CHECK(got(old->load(backed.job.id())).stored.size() == 3);
 }
 
 TEST_CASE("a store that somebody writes in is not replaced") {

@@ -62,8 +62,8 @@ TEST_CASE("a restore brings back every entry of the backup and keeps what was th
   REQUIRE(offer.missing);
   CHECK(offer.missing->entries == 2);
   CHECK(offer.missing->jobs == 2);
-  CHECK(told_before_restore(offer).in_english().find("2 entries in 2 jobs came after it; they will only be in") !=
-        std::string::npos);
+  CHECK(told_before_restore(offer).in_english().find(
+            "Entries that came after it: 2, of so many jobs: 2; they will only be in") != std::string::npos);
   const RestoreReport report = got(restore(backed.bench.path(), backed.backup, opening));
   CHECK(report.jobs == 2);
   CHECK(report.entries == std::int64_t(backed.backed.size() + sealed.size()));
@@ -240,6 +240,29 @@ TEST_CASE("a copy that lost entries on its way does not take the store's place")
   CHECK(code_of(replaced) == "restore_differs");
   CHECK_FALSE(QFile::exists(place));
   CHECK_FALSE(QFile::exists(place + ".restored"));
+}
+
+TEST_CASE("a backup of a newer program is left alone before its tables are read") {
+  Backed backed;
+  run_sql(backed.backup,
+          "PRAGMA foreign_keys = OFF; DROP TABLE store; CREATE VIEW store AS WITH RECURSIVE endless (n) "
+          "AS (SELECT 1 UNION ALL SELECT n + 1 FROM endless) SELECT count(*) AS id FROM endless; "
+          "PRAGMA user_version = 99");
+  CHECK(code_of(back_up(backed.bench.path(), backed.backup)) == "backup_in_the_way");
+  CHECK_FALSE(got(last_whole_backup(backed.bench.path(), backed.bench.file("backups").toStdString())));
+}
+
+TEST_CASE("after going back, the backup of a day that is no more is put aside and the day has one again") {
+  Backed backed;
+  const std::string friday = backed.bench.file("backups/friday.sqlite").toStdString();
+  static_cast<void>(got(back_up(backed.bench.path(), friday)));
+  backed.bench.close();
+  static_cast<void>(got(restore(backed.bench.path(), backed.backup, opening)));
+  const BackupReport report = got(back_up(backed.bench.path(), friday));
+  REQUIRE_FALSE(report.put_aside.empty());
+  const auto aside = got(Store::open(report.put_aside, {Mode::look_only, "", monday_ms}));
+  CHECK(got(aside->load(backed.later.id())).stored.size() == 1);
+  CHECK(got(back_up(backed.bench.path(), friday)).put_aside.empty());
 }
 
 }  // namespace shimwright::store

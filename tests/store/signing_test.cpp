@@ -70,7 +70,9 @@ TEST_CASE("a key is ended from a day on: then it signs no more, and another can 
   Workbench bench;
   give_pins(bench);
   const std::string key = got(unlock(bench.store(), mk, pin("4711"), at(0), cheap_rules())).public_key();
-  CHECK(code_of(end_key(bench.store(), key, "tomorrow", by_mk())) == "bad_date");
+  for (const char* no_day : {"tomorrow", "2026-99-99", "2026-02-30", ""}) {
+    CHECK(code_of(end_key(bench.store(), key, no_day, by_mk())) == "bad_date");
+  }
   CHECK(code_of(end_key(bench.store(), "no key", "2026-11-30", by_mk())) == "unknown_key");
   const std::string today = record::date_of(at(0));
   went(end_key(bench.store(), key, today, by_mk()));

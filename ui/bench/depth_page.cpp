@@ -203,7 +203,8 @@ void DepthPage::show_card() {
 
 bool DepthPage::keep() {
   for (NumberField* each : fields()) {
-    if (each->faulty()) {
+    // Ctrl+Enter comes from a field that Enter has not read yet.
+    if (each->faulty() || (!each->blank() && !each->readable())) {
       each->take_focus();
       return false;
     }

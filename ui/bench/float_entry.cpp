@@ -89,6 +89,16 @@ void FloatEntry::show_hint() {
   hint_->setText(dial_hint(found == instruments_.end() ? std::nullopt : std::optional(*found)));
 }
 
+bool FloatEntry::readable() {
+  for (NumberField* each : {rest_, lifted_, zero_}) {
+    if (!each->blank() && !each->readable()) {
+      each->take_focus();
+      return false;
+    }
+  }
+  return true;
+}
+
 void FloatEntry::clear() {
   for (NumberField* each : {rest_, lifted_, zero_}) {
     each->set_text({});

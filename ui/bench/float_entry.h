@@ -27,6 +27,8 @@ class FloatEntry : public QFrame {
   [[nodiscard]] std::string instrument() const { return dial_->id(); }
   [[nodiscard]] bool blank() const { return rest_->blank() && lifted_->blank() && zero_->blank(); }
   [[nodiscard]] bool faulty() const { return rest_->faulty() || lifted_->faulty() || zero_->faulty(); }
+  /// Whether what stands in the fields can be read; where not, its sentence stands there.
+  [[nodiscard]] bool readable();
   void clear();
   void take_focus();
   /// Puts the sentence below the field it is about.

@@ -241,6 +241,10 @@ bool FloatPage::keep_run() {
     entry_->take_focus();
     return false;
   }
+  // Ctrl+Enter comes from a field that Enter has not read yet.
+  if (!entry_->readable()) {
+    return false;
+  }
   const int spot = next_spot(job::present_runs(state(), step()));
   const job::EnterFloatRun run{step().id,           spot, entry_->rest(), entry_->lifted(), entry_->zero_after(),
                                entry_->instrument()};

@@ -136,8 +136,11 @@ void NewJobPage::begin() {
                job_sheets ? *job_sheets : std::vector<store::SheetIssue>());
   open_->set_action_text(tr("Open job %1").arg(widgets::qt(number_)));
   open_->setEnabled(!bench_->looks_only());
+  sheets_refused_ = job_sheets ? std::nullopt : std::optional(job_sheets.error());
   if (!number || !specs) {
     show_refusal(number ? specs.error() : number.error());
+  } else if (sheets_refused_) {
+    show_refusal(*sheets_refused_);
   } else if (bench_->looks_only()) {
     said_->setText(tr("This workshop is open for looking only: no job can be opened."));
   }
@@ -252,6 +255,10 @@ QString NewJobPage::waiting_sheets(const std::vector<store::SheetIssue>& usable)
 void NewJobPage::open_job() {
   ask_before_loss(false);
   const auto sheet_hash = form_->sheet_hash();
+  if (!sheet_hash && sheets_refused_) {
+    show_refusal(*sheets_refused_);
+    return;
+  }
   if (!sheet_hash) {
     said_->setText(tr("There is no job sheet in this workshop that was checked: add or check one under Workshop."));
     return;

@@ -6,6 +6,7 @@
 
 #include "replay.h"
 #include "script.h"
+#include "shimwright/json/value.h"
 #include "shimwright/shell/stores.h"
 #include "shimwright/store/registers.h"
 #include "shimwright/widgets/say.h"
@@ -124,8 +125,7 @@ Result<void> check_is_demo(const std::string& path) {
   if (!workshop) {
     return tl::make_unexpected(workshop.error());
   }
-  const std::optional<store::Workshop>& known = *workshop;
-  if (known && !is_demo_workshop(*known)) {
+  if (workshop->has_value() && !is_demo_workshop(**store)) {
     return refuse("not_the_demo", path,
                   SHIMWRIGHT_TEXT("shell", "Another workshop than the demonstration lies there: nothing was deleted."));
   }
@@ -156,9 +156,23 @@ Result<void> delete_demo_workshop(const StorePlaces& places) {
   return {};
 }
 
-bool is_demo_workshop(const store::Workshop& workshop) {
-  auto script = demo_script(demo_jobs().front().script);
-  return script && script->workshop_name == workshop.name && script->workshop_address == workshop.address;
+bool is_demo_workshop(store::Store& store) {
+  const auto workshop = store.registers().workshop();
+  const auto script = demo_script(demo_jobs().front().script);
+  if (!workshop || !*workshop || !script) {
+    return false;
+  }
+  // Its name can be changed, the history of it cannot.
+  const auto changes = store.registers().changes("workshop", (**workshop).id);
+  const auto first = changes && !changes->empty() ? json::parse(changes->front().body) : Result<json::Value>();
+  if (!first) {
+    return false;
+  }
+  const auto said = [&first](const char* key, const std::string& text) {
+    const json::Value* member = first->find(key);
+    return member != nullptr && member->string() != nullptr && *member->string() == text;
+  };
+  return said("name", script->workshop_name) && said("address", script->workshop_address);
 }
 
 }  // namespace shimwright::shell

@@ -45,11 +45,8 @@ void FirstPage::build_demo(QBoxLayout* row) {
 }
 
 void FirstPage::build_own(QBoxLayout* row) {
-  auto* own = widgets::child_of<widgets::Box>(
-      row->parentWidget(), tr("Begin this workshop's own store"),
-      tr("Job sheet and spec sheets come with the program; their limits are demonstration values until your own "
-         "are entered."),
-      "card");
+  own_ = widgets::child_of<widgets::Box>(row->parentWidget(), QString(), QString(), "card");
+  widgets::Box* const own = own_;
   own->body()->setSpacing(10);
   const auto add = [own](widgets::WordField*& field, const QString& title, const char* name, QBoxLayout* into) {
     field = widgets::child_of<widgets::WordField>(own, title);
@@ -80,13 +77,22 @@ void FirstPage::build_own(QBoxLayout* row) {
 
 void FirstPage::build_logo(widgets::Box* own) {
   auto* row = widgets::lay_in<QHBoxLayout>(own->body(), 12);
-  auto* choose = widgets::child_of<widgets::Button>(own, tr("Choose a logo for the record"));
-  choose->setObjectName(QStringLiteral("button-first-logo"));
-  row->addWidget(choose);
-  logo_told_ = widgets::child_of<widgets::Text>(own, tr("none; it can come later"), "soft");
+  choose_logo_ = widgets::child_of<widgets::Button>(own, tr("Choose a logo for the record"));
+  choose_logo_->setObjectName(QStringLiteral("button-first-logo"));
+  row->addWidget(choose_logo_);
+  logo_told_ = widgets::child_of<widgets::Text>(own, QString(), "soft");
   logo_told_->setObjectName(QStringLiteral("first-logo"));
   row->addWidget(logo_told_, 1);
-  connect(choose, &QPushButton::clicked, this, &FirstPage::logo_wanted);
+  no_logo_ = widgets::child_of<widgets::Button>(own, tr("No logo"));
+  no_logo_->setObjectName(QStringLiteral("button-no-logo"));
+  row->addWidget(no_logo_);
+  connect(choose_logo_, &QPushButton::clicked, this, &FirstPage::logo_wanted);
+  connect(no_logo_, &QPushButton::clicked, this, [this] {
+    set_logo(std::nullopt);
+    set_fault({});
+    choose_logo_->setFocus();
+  });
+  set_logo(std::nullopt);
 }
 
 void FirstPage::build_choices(QVBoxLayout* column) {
@@ -119,13 +125,33 @@ void FirstPage::show_choices(const QStringList& names) {
   }
 }
 
-void FirstPage::set_logo(const store::Logo& logo, const QString& name) {
+void FirstPage::set_logo(const std::optional<store::Logo>& logo, const QString& name) {
   logo_ = logo;
-  logo_told_->setText(name);
+  logo_told_->setText(logo ? name : tr("none; it can come later"));
+  no_logo_->setVisible(logo.has_value());
+}
+
+void FirstPage::show_workshop_fields(bool shown) {
+  for (QWidget* each : std::initializer_list<QWidget*>{workshop_, address_, choose_logo_, logo_told_}) {
+    each->setVisible(shown);
+  }
+  no_logo_->setVisible(shown && logo_);
+}
+
+void FirstPage::ask_for_person_only(const QString& workshop) {
+  show_workshop_fields(false);
+  own_->set_heading(workshop);
+  own_->set_text(tr("Nobody is at work here yet. Enter who is; all else of this workshop stays as it is."));
+  person_->setFocus();
 }
 
 void FirstPage::set_offer(const QString& path, bool with_demo) {
   demo_->setVisible(with_demo);
+  show_workshop_fields(true);
+  own_->set_heading(tr("Begin this workshop's own store"));
+  own_->set_text(
+      tr("Job sheet and spec sheets come with the program; their limits are demonstration values until your own "
+         "are entered."));
   path_->setText(tr("It will lie here: %1").arg(QDir::toNativeSeparators(path)));
   set_fault({});
 }
@@ -145,14 +171,16 @@ void FirstPage::take_focus() {
 
 void FirstPage::begin() {
   for (widgets::WordField* field : {workshop_, person_, initials_}) {
-    if (field->text().empty()) {
+    if (!field->isHidden() && field->text().empty()) {
       set_fault(tr("%1: nothing is written here yet.").arg(field->edit()->accessibleName()));
       field->setFocus();
       return;
     }
   }
   set_fault({});
-  emit begin_wanted({workshop_->text(), address_->text(), person_->text(), initials_->text(), logo_});
+  const bool all = !workshop_->isHidden();
+  emit begin_wanted({all ? workshop_->text() : std::string(), all ? address_->text() : std::string(), person_->text(),
+                     initials_->text(), all ? logo_ : std::nullopt});
 }
 
 }  // namespace shimwright::shell

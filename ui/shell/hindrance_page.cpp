@@ -17,6 +17,9 @@ HindrancePage::HindrancePage(QWidget* parent) : QWidget(parent) {
   column->addWidget(sentence_);
   path_ = widgets::child_of<widgets::Text>(this, QString(), "soft");
   column->addWidget(path_);
+  refused_ = widgets::child_of<widgets::Text>(this, QString(), "error");
+  refused_->setObjectName(QStringLiteral("hindrance-refused"));
+  column->addWidget(refused_);
   auto* row = widgets::lay_in<widgets::TurningRow>(column, 10);
   const auto add = [this](widgets::Button*& button, const QString& text, const char* name, QBoxLayout* into,
                           widgets::Button::Kind kind = widgets::Button::Kind::plain) {
@@ -83,6 +86,12 @@ void HindrancePage::show_hindrance(const Error& error, const QString& path,
   break_->setVisible(locked && holder.has_value());
   question_->hide();
   rescue_->hide();
+  refused_->hide();
+}
+
+void HindrancePage::tell_refused(const Error& error) {
+  refused_->setText(tr("The backup was not put there. %1").arg(widgets::say(error)));
+  refused_->show();
 }
 
 void HindrancePage::ask_to_break() {

@@ -35,9 +35,7 @@ void MainWindow::paintEvent(QPaintEvent* event) {
 }
 
 void MainWindow::come_home() {
-  const auto workshop = bench_->store().registers().workshop();
-  const auto named = workshop ? *workshop : std::nullopt;
-  top_->set_demo_workshop(named && is_demo_workshop(*named));
+  top_->set_demo_workshop(is_demo_workshop(bench_->store()));
   if (stack_->count() == 0) {
     bring(PageName::home, {});
   }
@@ -119,7 +117,7 @@ PageLinks MainWindow::links() {
     if (may_close()) {
       emit restore_wanted(backup);
     } else {
-      notices_->tell(QStringLiteral("typed"), tr("What is typed here is not saved yet: mend it, or empty the field."));
+      tell_typed();
     }
   };
   links.refused = [this](const Error& error) { tell_refused(error); };
@@ -184,7 +182,7 @@ bool MainWindow::may_leave() {
   }
   const PluggedPage& page = plugged(*current_);
   if (page.may_leave && !page.may_leave()) {
-    notices_->tell(QStringLiteral("typed"), tr("What is typed here is not saved yet: mend it, or empty the field."));
+    tell_typed();
     return false;
   }
   notices_->clear(QStringLiteral("typed"));
@@ -219,6 +217,10 @@ void MainWindow::tell_refused(const Error& error) {
 
 void MainWindow::tell_restored(const QString& sentence) {
   notices_->tell(QStringLiteral("restored"), sentence);
+}
+
+void MainWindow::tell_typed() {
+  notices_->tell(QStringLiteral("typed"), tr("What is typed here is not saved yet: mend it, or empty the field."));
 }
 
 void MainWindow::show_heading() {
@@ -261,7 +263,13 @@ void MainWindow::open_settings() {
       settings_page_->tell_backup(tr("The backup is being made and checked."), false);
       backup_->start();
     });
-    connect(settings_page_, &SettingsPage::store_wanted, this, &MainWindow::store_wanted);
+    connect(settings_page_, &SettingsPage::store_wanted, this, [this](const QString& path) {
+      if (may_close()) {
+        emit store_wanted(path);
+      } else {
+        tell_typed();
+      }
+    });
   }
   current_ = std::nullopt;
   settings_page_->refresh();

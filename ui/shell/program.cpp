@@ -75,8 +75,12 @@ void Program::open(const std::string& path, store::Mode mode) {
   }
   const bool somebody = std::any_of(persons->begin(), persons->end(), [](const auto& each) { return each.active; });
   if (!somebody && !(*store)->looks_only()) {
-    // Begun and cut off before the first person was entered.
+    // Begun and cut off before the first person was entered, or all have left: what is known is not asked again.
+    const auto known = (*store)->registers().workshop();
     offer_first();
+    if (known && *known) {
+      start_->first()->ask_for_person_only(widgets::qt((**known).name));
+    }
     return;
   }
   const auto added = (*store)->looks_only() ? Result<void>() : add_later_issues(**store, equipment_.clock());
@@ -183,8 +187,8 @@ void Program::begin_work(workshop::BackgroundWork::Work work) {
 void Program::look_for_backup() {
   const QString folder = settings_->backup_folder();
   start_->hindrance()->show_search(folder);
-  begin_work([this, folder, path = path_](const store::BackupWatch& /*watch*/) {
-    auto found = store::last_whole_backup(path, widgets::plain(folder));
+  begin_work([this, folder, path = path_](const store::BackupWatch& watch) {
+    auto found = store::last_whole_backup(path, widgets::plain(folder), watch);
     return [this, folder, found = std::move(found)] { start_->hindrance()->show_offer(found, folder); };
   });
 }
@@ -217,7 +221,7 @@ void Program::restore_from(const std::string& backup) {
     if (!report) {
       return tl::make_unexpected(report.error());
     }
-    return tr("This is the backup: %1 jobs, and %2 entries found equal one by one. What was here before is kept: %3")
+    return tr("This is the backup. Jobs: %1, entries found equal one by one: %2. What was here before is kept: %3")
         .arg(report->jobs)
         .arg(report->entries)
         .arg(widgets::qt(report->kept));
@@ -231,6 +235,9 @@ void Program::replace_store(const QString& doing, const std::function<Result<QSt
     return [this, done = std::move(done)] {
       open(std::string(path_), store::Mode::read_write);
       if (!main_) {
+        if (!done) {
+          start_->hindrance()->tell_refused(done.error());
+        }
         return;
       }
       // What is refused is cleared as the bench comes up; this has to stay in sight.
@@ -270,10 +277,14 @@ void Program::choose_first_logo() {
   if (file.isEmpty()) {
     return;
   }
-  if (const auto logo = workshop::logo_from(file)) {
-    first->set_logo(*logo, QFileInfo(file).fileName());
-  } else {
+  const auto logo = workshop::logo_from(file);
+  if (!logo) {
     first->set_fault(tr("This picture cannot be read; choose it again."));
+  } else if (const auto checked = store::check_logo(*logo); !checked) {
+    first->set_fault(widgets::say(checked.error()));
+  } else {
+    first->set_fault({});
+    first->set_logo(*logo, QFileInfo(file).fileName());
   }
 }
 

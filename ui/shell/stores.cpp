@@ -82,6 +82,9 @@ Result<void> enter_workshop(store::Registers& registers, const Beginning& beginn
     return tl::make_unexpected(there.error());
   }
   const std::optional<store::Workshop>& known = *there;
+  if (known && beginning.workshop.empty()) {
+    return {};
+  }
   const std::string id = known ? known->id : ids.id(by.moment.at_ms);
   return registers.put(store::Workshop{id, beginning.workshop, beginning.address, beginning.logo}, by);
 }

@@ -58,10 +58,14 @@ std::string NumberField::text() const {
 }
 
 std::string NumberField::with_unit(const std::string& typed) const {
-  const auto here = quantity::read_number(typed, unit_);
-  const auto there = quantity::read_number(typed, asked_);
-  const bool says_its_unit = here && there && *here == *there;
-  return here && !says_its_unit ? typed + " " + std::string(quantity::symbol_of(unit_)) : typed;
+  if (unit_ == asked_ || typed.empty()) {
+    return typed;
+  }
+  // Also where the number is refused here: bare it might be taken in the unit asked for.
+  std::string named = typed + " " + std::string(quantity::symbol_of(unit_));
+  const auto read = quantity::read_number(named, unit_);
+  const bool has_another = !read && read.error().code == "unknown_unit";
+  return has_another ? typed : named;
 }
 
 bool NumberField::blank() const {
@@ -121,17 +125,19 @@ void NumberField::show_echo() {
   echo_->setText(read ? qt(quantity::printed_text_of(*read)) : QString());
 }
 
-void NumberField::read_it() {
-  if (blank() && may_be_blank_) {
-    emit entered();
-    return;
-  }
-  if (const auto read = number(); !read) {
+bool NumberField::readable() {
+  const auto read = number();
+  if (!read) {
     set_fault(say(read.error()));
     edit_->selectAll();
-    return;
   }
-  emit entered();
+  return read.has_value();
+}
+
+void NumberField::read_it() {
+  if ((blank() && may_be_blank_) || readable()) {
+    emit entered();
+  }
 }
 
 void chain_fields(const std::vector<NumberField*>& fields, const std::function<void()>& after_last) {

@@ -77,13 +77,22 @@ QString amount_shown(std::int64_t base, quantity::Unit unit) {
 
 QString length_shown(double millimetres, int decimals) {
   const quantity::Unit unit = unit_shown(quantity::Unit::millimetre);
-  if (unit == quantity::Unit::millimetre) {
+  // A mean is finer than what can be typed; a nought behind whole micrometres would be invented.
+  const bool finer = decimals > quantity::most_decimals(unit);
+  if (unit == quantity::Unit::millimetre && !finer) {
     const quantity::Length whole(std::llround(millimetres * 1000.0));
     return number_text(quantity::millimetre_text(whole, decimals));
   }
   const double shown = millimetres / millimetres_of_unit_shown();
   // Adding nothing turns a zero with a sign into a plain one.
   return number_text(plain(QString::number(shown + 0.0, 'f', quantity::decimals_shown(decimals, unit))));
+}
+
+QString uncertainty_shown(double millimetres, int decimals) {
+  const double step = std::pow(10.0, -quantity::decimals_shown(decimals, unit_shown(quantity::Unit::millimetre))) *
+                      millimetres_of_unit_shown();
+  constexpr double of_reckoning = 1e-6;  // 0.003 in steps of 0.001 are three
+  return length_shown(std::ceil(millimetres / step - of_reckoning) * step, decimals);
 }
 
 QString length_symbol() {

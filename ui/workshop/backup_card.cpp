@@ -83,10 +83,14 @@ void BackupCard::begin_backup() {
         tell_refused(report.error());
         return;
       }
-      tell(tr("Backup made and checked: %1 entries, %2 photos.")
-               .arg(report->entries)
-               .arg(report->photos_copied + report->photos_there),
-           true);
+      QString told = tr("Backup made and checked. Entries: %1, photos: %2.")
+                         .arg(report->entries)
+                         .arg(report->photos_copied + report->photos_there);
+      if (!report->put_aside.empty()) {
+        told += QLatin1Char(' ') + tr("The file of before, with what the store has no more, is kept: %1")
+                                       .arg(QDir::toNativeSeparators(widgets::qt(report->put_aside)));
+      }
+      tell(told, true);
       const std::int64_t now_ms = ways_.clock().at_ms;
       set_last_backup(now_ms, file);
       emit backed_up(now_ms, file);

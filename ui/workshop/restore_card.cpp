@@ -42,8 +42,8 @@ void RestoreCard::look() {
   }
   forget();
   run(tr("The backup is being looked at."),
-      [this, path = store_->path(), backup = widgets::plain(file)](const store::BackupWatch& /*watch*/) {
-        auto offer = store::look_at_backup(path, backup);
+      [this, path = store_->path(), backup = widgets::plain(file)](const store::BackupWatch& watch) {
+        auto offer = store::look_at_backup(path, backup, watch);
         return [this, offer = std::move(offer)] {
           if (offer) {
             show_offer(*offer);

@@ -71,10 +71,7 @@ void SheetForm::build_foot(QBoxLayout* column) {
   foot->add(sure);
   column->addWidget(foot);
   connect(issue_, &QAbstractButton::clicked, this, &SheetForm::make_issue);
-  connect(leave, &QAbstractButton::clicked, this, [this] {
-    commit_typed();
-    emit left();
-  });
+  connect(leave, &QAbstractButton::clicked, this, &SheetForm::leave);
   connect(away, &QAbstractButton::clicked, this, [this, sure] {
     say_outcome(tr("All that was filled in is lost then. Press again to be sure."), false);
     sure->setVisible(true);
@@ -102,7 +99,7 @@ void SheetForm::show_part(std::size_t part, const std::string& focus) {
 void SheetForm::add_row(const std::string& place) {
   kept_.draft = sheet::with_row(kept_.draft, place);
   look_for_faults();
-  keep();
+  static_cast<void>(keep());
   const auto all = sections();
   // A step or stage has a part of its own; every other row stands in this one.
   part_ = last_part_below(all, place).value_or(std::min(part_, all.size() - 1));
@@ -126,16 +123,16 @@ void SheetForm::put(const std::string& place, const std::string& text) {
   }
   auto changed = sheet::with_text(kept_.draft, place, text);
   if (!changed) {
-    for (SheetField* const each : fields_) {
-      if (each->place() == place) {
-        each->set_fault(widgets::say(changed.error()));
-      }
-    }
+    changed.error().place = place;
+    refused_[place] = {text, std::move(changed.error())};
+    look_for_faults();
+    show_faults();
     return;
   }
+  refused_.erase(place);
   kept_.draft = std::move(*changed);
   look_for_faults();
-  keep();
+  static_cast<void>(keep());
   if (!changes_the_form(place)) {
     fill_parts(sections());
     show_faults();
@@ -150,24 +147,42 @@ void SheetForm::put_reason(const std::string& place, const std::string& text) {
   const auto at = static_cast<std::size_t>(std::stoul(place.substr(reason_place.size())));
   if (at < kept_.reasons.size()) {
     kept_.reasons[at].reason = text;
-    keep();
+    static_cast<void>(keep());
   }
 }
 
 void SheetForm::change(sheet::SheetDraft draft) {
   kept_.draft = std::move(draft);
+  // Its row may have another place now, and its field shows what is kept.
+  refused_.clear();
   look_for_faults();
-  keep();
+  static_cast<void>(keep());
   rebuild("");
   take_focus();
 }
 
-void SheetForm::keep() {
+Result<void> SheetForm::keep() {
   take_up_losses();
-  if (const auto kept = store::keep_draft(*store_, kept_, by_now(ways_)); !kept) {
+  auto kept = store::keep_draft(*store_, kept_, by_now(ways_));
+  unkept_ = !kept;
+  if (!kept) {
     say_outcome(widgets::say(kept.error()), false);
   } else {
     outcome_->setVisible(false);
+  }
+  return kept;
+}
+
+bool SheetForm::has_unsent() {
+  commit_typed();
+  return !refused_.empty() || (unkept_ && !keep());
+}
+
+void SheetForm::leave() {
+  if (!has_unsent()) {
+    emit left();
+  } else if (!refused_.empty()) {
+    go_to_first({refused_.begin()->second.why});
   }
 }
 
@@ -188,6 +203,9 @@ void SheetForm::take_up_losses() {
 
 void SheetForm::look_for_faults() {
   faults_ = sheet::faults_of(kept_.draft);
+  for (const auto& [place, refused] : refused_) {
+    faults_.insert(faults_.begin(), refused.why);
+  }
   const sheet::DraftHead head = sheet::head_of(kept_.draft);
   heading_->setText(issue_title(head.name, head.issue));
   const auto persons = store_->registers().persons();
@@ -230,10 +248,10 @@ void SheetForm::go_on_from(const SheetField* field) {
   emit wants_sight(next);
 }
 
-bool SheetForm::go_to_first_fault() {
+bool SheetForm::go_to_first(const std::vector<Error>& faults) {
   const auto all = sections();
   for (std::size_t part = 0; part < all.size(); ++part) {
-    for (const Error& fault : faults_) {
+    for (const Error& fault : faults) {
       if (lies_in(fault, all[part])) {
         show_part(part, fault.place);
         return true;
@@ -248,8 +266,12 @@ void SheetForm::make_issue() {
   commit_typed();
   asked_ = true;
   if (!faults_.empty()) {
-    const QString why = go_to_first_fault() ? tr("the first of them is in sight.") : widgets::say(faults_.front());
+    const QString why = go_to_first(faults_) ? tr("the first of them is in sight.") : widgets::say(faults_.front());
     say_outcome(tr("Not kept yet, %1 to be filled in or put right: %2").arg(faults_.size()).arg(why), false);
+    return;
+  }
+  // The issue is made of what lies in the store, and is for ever.
+  if (!keep()) {
     return;
   }
   const auto hash = store::make_issue(*store_, kept_.id, by_now(ways_));

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <map>
 #include <optional>
 #include <string>
 #include <vector>
@@ -26,6 +27,8 @@ class SheetForm : public QWidget {
   [[nodiscard]] const std::string& draft_id() const { return kept_.id; }
   /// What is typed and not kept yet is kept.
   void commit_typed();
+  /// What is typed is kept first; true where that was refused, and the form alone has it.
+  [[nodiscard]] bool has_unsent();
   void take_focus();
 
  signals:
@@ -35,6 +38,12 @@ class SheetForm : public QWidget {
   void wants_sight(QWidget* of);
 
  private:
+  /// What was typed in a field and is not in the draft.
+  struct Refused {
+    std::string text;
+    Error why;
+  };
+
   void build();
   void build_foot(QBoxLayout* column);
   [[nodiscard]] std::vector<sheet::DraftSection> sections() const;
@@ -50,14 +59,16 @@ class SheetForm : public QWidget {
   void put_reason(const std::string& place, const std::string& text);
   void change(sheet::SheetDraft draft);
   void rebuild(const std::string& focus);
-  void keep();
+  /// A refusal is said below as well.
+  Result<void> keep();
+  void leave();
   void take_up_losses();
   void look_for_faults();
   void show_faults();
   [[nodiscard]] std::optional<Error> fault_at(const std::string& place) const;
   void go_on_from(const SheetField* field);
   /// False: it stands at no field.
-  bool go_to_first_fault();
+  bool go_to_first(const std::vector<Error>& faults);
   void make_issue();
   void say_outcome(const QString& text, bool good);
 
@@ -65,7 +76,9 @@ class SheetForm : public QWidget {
   WorkshopWays ways_;
   store::KeptDraft kept_;
   std::vector<Error> faults_;
-  bool asked_ = false;  ///< whether blanks are faults by now
+  std::map<std::string, Refused> refused_;  ///< by place
+  bool unkept_ = false;                     ///< the draft in the store is older than this one
+  bool asked_ = false;                      ///< whether blanks are faults by now
   std::size_t part_ = 0;
   std::vector<SheetField*> fields_;
   widgets::Text* heading_ = nullptr;

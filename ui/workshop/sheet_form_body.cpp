@@ -70,7 +70,10 @@ void SheetForm::add_group(QBoxLayout* column, const sheet::DraftGroup& group) {
   auto* rows = widgets::lay<QVBoxLayout>(card, 10);
   rows->setContentsMargins(16, 10, 16, 12);
   auto* side_by_side = group.row ? child_of<FlowRow>(card) : nullptr;
-  for (const sheet::DraftField& each : group.fields) {
+  for (sheet::DraftField each : group.fields) {
+    if (const auto refused = refused_.find(each.place); refused != refused_.end()) {
+      each.text = refused->second.text;
+    }
     auto* field = child_of<SheetField>(side_by_side != nullptr ? static_cast<QWidget*>(side_by_side) : card, each);
     if (side_by_side != nullptr) {
       field->make_short();

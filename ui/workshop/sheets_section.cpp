@@ -34,6 +34,10 @@ void SheetsSection::refresh() {
   shown_.empty() ? show_list() : show_issue(shown_);
 }
 
+bool SheetsSection::has_unsent() const {
+  return form_ != nullptr && form_->has_unsent();
+}
+
 void SheetsSection::begin_page() {
   clear(*page_);
   form_ = nullptr;
@@ -130,8 +134,38 @@ void SheetsSection::add_draft_card(const store::KeptDraft& draft) {
   auto* button = child_of<Button>(card, tr("Go on writing"));
   button->setObjectName(QStringLiteral("button-draft-") + qt(head.name));
   card->body()->addWidget(button, 0, Qt::AlignLeft);
+  button->setEnabled(!store_->looks_only());
   connect(button, &QAbstractButton::clicked, this, [this, id = draft.id] { show_draft(id); });
+  add_way_out(*card, draft.id, qt(head.name));
   page_->column()->addWidget(card);
+}
+
+/// A draft that cannot be gone on with has to be got rid of all the same.
+void SheetsSection::add_way_out(widgets::Box& card, const std::string& id, const QString& name) {
+  auto* away = child_of<Button>(&card, tr("Throw the draft away"), Button::Kind::quiet);
+  away->setObjectName(QStringLiteral("button-throw-away-") + name);
+  away->setEnabled(!store_->looks_only());
+  card.body()->addWidget(away, 0, Qt::AlignLeft);
+  auto* sure = child_of<Button>(&card, tr("Yes, throw it away"));
+  sure->setObjectName(QStringLiteral("button-throw-away-now-") + name);
+  sure->hide();
+  card.body()->addWidget(sure, 0, Qt::AlignLeft);
+  connect(away, &QAbstractButton::clicked, this, [this, sure] {
+    tell(tr("All that was filled in is lost then. Press again to be sure."), false);
+    sure->show();
+    sure->setFocus();
+  });
+  connect(
+      sure, &QAbstractButton::clicked, this,
+      [this, id] {
+        if (const auto thrown = store::throw_draft_away(*store_, id); !thrown) {
+          tell(widgets::say(thrown.error()), false);
+          return;
+        }
+        show_list();
+        emit left_sheet();
+      },
+      Qt::QueuedConnection);
 }
 
 void SheetsSection::add_issue_card(const store::SheetIssue& issue) {

@@ -30,6 +30,8 @@ class SheetsSection : public QObject {
   /// Draws anew what is shown; a draft in work stays as it is.
   void refresh();
   void show_list();
+  /// Whether a draft in work has what the store refused to keep.
+  [[nodiscard]] bool has_unsent() const;
 
  signals:
   void left_sheet();  ///< back to the list: the focus is nowhere
@@ -54,6 +56,7 @@ class SheetsSection : public QObject {
   void add_told(int at);
   void add_list_head();
   void add_draft_card(const store::KeptDraft& draft);
+  void add_way_out(widgets::Box& card, const std::string& id, const QString& name);
   void add_issue_card(const store::SheetIssue& issue);
   void show_issue(const std::string& hash, const QString& focus = {});
   void add_issue_buttons(const Opened& sheet);

@@ -16,7 +16,7 @@ using widgets::child_of;
 using widgets::NumberField;
 using widgets::qt;
 
-ShimForm::ShimForm(const ShimEntered& before, bool is_new, std::vector<job::Instrument> micrometers,
+ShimForm::ShimForm(const ShimEntered& before, bool is_new, std::vector<store::KeptInstrument> micrometers,
                    std::int64_t now_ms, QWidget* parent)
     : FormCard(is_new ? tr("One more size") : tr("Shim %1").arg(qt(before.shim.id)), tr("Keep"), parent),
       before_(before),
@@ -25,7 +25,8 @@ ShimForm::ShimForm(const ShimEntered& before, bool is_new, std::vector<job::Inst
       readings_(before.stock.readings) {
   mark_ = add_word(tr("Mark on the shim"), QStringLiteral("shim"));
   mark_->set_text(before.shim.id);
-  if (!micrometers_.empty()) {
+  const auto in_use = [](const store::KeptInstrument& each) { return each.in_use; };
+  if (std::any_of(micrometers_.begin(), micrometers_.end(), in_use)) {
     build_readings();
   }
   auto* pair = widgets::lay_in<QHBoxLayout>(body(), 16);
@@ -45,8 +46,10 @@ ShimForm::ShimForm(const ShimEntered& before, bool is_new, std::vector<job::Inst
 void ShimForm::build_readings() {
   micrometer_ = child_of<widgets::PickBox>(this, tr("Micrometer"));
   micrometer_->setObjectName(QStringLiteral("pick-micrometer"));
-  for (const job::Instrument& each : micrometers_) {
-    micrometer_->addItem(qt(each.name), qt(each.id));
+  for (const store::KeptInstrument& each : micrometers_) {
+    if (each.in_use) {
+      micrometer_->addItem(qt(each.instrument.name), qt(each.instrument.id));
+    }
   }
   body()->addWidget(child_of<widgets::Text>(this, tr("Micrometer"), "small"));
   body()->addWidget(micrometer_, 0, Qt::AlignLeft);
@@ -89,6 +92,7 @@ void ShimForm::build_typed(QBoxLayout* into) {
   connect(thickness_, &NumberField::entered, this, [this] { uncertainty_->take_focus(); });
   connect(uncertainty_, &NumberField::entered, this, [this] { count_->take_focus(); });
   add_place(thickness_, QStringLiteral("thickness"));
+  add_place(uncertainty_, QStringLiteral("uncertainty"));
 }
 
 void ShimForm::build_counts(bool is_new) {
@@ -118,20 +122,29 @@ void ShimForm::build_counts(bool is_new) {
 std::optional<job::MeasuredShim> ShimForm::measured() const {
   std::vector<job::MicrometerReading> readings;
   for (const store::ShimReading& each : readings_) {
-    const auto found = std::find_if(micrometers_.begin(), micrometers_.end(),
-                                    [&each](const job::Instrument& known) { return known.id == each.instrument; });
-    readings.push_back({each.number, found == micrometers_.end() ? job::Instrument() : *found});
+    const auto found =
+        std::find_if(micrometers_.begin(), micrometers_.end(),
+                     [&each](const store::KeptInstrument& known) { return known.instrument.id == each.instrument; });
+    if (found == micrometers_.end()) {
+      return std::nullopt;  // nothing is known of what it was read with
+    }
+    readings.push_back({each.number, found->instrument});
   }
   return job::measured_shim(readings);
+}
+
+bool ShimForm::read_anew() const {
+  return readings_ != before_.stock.readings;
 }
 
 void ShimForm::show_result() {
   const auto shim = measured();
   if (result_ != nullptr) {
+    const double u_mm = shim && !read_anew() ? before_.shim.u_mm : shim ? shim->u_mm : 0.0;
     result_->setText(shim ? tr("Mean of %1: %2 ± %3 %4 (95 %)")
                                 .arg(shim->readings)
                                 .arg(widgets::length_shown(shim->mean_mm, 4),
-                                     widgets::length_shown(1.96 * shim->u_mm, 4), widgets::length_symbol())
+                                     widgets::uncertainty_shown(1.96 * u_mm, 4), widgets::length_symbol())
                           : tr("Without readings the thickness typed below stands."));
   }
   thickness_->setVisible(!shim);
@@ -164,6 +177,9 @@ bool ShimForm::read(NumberField& field, std::optional<std::int64_t>& number) {
 }
 
 bool ShimForm::take_thickness(ShimEntered& entered) {
+  if (!readings_.empty() && !read_anew()) {
+    return true;  // as it was reckoned then: what the micrometer came to since changes nothing in it
+  }
   if (const auto shim = measured()) {
     entered.shim.thickness = shim->thickness;
     entered.shim.u_mm = shim->u_mm;

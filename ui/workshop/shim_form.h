@@ -23,8 +23,9 @@ class ShimForm : public FormCard {
   Q_OBJECT
 
  public:
-  /// `micrometers` are those in use; `now_ms` is when a count that is typed was taken.
-  ShimForm(const ShimEntered& before, bool is_new, std::vector<job::Instrument> micrometers, std::int64_t now_ms,
+  /// `micrometers` are all that were ever kept; with those in use it is measured. `now_ms` is when a count that is
+  /// typed was taken.
+  ShimForm(const ShimEntered& before, bool is_new, std::vector<store::KeptInstrument> micrometers, std::int64_t now_ms,
            QWidget* parent = nullptr);
   /// Nothing where a number cannot be read or is missing, and the form says so.
   [[nodiscard]] std::optional<ShimEntered> shim();
@@ -40,12 +41,14 @@ class ShimForm : public FormCard {
   void show_result();
   [[nodiscard]] QStringList typed() const;
   [[nodiscard]] std::optional<job::MeasuredShim> measured() const;
+  /// Whether the readings are others than those the thickness stands on.
+  [[nodiscard]] bool read_anew() const;
   /// The number of a field that may be blank; false where it cannot be read.
   [[nodiscard]] bool read(widgets::NumberField& field, std::optional<std::int64_t>& number);
   [[nodiscard]] bool take_thickness(ShimEntered& entered);
 
   ShimEntered before_;
-  std::vector<job::Instrument> micrometers_;
+  std::vector<store::KeptInstrument> micrometers_;
   std::int64_t now_ms_;
   std::vector<store::ShimReading> readings_;  ///< as in the list, with their micrometers
   widgets::WordField* mark_ = nullptr;

@@ -54,10 +54,10 @@ void StoreCard::refresh() {
 }
 
 void StoreCard::begin_check() {
-  run(tr("The store is being checked."), [this, path = store_->path()](const store::BackupWatch& /*watch*/) {
+  run(tr("The store is being checked."), [this, path = store_->path()](const store::BackupWatch& watch) {
     // A connection of this thread: the window's own is not to be used here.
     const auto store = store::Store::open(path, {store::Mode::look_only, {}, 0});
-    auto report = store ? store::check(**store) : tl::make_unexpected(store.error());
+    auto report = store ? store::check(**store, watch) : tl::make_unexpected(store.error());
     return [this, report = std::move(report)] {
       if (report) {
         show_report(*report);
@@ -70,7 +70,7 @@ void StoreCard::begin_check() {
 
 void StoreCard::show_report(const store::CheckReport& report) {
   if (report.in_order()) {
-    QString text = tr("All is as it was written: %1 jobs, %2 entries, %3 photos.")
+    QString text = tr("All is as it was written. Jobs: %1, entries: %2, photos: %3.")
                        .arg(report.jobs)
                        .arg(report.entries)
                        .arg(report.photos);
@@ -81,8 +81,9 @@ void StoreCard::show_report(const store::CheckReport& report) {
     return;
   }
   constexpr std::size_t most = 6;
-  QString text = tr("%1 things are not as they were written. Keep the store as it is, and look at your last backup.")
-                     .arg(report.findings.size());
+  QString text =
+      tr("Not as it was written, in so many places: %1. Keep the store as it is, and look at your last backup.")
+          .arg(report.findings.size());
   for (std::size_t at = 0; at < std::min(most, report.findings.size()); ++at) {
     const store::Finding& each = report.findings[at];
     text += QStringLiteral("\n%1: %2").arg(widgets::qt(each.place()), widgets::say(each.message));

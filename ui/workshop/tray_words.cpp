@@ -1,6 +1,7 @@
 #include "tray_words.h"
 
 #include <QCoreApplication>
+#include <QDateTime>
 
 #include "days_words.h"
 #include "shimwright/job/stock.h"
@@ -14,6 +15,11 @@ struct TrayWords {
   Q_DECLARE_TR_FUNCTIONS(workshop)
 };
 
+job::Moment local_moment(std::int64_t at_ms) {
+  constexpr int seconds_of_minute = 60;
+  return {at_ms, QDateTime::fromMSecsSinceEpoch(at_ms).offsetFromUtc() / seconds_of_minute, false};
+}
+
 QString count_words(const ShimLine& line) {
   if (!line.counted.count || !line.left) {
     return TrayWords::tr("not counted");
@@ -24,7 +30,7 @@ QString count_words(const ShimLine& line) {
   return TrayWords::tr("%1 left of %2 counted %3")
       .arg(*line.left)
       .arg(*line.counted.count)
-      .arg(day_words(job::Moment{*line.stock.counted_at_ms, 0, false}));
+      .arg(day_words(local_moment(*line.stock.counted_at_ms)));
 }
 
 }  // namespace
@@ -33,7 +39,7 @@ QString shim_words(const ShimLine& line) {
   QStringList words;
   const QString thickness = widgets::length_shown(quantity::in_millimetres(line.counted.thickness), 3);
   words << TrayWords::tr("measured %1 ± %2 %3 (95 %)")
-               .arg(thickness, widgets::length_shown(1.96 * line.counted.u_mm, 3), widgets::length_symbol());
+               .arg(thickness, widgets::uncertainty_shown(1.96 * line.counted.u_mm, 3), widgets::length_symbol());
   if (!line.stock.readings.empty()) {
     words << TrayWords::tr("by %1 readings").arg(line.stock.readings.size());
   }

@@ -22,11 +22,11 @@ namespace {
 
 constexpr std::int64_t most_jobs = 20;  // each is folded: more would keep the page waiting
 
-std::vector<job::Instrument> micrometers_of(const store::Registers& registers) {
-  std::vector<job::Instrument> micrometers;
-  if (auto instruments = registers.instruments()) {
-    for (job::Instrument& each : *instruments) {
-      if (each.kind == sheet::InstrumentKind::micrometer) {
+std::vector<store::KeptInstrument> micrometers_of(const store::Registers& registers) {
+  std::vector<store::KeptInstrument> micrometers;
+  if (auto instruments = registers.kept_instruments()) {
+    for (store::KeptInstrument& each : *instruments) {
+      if (each.instrument.kind == sheet::InstrumentKind::micrometer) {
         micrometers.push_back(std::move(each));
       }
     }

@@ -4,6 +4,7 @@
 #include <QScrollArea>
 #include <QScrollBar>
 #include <QStackedWidget>
+#include <algorithm>
 #include <utility>
 
 #include "data_section.h"
@@ -102,7 +103,9 @@ Section* WorkshopPage::add_register(const QString& title, const QString& name) {
 }
 
 bool WorkshopPage::has_unsent() const {
-  return trays_->has_unsent() || instruments_->has_unsent() || people_->has_unsent() || own_->has_unsent();
+  const auto draft_is_unsent = [](const Section& each) { return each.sheets != nullptr && each.sheets->has_unsent(); };
+  return std::any_of(sections_.begin(), sections_.end(), draft_is_unsent) || trays_->has_unsent() ||
+         instruments_->has_unsent() || people_->has_unsent() || own_->has_unsent();
 }
 
 void WorkshopPage::choose(std::size_t section) {

@@ -112,6 +112,13 @@ TEST_CASE(
           }
           QDir folder(QString::fromStdString(bench.path()).section('/', 0, -2));
           for (const QString& each : folder.entryList({"*.before-restore-*"}, QDir::Files)) {
+            if (each.endsWith("-wal") || each.endsWith("-shm")) {
+              continue;
+            }
+            const auto kept = got(Store::open(folder.filePath(each).toStdString(), {Mode::look_only, "", monday_ms}));
+            CHECK(got(kept->load(job)).stored.size() == 2);
+          }
+          for (const QString& each : folder.entryList({"*.before-restore-*"}, QDir::Files)) {
             folder.remove(each);
           }
         });

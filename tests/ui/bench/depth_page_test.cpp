@@ -1,6 +1,7 @@
 #include "depth_page.h"
 
 #include "judged_pages.h"
+#include "shimwright/widgets/units.h"
 #include "shown_page.h"
 
 using namespace shimwright;
@@ -35,6 +36,24 @@ TEST_CASE("depths are typed from field to field, kept with Enter in the last, an
   CHECK(shown.main_action() == "take-shim");
   shown.act("take-shim");
   CHECK(shown.bench.state().shims.at(sheet::Side::lower) == "1.65");
+}
+
+TEST_CASE("a depth mistyped in inch is no depth in mm, whichever key keeps it") {
+  widgets::show_in({quantity::Unit::inch, quantity::Unit::newton_metre});
+  {
+    test::UiBench ui("03-sum-on-the-border");
+    ui.go_to(depth_step);
+    DepthSitting shown(ui);
+    shown.type("0.2", "0.2", "0.1", "0.00");
+    const auto before = shown.count<job::DepthsRead>(depth_step);
+    shown.page->take_focus();
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_A, Qt::ControlModifier);
+    QTest::keyClicks(QApplication::focusWidget(), "395");
+    CHECK_FALSE(shown.page->commit());
+    CHECK(shown.count<job::DepthsRead>(depth_step) == before);
+    CHECK(shown.page->has_unsent());
+  }
+  widgets::show_in({});
 }
 
 TEST_CASE("the stamp is not kept without its sign") {

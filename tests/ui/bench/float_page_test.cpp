@@ -1,6 +1,7 @@
 #include "float_page.h"
 
 #include "judged_pages.h"
+#include "shimwright/widgets/units.h"
 #include "shown_page.h"
 
 using namespace shimwright;
@@ -51,6 +52,21 @@ TEST_CASE("Enter goes from rest to lifted to zero after, keeps the run and goes 
   CHECK(test::ShownPage::focus() == "field-rest");
   CHECK(shown.page->strip().large == "Lift at spot 2");
   CHECK(shown.said("float-run") == "Spot 2, run 1 of 2");
+}
+
+TEST_CASE("a length mistyped in inch is no length in mm, whichever key keeps the run") {
+  widgets::show_in({quantity::Unit::inch, quantity::Unit::newton_metre});
+  {
+    test::UiBench ui;
+    ui.go_to(float_step);
+    FloatSitting shown(ui);
+    test::ShownPage::enter("0");
+    QTest::keyClicks(QApplication::focusWidget(), "395");
+    CHECK_FALSE(shown.page->commit());
+    CHECK(shown.count<job::FloatRun>(float_step) == 0);
+    CHECK(shown.page->has_unsent());
+  }
+  widgets::show_in({});
 }
 
 TEST_CASE("another spot can be measured next") {

@@ -35,7 +35,7 @@ TEST_CASE("the demonstration workshop has jobs in work and one that is done, all
   const auto workshop = (*store)->registers().workshop();
   REQUIRE(workshop);
   REQUIRE(*workshop);
-  CHECK(shell::is_demo_workshop(**workshop));
+  CHECK(shell::is_demo_workshop(**store));
   const auto report = store::check(**store);
   REQUIRE(report);
   CHECK(report->in_order());
@@ -92,6 +92,21 @@ TEST_CASE("the demonstration is deleted to the last file, and nothing of the own
   CHECK(files_in(both.folder.path()) == before);
   CHECK(shell::delete_demo_workshop(both.places));  // there is none any more
   CHECK(files_in(both.folder.path()) == before);
+}
+
+TEST_CASE("the demonstration stays one whatever its workshop is called") {
+  BothStores both;
+  REQUIRE(shell::make_demo_workshop(both.places.demo, both.now));
+  {
+    auto demo = store::Store::open(both.places.demo, {store::Mode::read_write, "", 1});
+    REQUIRE(demo);
+    store::Workshop renamed = **(*demo)->registers().workshop();
+    renamed.name = "Another";
+    REQUIRE((*demo)->registers().put(renamed, {"", both.now}));
+    CHECK(shell::is_demo_workshop(**demo));
+  }
+  CHECK(shell::delete_demo_workshop(both.places));
+  CHECK_FALSE(QFileInfo::exists(both.folder.filePath("demo")));
 }
 
 TEST_CASE("a folder that holds the own store, or another workshop, is never deleted") {

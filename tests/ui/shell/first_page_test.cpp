@@ -77,4 +77,26 @@ TEST_CASE("language, units and paper are chosen at the first start, and a logo g
   test::press(page, "button-begin");
   REQUIRE(begun);
   CHECK(begun->logo == std::optional(logo));
+  test::press(page, "button-no-logo");
+  CHECK_FALSE(named(page, "button-no-logo")->isVisible());
+  test::press(page, "button-begin");
+  CHECK_FALSE(begun->logo);
+}
+
+TEST_CASE("where the workshop is known only the person is asked for") {
+  shell::FirstPage page;
+  page.set_offer("/own/workshop.shimwright", false);
+  page.ask_for_person_only("Hollow Lane");
+  page.show();
+  CHECK_FALSE(named(page, "field-workshop")->isVisible());
+  std::optional<shell::Beginning> begun;
+  QObject::connect(&page, &shell::FirstPage::begin_wanted, [&](const shell::Beginning& each) { begun = each; });
+  QTest::keyClicks(named(page, "field-person"), "Ada Bench");
+  QTest::keyClicks(named(page, "field-initials"), "AB");
+  test::press(page, "button-begin");
+  REQUIRE(begun);
+  CHECK(begun->workshop.empty());
+  CHECK(begun->person == "Ada Bench");
+  page.set_offer("/own/workshop.shimwright", false);
+  CHECK(named(page, "field-workshop")->isVisible());
 }

@@ -110,6 +110,23 @@ TEST_CASE("what is typed on a page that was left comes back to the front before 
   CHECK_FALSE(it.window->isVisible());
 }
 
+TEST_CASE("another store is not opened over what is typed") {
+  WindowBench it;
+  REQUIRE(it.window->go(PageName::new_job));
+  named(*it.window, "plain-page")->setProperty("unsent", true);
+  REQUIRE(it.window->go(PageName::home));
+  QSignalSpy wanted(it.window.get(), &shell::MainWindow::store_wanted);
+  test::press(*it.window, "button-settings");
+  test::press(*it.window, "button-other-store");
+  CHECK(wanted.count() == 0);
+  CHECK(it.window->page() == PageName::new_job);
+  CHECK(named(*it.window, "notice-typed")->isVisible());
+  named(*it.window, "plain-page")->setProperty("unsent", false);
+  test::press(*it.window, "button-settings");
+  test::press(*it.window, "button-other-store");
+  CHECK(wanted.count() == 1);
+}
+
 TEST_CASE("the window comes back as large as it was") {
   WindowBench it;
   it.window->resize(781, 603);

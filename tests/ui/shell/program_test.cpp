@@ -3,6 +3,8 @@
 #include <QFile>
 #include <QRegularExpression>
 #include <QSignalSpy>
+#include <QSqlDatabase>
+#include <QSqlQuery>
 #include <QTemporaryDir>
 #include <catch2/catch.hpp>
 
@@ -163,6 +165,50 @@ TEST_CASE(
   CHECK(named<QPushButton>(*it.program->main_window(), "button-person")->text() == "At the bench: AB");
 }
 
+TEST_CASE("a backup that cannot be put in the place of a damaged store says why") {
+  Start it;
+  it.begin_own();
+  const QString own = QString::fromStdString(it.equipment.places.own);
+  const QString backup = it.settings.backup_folder() + "/monday.shimwright";
+  REQUIRE(store::back_up(it.equipment.places.own, backup.toStdString()));
+  it.program.reset();
+  QFile file(own);
+  REQUIRE(file.resize(file.size() - 4096));
+  it.start();
+  auto* put_back = named<QPushButton>(it.start_window(), "button-put-back");
+  REQUIRE(QTest::qWaitFor([&] { return put_back->isVisible(); }, 60000));
+  REQUIRE(QFile::remove(backup));
+  put_back->click();
+  auto* refused = named<QLabel>(it.start_window(), "hindrance-refused");
+  REQUIRE(QTest::qWaitFor([&] { return refused->isVisible(); }, 60000));
+  CHECK(refused->text().contains("The backup was not put there."));
+}
+
+TEST_CASE("a store from which all have left asks for a person, and keeps its workshop") {
+  Start it;
+  it.begin_own();
+  it.program.reset();
+  {
+    // The register refuses that the last one leaves; a store of before may have it.
+    auto base = QSqlDatabase::addDatabase("QSQLITE", "leaving");
+    base.setDatabaseName(QString::fromStdString(it.equipment.places.own));
+    REQUIRE(base.open());
+    REQUIRE(QSqlQuery(base).exec("UPDATE person SET active = 0"));
+  }
+  QSqlDatabase::removeDatabase("leaving");
+  it.start();
+  CHECK(it.program->main_window() == nullptr);
+  CHECK_FALSE(named(it.start_window(), "field-workshop")->isVisible());
+  QTest::keyClicks(named(it.start_window(), "field-person"), "Rui Tavares");
+  QTest::keyClicks(named(it.start_window(), "field-initials"), "RT");
+  test::press(it.start_window(), "button-begin");
+  it.wait_for_main();
+  CHECK(named<QPushButton>(*it.program->main_window(), "button-person")->text() == "At the bench: RT");
+  const auto store = store::Store::open(it.equipment.places.own, {store::Mode::look_only, "", 1});
+  REQUIRE(store);
+  CHECK((**(*store)->registers().workshop()).name == "Own");
+}
+
 TEST_CASE("another program's file is offered no backup of ours") {
   Start it;
   const QString other = it.folder.filePath("other.shimwright");
@@ -207,7 +253,7 @@ TEST_CASE("back to a backup: the window lets go of the store, and opens again wi
     }
     return all;
   };
-  CHECK(restore(backup).contains("This is the backup: 0 jobs"));
+  CHECK(restore(backup).contains("This is the backup. Jobs: 0"));
   CHECK(QFile::exists(own + ".before-restore-1"));
   CHECK(restore(own).contains("This is the store itself"));
   CHECK_FALSE(QFile::exists(own + ".before-restore-2"));

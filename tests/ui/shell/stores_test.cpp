@@ -68,7 +68,11 @@ TEST_CASE("a workshop is begun with sheets and its first person, and may be begu
   REQUIRE(workshop);
   REQUIRE(*workshop);
   CHECK((**workshop).name == "Own Workshop");
-  CHECK_FALSE(shell::is_demo_workshop(**workshop));
+  CHECK_FALSE(shell::is_demo_workshop(**store));
+  const shell::Beginning another{"", "", "Rui Tavares", "RT"};
+  REQUIRE(shell::begin_workshop(**store, another, ids, now));
+  CHECK((**registers.workshop()).name == "Own Workshop");
+  CHECK(registers.persons()->size() == 2);
 }
 
 TEST_CASE("a workshop is offered the later issues of its sheets, beside those it has, once") {

@@ -63,8 +63,34 @@ TEST_CASE("a field asks in the unit shown, and what it hands on is read as that 
   CHECK(field.number()->base == 930);
   field.set_text("\uFF11.\uFF15");  // full-width digits have no unit either
   CHECK(quantity::read_number(field.text(), quantity::Unit::millimetre)->base == 38100);
+  field.set_text("395");  // out of range here, and a good number of mm
+  CHECK_FALSE(quantity::read_number(field.text(), quantity::Unit::millimetre));
   field.set_text("0.036x");
   CHECK_FALSE(quantity::read_number(field.text(), quantity::Unit::millimetre));
+}
+
+TEST_CASE("whatever is typed in a field is read there as whoever asked reads it") {
+  const Imperial imperial;
+  widgets::NumberField field("Depth", quantity::Unit::millimetre);
+  for (const char* typed : {"", "0", "395", "99999999", "-0.03", "\u22120.03", "0,5", "1,2,3", "1.", "2 in", "2 mm",
+                            "99999999 mm", "15 thou", "1 \u00b5", "x", "0.123456789", "1 2", "+"}) {
+    INFO(typed);
+    field.set_text(typed);
+    const auto here = field.number();
+    const auto there = quantity::read_number(field.text(), quantity::Unit::millimetre);
+    CHECK(here.has_value() == there.has_value());
+    CHECK((!here || (there && *here == *there)));
+  }
+}
+
+TEST_CASE("a reckoned length has its own digits, and what stands behind a plus or minus is rounded up") {
+  CHECK(widgets::length_shown(1.30133, 4) == "1.3013");
+  CHECK(widgets::uncertainty_shown(0.0031, 3) == "0.004");
+  CHECK(widgets::uncertainty_shown(0.003, 3) == "0.003");
+  CHECK(widgets::uncertainty_shown(0.00001, 3) == "0.001");
+  CHECK(widgets::uncertainty_shown(0.0, 3) == "0.000");
+  const Imperial imperial;
+  CHECK(widgets::uncertainty_shown(0.0001, 3) != widgets::uncertainty_shown(0.0, 3));
 }
 
 TEST_CASE("a number kept before stands in the field so that it is the same when it is read again") {

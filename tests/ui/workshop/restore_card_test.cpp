@@ -15,7 +15,7 @@ TEST_CASE("a backup is looked at first, and only then may be gone back to") {
   CHECK_FALSE(data.button("button-restore")->isVisible());
   data.press("button-look-at-backup");
   CHECK(data.result("restore").contains("is whole and goes to"));
-  CHECK(data.result("restore").contains("1 jobs"));
+  CHECK(data.result("restore").contains("Jobs: 1, "));
   CHECK(data.button("button-leave-store")->hasFocus());
   CHECK(wanted.isEmpty());
   QTest::mouseClick(data.button("button-restore"), Qt::LeftButton);

@@ -1,6 +1,8 @@
 #pragma once
 
 #include <QPointer>
+#include <QSqlDatabase>
+#include <QSqlQuery>
 #include <QTest>
 #include <catch2/catch.hpp>
 #include <memory>
@@ -64,6 +66,19 @@ class SheetBench {
     edit->selectAll();
     QTest::keyClicks(edit, text);
     QTest::keyClick(edit, Qt::Key_Return);
+  }
+  /// From now on the store refuses to keep a draft, as on a full disk, or takes it again.
+  void refuse_drafts(bool refuse) {
+    {
+      auto base = QSqlDatabase::addDatabase(QStringLiteral("QSQLITE"), QStringLiteral("refusing"));
+      base.setDatabaseName(QString::fromStdString(rig.store().path()));
+      REQUIRE(base.open());
+      QSqlQuery query(base);
+      REQUIRE(query.exec(refuse ? QStringLiteral("CREATE TRIGGER refusing BEFORE UPDATE ON sheet_draft BEGIN SELECT "
+                                                 "RAISE(ABORT, 'refused'); END")
+                                : QStringLiteral("DROP TRIGGER refusing")));
+    }
+    QSqlDatabase::removeDatabase(QStringLiteral("refusing"));
   }
   [[nodiscard]] QString shown() {
     QCoreApplication::processEvents();

@@ -35,6 +35,78 @@ TEST_CASE("each field is on the disk when Enter leaves it, right or wrong") {
   CHECK(bench.found<QLineEdit>("field-/lower/float/most_mm")->text() == "0,8,5");
 }
 
+TEST_CASE("an issue is made of what the screen shows, or not at all, though one keeping was refused before") {
+  SheetBench bench;
+  bench.press("button-open-D7");
+  bench.press("button-next-issue");
+  bench.press("button-next-part");
+  bench.refuse_drafts(true);
+  bench.type("/lower/float/most_mm", "0,79");
+  CHECK(bench.found<QLabel>("sheet-outcome")->isVisible());
+  bench.press("button-make-issue");
+  CHECK(bench.found<QWidget>("sheet-form")->isVisible());
+  CHECK(bench.page->has_unsent());
+  bench.refuse_drafts(false);
+  bench.press("button-make-issue");
+  QCoreApplication::processEvents();
+  const auto issues = store::issues_of_spec_sheet(bench.rig.store(), "D7");
+  REQUIRE(issues);
+  std::string made;
+  for (const store::SheetIssue& each : *issues) {
+    made = each.issue > 2 ? each.json : made;
+  }
+  CHECK(made.find("0,79") != std::string::npos);
+  CHECK_FALSE(bench.page->has_unsent());
+}
+
+TEST_CASE("a name that is there already is a fault of the sheet, stays typed, and holds the leaving") {
+  SheetBench bench;
+  bench.press("button-open-D7");
+  bench.press("button-next-issue");
+  for (int part = 0; part < 3; ++part) {
+    bench.press("button-next-part");
+  }
+  bench.type("/limits/press_torque/#name", "gear_oil");
+  const QString other = bench.found<QLineEdit>("field-/limits/press_torque/#name")->text();
+  REQUIRE(bench.shown().contains("stands here twice"));
+  for (const char* button : {"button-make-issue", "button-leave-draft"}) {
+    bench.press(button);
+    INFO(button);
+    CHECK(bench.shown().contains("stands here twice"));
+    CHECK(bench.found<QLineEdit>("field-/limits/press_torque/#name")->text() == other);
+  }
+  CHECK(bench.page->has_unsent());
+  bench.type("/limits/press_torque/#name", "press_torque");
+  CHECK_FALSE(bench.page->has_unsent());
+}
+
+TEST_CASE("a draft that could not be kept is not left, and the page says that it has something unsent") {
+  SheetBench bench;
+  bench.press("button-new-sheet");
+  bench.refuse_drafts(true);
+  bench.type("/gearbox", "K9");
+  bench.press("button-leave-draft");
+  CHECK(bench.found<QLineEdit>("field-/gearbox")->text() == "K9");
+  CHECK(bench.page->has_unsent());
+  bench.refuse_drafts(false);
+  CHECK_FALSE(bench.page->has_unsent());
+  CHECK(kept_text(bench, "/gearbox") == "K9");
+  bench.press("button-leave-draft");
+  CHECK(bench.shown().contains("Being written: K9"));
+}
+
+TEST_CASE("a draft is thrown away from the list, after it was asked once more") {
+  SheetBench bench;
+  bench.press("button-new-sheet");
+  bench.type("/gearbox", "K9");
+  bench.press("button-leave-draft");
+  bench.press("button-throw-away-K9");
+  CHECK(store::sheet_drafts(bench.rig.store(), sheet::SheetKind::spec_sheet)->size() == 1);
+  bench.press("button-throw-away-now-K9");
+  CHECK_FALSE(bench.shown().contains("Being written"));
+  CHECK(store::sheet_drafts(bench.rig.store(), sheet::SheetKind::spec_sheet)->empty());
+}
+
 TEST_CASE("a wrong value has its sentence at once, a blank one when the sheet shall be kept") {
   SheetBench bench;
   bench.press("button-new-sheet");

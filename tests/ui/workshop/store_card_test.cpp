@@ -11,7 +11,7 @@ TEST_CASE("the check says plainly that all is in order") {
   test::DataBench data;
   data.bench.go_to("large-gauge-fit");
   data.press("button-check");
-  CHECK(data.result("check").startsWith("All is as it was written: 1 jobs, "));
+  CHECK(data.result("check").startsWith("All is as it was written. Jobs: 1, "));
 }
 
 TEST_CASE("the check names what is not as it was written, and what to do") {
@@ -21,7 +21,7 @@ TEST_CASE("the check names what is not as it was written, and what to do") {
   REQUIRE_FALSE(photos.entryList(QDir::Dirs | QDir::NoDotAndDotDot).isEmpty());
   REQUIRE(photos.removeRecursively());
   data.press("button-check");
-  CHECK(data.result("check").contains("not as they were written. Keep the store as it is"));
+  CHECK(data.result("check").contains("Not as it was written, in so many places: "));
   CHECK(data.result("check").contains("is gone from the folder of photos"));
   CHECK(data.result("check").count('\n') <= 7);
 }

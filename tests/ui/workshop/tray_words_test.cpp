@@ -35,6 +35,20 @@ TEST_CASE("a shim is said with its thickness, its count and what may be wanted o
   CHECK(workshop::shim_words(shim).contains("not counted"));
 }
 
+TEST_CASE("the day of a count is the day where it was counted") {
+  workshop::ShimLine shim = line();
+  shim.stock.counted_at_ms = 1795464000000;  // 20:00 UTC: where the tests run it is the next day
+  CHECK(workshop::shim_words(shim).contains(QString::fromUtf8("counted 24\u00a0Nov\u00a02026")));
+}
+
+TEST_CASE("an uncertainty is never said smaller than it is") {
+  workshop::ShimLine shim = line();
+  shim.counted.u_mm = 0.0001;
+  CHECK(workshop::shim_words(shim).contains(QString::fromUtf8("± 0.001 mm")));
+  shim.counted.u_mm = 0.00105;
+  CHECK(workshop::shim_words(shim).contains(QString::fromUtf8("± 0.003 mm")));
+}
+
 TEST_CASE("what open jobs may want is said with what is not known yet") {
   CHECK(workshop::demand_words({}).startsWith("No open job"));
   CHECK(workshop::demand_words({{}, 3, 1}).contains("3"));

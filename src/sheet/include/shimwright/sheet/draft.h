@@ -29,7 +29,8 @@ struct SheetDraft {
 [[nodiscard]] SheetDraft copy_of(SheetKind kind, const std::string& file, const std::string& id);
 [[nodiscard]] SheetDraft next_issue_of(SheetKind kind, const std::string& file, const std::string& id,
                                        std::int64_t issue);
-/// A file from outside, as it is. Codes: `no_json`, and `wrong_format`, `newer_file` as the readers say.
+/// A file from outside, as it is. Codes: `no_json`, and `wrong_format`, `newer_file` as the readers say; `wrong_type`,
+/// `unknown_field` where it has no form of a sheet.
 [[nodiscard]] Result<SheetDraft> draft_of_file(SheetKind kind, const std::string& file);
 
 enum class FieldKind {
@@ -101,7 +102,8 @@ struct DraftHead {
 /// The row changes places with its neighbour: -1 up, 1 down.
 [[nodiscard]] SheetDraft moved(const SheetDraft& draft, const std::string& place, int by);
 /// Shims from one thickness to another, added to the tray of a side, each named by its thickness. Codes: those of the
-/// number reader, `out_of_range` (the step is not above 0, the range runs backwards, or it is more than 200).
+/// number reader, `out_of_range` (the step is not above 0 or does not come out, the range runs backwards, or it
+/// is more than 200).
 [[nodiscard]] Result<SheetDraft> with_shims(const SheetDraft& draft, Side side, const std::string& from,
                                             const std::string& to, const std::string& step, const std::string& u_mm);
 

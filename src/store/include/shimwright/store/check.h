@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "shimwright/quantity/error.h"
+#include "shimwright/store/backup.h"
 #include "shimwright/store/store.h"
 
 namespace shimwright::store {
@@ -36,7 +37,7 @@ struct CheckReport {
 /// Whether all is as it was written: the file itself, the chain of every job, the list of chain heads, what is derived
 /// from the entries (made anew and compared row by row), persons, instruments, trays and workshop against the last
 /// line of their history, personal texts against their digests (erased ones are in order), photos against their names.
-/// A finding is no refusal; refused is only what keeps from checking at all.
-[[nodiscard]] Result<CheckReport> check(const Store& store);
+/// A finding is no refusal; refused is only what keeps from checking at all, and `stopped`.
+[[nodiscard]] Result<CheckReport> check(const Store& store, const BackupWatch& watch = {});
 
 }  // namespace shimwright::store

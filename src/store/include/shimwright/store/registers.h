@@ -11,10 +11,13 @@ namespace shimwright::store {
 
 class Connection;
 
+/// Code: `logo_unusable` (no PNG or JPEG by its first bytes, or larger than 500 kB).
+[[nodiscard]] Result<void> check_logo(const Logo& logo);
+
 /// What a workshop keeps over all jobs. Each change is written beside its history (`changes`); ids are UUIDs.
 /// Codes of refusal: those of Store, and `bad_id`, `bad_item` (a name is blank; the place is the field), `bad_date`,
-/// `bad_amount` (below what it can be), `initials_taken`, `shim_twice`, `logo_unusable` (no PNG or JPEG, or larger than
-/// 500 kB) and `too_many` (a tray of more than 200 shims).
+/// `bad_amount` (below or above what it can be), `initials_taken`, `last_person` (nobody else is at work),
+/// `shim_twice`, `shim_alike` (two of one thickness), `logo_unusable` and `too_many` (a tray of more than 200 shims).
 class Registers {
  public:
   explicit Registers(Connection& connection) : connection_(&connection) {}

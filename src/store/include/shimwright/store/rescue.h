@@ -5,6 +5,7 @@
 #include <string>
 
 #include "shimwright/quantity/error.h"
+#include "shimwright/store/backup.h"
 #include "shimwright/store/store.h"
 
 /// What is left when a store is damaged: its latest whole backup.
@@ -29,9 +30,10 @@ struct BackupOffer {
 
 /// The backup with the most entries among the files in `folder` that are of this store and pass the whole check, photos
 /// beside them as well. Where the store does not even show its id any more, any store in the folder counts. Nothing
-/// where there is none.
+/// where there is none. Code: `stopped`.
 [[nodiscard]] Result<std::optional<BackupOffer>> last_whole_backup(const std::string& store_path,
-                                                                   const std::string& folder);
+                                                                   const std::string& folder,
+                                                                   const BackupWatch& watch = {});
 
 /// Puts a backup in the place of a damaged store, which nobody may have open. The damaged file and its log are kept
 /// beside it as `<store>.damaged-1` and so on; gives that name. Photos the backup has and the store lacks are put back

@@ -16,8 +16,9 @@ namespace shimwright::store {
 ///
 /// Codes: those of Store::open() for the backup; `backup_wrong` (it does not pass the check, or its tables are not
 /// those of this program), `newer_backup`, `other_store` (it is of another store, and there are jobs in this one),
-/// `same_file`.
-[[nodiscard]] Result<BackupOffer> look_at_backup(const std::string& store_path, const std::string& backup);
+/// `same_file`, `stopped`.
+[[nodiscard]] Result<BackupOffer> look_at_backup(const std::string& store_path, const std::string& backup,
+                                                 const BackupWatch& watch = {});
 
 /// One sentence for the person who decides whether to go back to it.
 [[nodiscard]] Message told_before_restore(const BackupOffer& offer);

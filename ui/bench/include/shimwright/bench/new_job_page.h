@@ -58,7 +58,8 @@ class NewJobPage : public QWidget {
   std::optional<std::string> vehicle_key_;  ///< whose earlier jobs are shown
   std::unique_ptr<EarlierJobs> earlier_;
   QString filled_words_;
-  QString waiting_;  ///< sheets that are not offered yet
+  QString waiting_;                      ///< sheets that are not offered yet
+  std::optional<Error> sheets_refused_;  ///< why no job sheet can be offered
   NewJobForm* form_ = nullptr;
   widgets::Scroll* body_ = nullptr;
   widgets::Scroll* beside_ = nullptr;

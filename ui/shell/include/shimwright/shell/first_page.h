@@ -16,12 +16,14 @@ class FirstPage : public QWidget {
   explicit FirstPage(QWidget* parent = nullptr);
   /// Where a workshop would begin, and whether the demonstration is offered beside it.
   void set_offer(const QString& path, bool with_demo);
+  /// The store is begun and has its workshop; only the first person is asked for. set_offer() takes that back.
+  void ask_for_person_only(const QString& workshop);
   void set_fault(const QString& sentence);
   void take_focus();
   /// What is chosen now, by the names of the buttons.
   void show_choices(const QStringList& names);
   /// A picture for the head of the record, and what it is called.
-  void set_logo(const store::Logo& logo, const QString& name);
+  void set_logo(const std::optional<store::Logo>& logo, const QString& name = {});
 
  signals:
   void demo_wanted();
@@ -35,9 +37,11 @@ class FirstPage : public QWidget {
   void build_own(QBoxLayout* row);
   void build_choices(QVBoxLayout* column);
   void build_logo(widgets::Box* own);
+  void show_workshop_fields(bool shown);
   void begin();
 
   widgets::Box* demo_ = nullptr;
+  widgets::Box* own_ = nullptr;
   widgets::Button* try_ = nullptr;
   QLabel* path_ = nullptr;
   QLabel* fault_ = nullptr;
@@ -46,6 +50,8 @@ class FirstPage : public QWidget {
   widgets::WordField* person_ = nullptr;
   widgets::WordField* initials_ = nullptr;
   QLabel* logo_told_ = nullptr;
+  widgets::Button* choose_logo_ = nullptr;
+  widgets::Button* no_logo_ = nullptr;
   std::optional<store::Logo> logo_;
   std::vector<ChoiceRow*> choices_;
 };

@@ -21,6 +21,8 @@ class HindrancePage : public QWidget {
   /// After show_hindrance(): backups are being looked for, and then what was found.
   void show_search(const QString& folder);
   void show_offer(const Result<std::optional<store::BackupOffer>>& found, const QString& folder);
+  /// After show_hindrance(): why a backup did not take the place of the store.
+  void tell_refused(const Error& error);
   void take_focus();
 
  signals:
@@ -34,6 +36,7 @@ class HindrancePage : public QWidget {
 
   QLabel* sentence_ = nullptr;
   QLabel* path_ = nullptr;
+  QLabel* refused_ = nullptr;
   widgets::Button* retry_ = nullptr;
   widgets::Button* look_ = nullptr;
   widgets::Button* break_ = nullptr;

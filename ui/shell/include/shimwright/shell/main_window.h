@@ -53,6 +53,7 @@ class MainWindow : public QWidget {
   PluggedPage& plugged(PageName name);
   [[nodiscard]] bool may_leave();
   void bring(PageName name, const std::string& about);
+  void tell_typed();
   void show_heading();
   void take_up(const std::string& job);
   void open_settings();

@@ -21,7 +21,7 @@ struct StorePlaces {
 
 /// What a new workshop is begun with.
 struct Beginning {
-  std::string workshop;
+  std::string workshop;  ///< blank: the one that is known stays
   std::string address;
   std::string person;
   std::string initials;
@@ -46,7 +46,7 @@ struct Beginning {
 /// workshop's own store lies in that folder), `not_the_demo` (another workshop lies there), `locked`, `cannot_delete`.
 [[nodiscard]] Result<void> delete_demo_workshop(const StorePlaces& places);
 
-/// Whether this is the workshop of the demonstration.
-[[nodiscard]] bool is_demo_workshop(const store::Workshop& workshop);
+/// Whether this store began as the demonstration, whatever its workshop is called now.
+[[nodiscard]] bool is_demo_workshop(store::Store& store);
 
 }  // namespace shimwright::shell

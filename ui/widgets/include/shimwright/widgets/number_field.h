@@ -43,6 +43,8 @@ class NumberField : public QWidget {
   /// Stands below, in brick, until the text is changed.
   void set_fault(const QString& sentence);
   [[nodiscard]] bool faulty() const { return !fault_.isEmpty(); }
+  /// Where the number cannot be read its sentence stands below then.
+  [[nodiscard]] bool readable();
   /// Whether a blank field may be left with Enter.
   void set_may_be_blank(bool may) { may_be_blank_ = may; }
 

@@ -26,6 +26,8 @@ void show_in(const quantity::UnitsShown& units);
 [[nodiscard]] QString amount_shown(std::int64_t base, quantity::Unit unit);
 /// A reckoned length with so many decimals of mm, or as fine in the unit shown; without its unit.
 [[nodiscard]] QString length_shown(double millimetres, int decimals);
+/// What stands behind a ±, rounded up: less than is known is never said.
+[[nodiscard]] QString uncertainty_shown(double millimetres, int decimals);
 /// `mm` or `in`.
 [[nodiscard]] QString length_symbol();
 /// A sentence of the window still to be filled in, its `mm` in the unit shown.
