@@ -36,6 +36,12 @@ class Refusals(Bench):
         self.assertEqual(run("backup", self.folder / "backups" / "monday.shimwright", "--store", self.store)[0], 0)
         self.said("store_in_order", "rescue", "--store", self.store, "--put-back")
 
+    def test_a_period_is_two_days_the_first_before_the_last(self):
+        self.assertEqual(run("make-demo", "--jobs", 1, "--store", self.store)[0], 0)
+        words = ("measurements", "--store", self.store, "--csv", self.folder / "all.csv", "--from")
+        self.said("bad_day", *words, "24.11.2026", "--to", "2026-11-30")
+        self.said("bad_period", *words, "2026-11-30", "--to", "2026-11-24")
+
     def test_where_no_backup_is_whole_it_says_so(self):
         self.assertEqual(run("make-demo", "--jobs", 1, "--store", self.store)[0], 0)
         self.store.write_bytes(self.store.read_bytes()[:-4096])
