@@ -17,8 +17,8 @@ namespace shimwright::store {
 
 namespace {
 
-tl::unexpected<Error> not_whole(const Finding& first) {
-  return refuse("backup_wrong", first.place(),
+tl::unexpected<Error> not_whole(const std::string& place) {
+  return refuse("backup_wrong", place,
                 SHIMWRIGHT_TEXT("store", "This backup is not whole, so it takes no place; choose an earlier one."));
 }
 
@@ -48,7 +48,7 @@ Result<BackupOffer> offer_for(Connection& connection, const std::string& store_p
     return passed_on(report);
   }
   if (!report->in_order()) {
-    return not_whole(report->findings.front());
+    return not_whole(report->findings.front().place());
   }
   return offer_made(connection, *report, remains);
 }
@@ -84,7 +84,7 @@ Result<std::unique_ptr<Connection>> open_backup(const std::string& backup) {
     return passed_on(fault);
   }
   if (const auto& found = *fault) {
-    return not_whole(*found + ".");
+    return not_whole(*found);
   }
   auto kinship = kinship_of(**connection);
   if (!kinship) {
