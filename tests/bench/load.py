@@ -84,6 +84,10 @@ def table(sizes, figures):
     return lines
 
 
+def duration(milliseconds):
+    return f"{milliseconds:g} ms" if milliseconds < 1000 else f"{milliseconds / 1000:g} s"
+
+
 def plot(sizes, figures):
     """Both axes logarithmic: flat is level, in proportion is steep."""
     keys = [key for key in ROWS if all(key in figures[size] for size in sizes) and key not in ("size_mib", "memory_mib")]
@@ -105,7 +109,7 @@ def plot(sizes, figures):
     for power in range(math.ceil(math.log10(least)), math.ceil(math.log10(most)) + 1):
         _, y = place(sizes[0], 10**power)
         lines.append(f'<line x1="{left}" x2="{width - right}" y1="{y:.1f}" y2="{y:.1f}" stroke="#C9CCCF"/>')
-        lines.append(f'<text x="{left - 8}" y="{y + 4:.1f}" text-anchor="end" fill="#4A5056">{10.0**power:g} ms</text>')
+        lines.append(f'<text x="{left - 8}" y="{y + 4:.1f}" text-anchor="end" fill="#4A5056">{duration(10.0**power)}</text>')
     for size in sizes:
         x, _ = place(size, least)
         lines.append(f'<text x="{x:.1f}" y="{height - bottom + 20}" text-anchor="middle" fill="#4A5056">{size:,} jobs</text>')
