@@ -31,6 +31,7 @@ ROWS = {
     "record_ms": ("record of a job", "ms", True),
     "record_page_ms": ("page of a record", "ms", True),
     "workshop_page_ms": ("workshop page", "ms", True),
+    "context_ms": ("what an entry is judged by, read", "ms", True),
     "entry_ms": ("one entry, on the disk", "ms", True),
     "memory_mib": ("memory of the window, at most", "MiB", False),
     "backup_ms": ("backup, checked", "s", False),
@@ -83,6 +84,10 @@ def table(sizes, figures):
     return lines
 
 
+def duration(milliseconds):
+    return f"{milliseconds:g} ms" if milliseconds < 1000 else f"{milliseconds / 1000:g} s"
+
+
 def plot(sizes, figures):
     """Both axes logarithmic: flat is level, in proportion is steep."""
     keys = [key for key in ROWS if all(key in figures[size] for size in sizes) and key not in ("size_mib", "memory_mib")]
@@ -104,7 +109,7 @@ def plot(sizes, figures):
     for power in range(math.ceil(math.log10(least)), math.ceil(math.log10(most)) + 1):
         _, y = place(sizes[0], 10**power)
         lines.append(f'<line x1="{left}" x2="{width - right}" y1="{y:.1f}" y2="{y:.1f}" stroke="#C9CCCF"/>')
-        lines.append(f'<text x="{left - 8}" y="{y + 4:.1f}" text-anchor="end" fill="#4A5056">{10.0**power:g} ms</text>')
+        lines.append(f'<text x="{left - 8}" y="{y + 4:.1f}" text-anchor="end" fill="#4A5056">{duration(10.0**power)}</text>')
     for size in sizes:
         x, _ = place(size, least)
         lines.append(f'<text x="{x:.1f}" y="{height - bottom + 20}" text-anchor="middle" fill="#4A5056">{size:,} jobs</text>')
@@ -120,7 +125,7 @@ def plot(sizes, figures):
     return "\n".join(lines + ["</svg>"]) + "\n"
 
 
-def document(sizes, figures):
+def document(sizes, figures, note):
     largest = figures[sizes[-1]]
     return "\n".join(
         [
@@ -131,6 +136,7 @@ def document(sizes, figures):
             "a person waits for it; brick: it goes on in the background or is asked for.",
             "",
             f"The largest store holds {largest['jobs']:,} jobs and {largest['entries']:,} entries.",
+            *(["", note] if note else []),
             "",
             *table(sizes, figures),
             "",
@@ -147,6 +153,7 @@ def main():
     parser.add_argument("--build", type=Path, default=ROOT / "build/release")
     parser.add_argument("--jobs", default="1000,5000,20000")
     parser.add_argument("--make-in", type=Path)
+    parser.add_argument("--note", default="", help="a paragraph about this run")
     parser.add_argument("--out", type=Path, default=ROOT / "docs")
     words = parser.parse_args()
     sizes = sorted(int(each) for each in words.jobs.split(","))
@@ -161,7 +168,7 @@ def main():
             shutil.rmtree(folder)
         print(size, json.dumps(figures[size]), flush=True)
     (words.out / "performance.svg").write_text(plot(sizes, figures), encoding="utf-8")
-    (words.out / "performance.md").write_text(document(sizes, figures), encoding="utf-8")
+    (words.out / "performance.md").write_text(document(sizes, figures, words.note), encoding="utf-8")
 
 
 if __name__ == "__main__":

@@ -105,8 +105,9 @@ void measure_store(const std::string& path, Json& times) {
     auto hand = needed(store::JobInHand::load(*store, open.front().id));
     const auto people = needed(store->registers().persons());
     const store::By by{people.front().id, cli::moment_now()};
+    const auto context = needed(hand.context(by));
+    times["context_ms"] = median([&](int) { static_cast<void>(needed(hand.context(by))); });
     times["entry_ms"] = median([&](int at) {
-      const auto context = needed(hand.context(by));
       static_cast<void>(needed(hand.execute(job::Note{std::nullopt, "note " + std::to_string(at)}, context)));
     });
   }

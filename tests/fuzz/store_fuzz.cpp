@@ -96,7 +96,7 @@ void look_at_job(store::Store& store, const std::string& job) {
   static_cast<void>(taken(store::signed_record_of(store, job)));
 }
 
-/// All a person who opens such a file sees of it.
+/// What a person who opens such a file sees of it; of jobs only while it is looked at: reading one takes the longest.
 void look_through(const std::string& path, store::Mode mode) {
   auto opened = store::Store::open(path, {mode, "fuzz", fuzz::now_ms});
   if (!taken(opened)) {
@@ -108,23 +108,26 @@ void look_through(const std::string& path, store::Mode mode) {
   static_cast<void>(taken(store.registers().persons()));
   static_cast<void>(taken(store.registers().trays()));
   static_cast<void>(taken(store.registers().workshop()));
-  if (const auto jobs = store.jobs(20); taken(jobs)) {
+  const auto jobs = store.jobs(20);
+  if (taken(jobs) && mode == store::Mode::look_only) {
     for (const store::JobSummary& each : *jobs) {
       look_at_job(store, each.id);
     }
   }
-  static_cast<void>(taken(store::check(store)));
 }
 
+/// The check of it all is part of looking at a backup; a file that is refused there is checked as a store.
 void try_store(const QString& place) {
   const std::string path = place.toStdString();
   const auto offer = store::look_at_backup(workshop().place(QStringLiteral("none.shimwright")).toStdString(), path);
   look_through(path, store::Mode::look_only);
-  if (taken(offer)) {
-    const auto store = store::Store::open(path, {store::Mode::look_only, "fuzz", fuzz::now_ms});
-    require(store.has_value(), "what may take a store's place opens");
-  }
   look_through(path, store::Mode::read_write);
+  const auto store = store::Store::open(path, {store::Mode::look_only, "fuzz", fuzz::now_ms});
+  const bool may_replace = taken(offer);
+  require(store.has_value() || !may_replace, "what may take a store's place opens");
+  if (store && !may_replace) {
+    static_cast<void>(taken(store::check(**store)));
+  }
 }
 
 }  // namespace
