@@ -33,7 +33,7 @@ QString shown_in(const widgets::NumberField& field) {
   for (const QLabel* label : field.findChildren<QLabel*>()) {
     all += label->isHidden() ? QString() : label->text() + "|";
   }
-  return all;
+  return all.replace(QChar(0x00A0), QLatin1Char(' '));
 }
 
 }  // namespace
