@@ -294,8 +294,8 @@
         <translation>An der Werkbank wieder aufnehmen, wenn es dieselbe Arbeit ist.</translation>
     </message>
     <message>
-        <source>limits %1 to %2</source>
-        <translation>Grenzen %1 bis %2</translation>
+        <source>limits %1 to %2 mm</source>
+        <translation>Grenzen %1 bis %2 mm</translation>
     </message>
     <message>
         <source> If the float stays: fit %1, expected %2 ± %3 mm (95 %), %4 to be inside at every spot.</source>
@@ -350,8 +350,8 @@
         <translation>Die Passscheibe bleibt</translation>
     </message>
     <message>
-        <source>Seat the %1 again, then measure once more</source>
-        <translation>Zuerst %1 neu setzen, dann noch einmal messen</translation>
+        <source>Seat the large bearing again, then measure once more</source>
+        <translation>Das große Lager zuerst neu setzen, dann noch einmal messen</translation>
     </message>
     <message>
         <source>Measure each spot once more</source>
@@ -394,12 +394,12 @@
         <translation>Die Proben sagen noch immer etwas anderes; es wurde neu gesetzt und das Lüftspiel blieb. </translation>
     </message>
     <message>
-        <source>Spread %1, allowed %2</source>
-        <translation>Streuung %1, erlaubt %2</translation>
+        <source>Spread %1 mm, allowed %2 mm</source>
+        <translation>Streuung %1 mm, erlaubt %2 mm</translation>
     </message>
     <message>
-        <source>; the disc stands highest at %1°, tilt %2.</source>
-        <translation>; am höchsten steht die Scheibe bei %1°, Neigung %2.</translation>
+        <source>; the disc stands highest at %1° clockwise from spot 1, tilt %2 mm.</source>
+        <translation>; am höchsten steht die Scheibe bei %1° im Uhrzeigersinn ab Messpunkt 1, Neigung %2 mm.</translation>
     </message>
     <message>
         <source>: no tilt.</source>
@@ -829,6 +829,22 @@
         <source>%1 (one-time: renewed at every assembly)</source>
         <translation>%1 (Einmalteil: bei jeder Montage erneuert)</translation>
     </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Seat the small bearing again, then measure once more</source>
+        <translation>Das kleine Lager zuerst neu setzen, dann noch einmal messen</translation>
+    </message>
+    <message>
+        <source>shim, large bearing</source>
+        <translation>Passscheibe, großes Lager</translation>
+    </message>
+    <message>
+        <source>shim, small bearing</source>
+        <translation>Passscheibe, kleines Lager</translation>
+    </message>
 </context>
 <context>
     <name>cli</name>
@@ -1093,11 +1109,11 @@
     </message>
     <message>
         <source>Trials and float disagree: both cannot be right with {0} fitted. Seat the {1} again and measure once more before the pack comes off.</source>
-        <translation>Proben und Lüftspiel widersprechen sich: mit {0} kann nicht beides stimmen. Zuerst {1} neu setzen und noch einmal messen, bevor das Paket abkommt.</translation>
+        <translation>Proben und Lüftspiel widersprechen sich: mit {0} kann nicht beides stimmen. Das Lager zuerst neu setzen ({1}) und noch einmal messen, bevor das Paket abgenommen wird.</translation>
     </message>
     <message>
         <source>The spots differ by {0} mm, allowed {1} mm: a seat or a tilt, no shim cures it. Seat the {2} again and measure once more.</source>
-        <translation>Die Messpunkte weichen um {0} mm voneinander ab, erlaubt {1} mm: das ist Sitz oder Neigung, keine Passscheibe hilft. Zuerst {2} neu setzen und noch einmal messen.</translation>
+        <translation>Die Messpunkte weichen um {0} mm voneinander ab, erlaubt {1} mm: das ist Sitz oder Neigung, keine Passscheibe hilft. Das Lager zuerst neu setzen ({2}) und noch einmal messen.</translation>
     </message>
     <message>
         <source>Free within {0} to {1} mm at every spot: {2} stays.</source>
@@ -1153,7 +1169,7 @@
     </message>
     <message>
         <source>This job is signed and closed: nothing in it changes any more.</source>
-        <translation>Dieser Auftrag ist unterschrieben und geschlossen: nichts darin ändert sich mehr.</translation>
+        <translation>Dieser Auftrag ist unterschrieben und abgeschlossen: nichts darin ändert sich mehr.</translation>
     </message>
     <message>
         <source>This job is parked, waiting for {0}: take it up first.</source>
@@ -2300,11 +2316,11 @@
     </message>
     <message>
         <source>by depth, details below</source>
-        <translation>durch Tiefen, Einzelheiten unten</translation>
+        <translation>nach Tiefenmaß, Einzelheiten unten</translation>
     </message>
     <message>
         <source>by depth, measured {0} times, details below</source>
-        <translation>durch Tiefen, {0}-mal gemessen, Einzelheiten unten</translation>
+        <translation>nach Tiefenmaß, {0}-mal gemessen, Einzelheiten unten</translation>
     </message>
     <message>
         <source>none chosen</source>
@@ -2975,7 +2991,7 @@
     </message>
     <message>
         <source>A shim is named as it is marked, with 1 to 16 plain letters, digits and signs.</source>
-        <translation>Eine Passscheibe heißt, wie sie gezeichnet ist: 1 bis 16 einfache Buchstaben, Ziffern und Zeichen.</translation>
+        <translation>Eine Passscheibe heißt, wie sie beschriftet ist: 1 bis 16 einfache Buchstaben, Ziffern und Zeichen.</translation>
     </message>
     <message>
         <source>The shim &apos;{0}&apos; stands in this tray twice; remove one of the two.</source>
@@ -3850,16 +3866,16 @@
 <context>
     <name>shimwright::bench::AskBox</name>
     <message>
-        <source>Leave it</source>
-        <translation>Lassen</translation>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
     </message>
     <message>
         <source>In your words</source>
         <translation>In eigenen Worten</translation>
     </message>
     <message>
-        <source>Park this job</source>
-        <translation>Diesen Auftrag zurückstellen</translation>
+        <source>Park job</source>
+        <translation>Auftrag zurückstellen</translation>
     </message>
     <message>
         <source>What does it wait for?</source>
@@ -3874,16 +3890,20 @@
         <translation>Liste kopieren</translation>
     </message>
     <message>
-        <source>Park the job</source>
-        <translation>Auftrag zurückstellen</translation>
-    </message>
-    <message>
         <source>Until when (may stay blank)</source>
         <translation>Bis wann (darf leer bleiben)</translation>
     </message>
     <message>
         <source>year-month-day</source>
         <translation>Jahr-Monat-Tag</translation>
+    </message>
+    <message>
+        <source>Ctrl Enter</source>
+        <translation>Strg Enter</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
     </message>
 </context>
 <context>
@@ -3916,12 +3936,20 @@
         <source>Say in a few words what is not in order, then press Enter.</source>
         <translation>In wenigen Worten sagen, was nicht in Ordnung ist, dann Enter drücken.</translation>
     </message>
+    <message>
+        <source>Answer with key 1 or key 2.</source>
+        <translation>Antwort mit Taste 1 oder 2.</translation>
+    </message>
 </context>
 <context>
     <name>shimwright::bench::ChoosePage</name>
     <message>
         <source>key %1</source>
         <translation>Taste %1</translation>
+    </message>
+    <message>
+        <source>Answer with a key from 1 to %1.</source>
+        <translation>Antwort mit einer Taste von 1 bis %1.</translation>
     </message>
 </context>
 <context>
@@ -3958,8 +3986,8 @@
         <translation>Tiefe, Stelle %1</translation>
     </message>
     <message>
-        <source>Measure the depths, then the reference: the sum is made when they are kept.</source>
-        <translation>Die Tiefen messen, dann den Bezug: gerechnet wird beim Speichern.</translation>
+        <source>Type each value and press Enter; the sum follows.</source>
+        <translation>Jeden Wert eingeben und Enter drücken; dann folgt die Summe.</translation>
     </message>
     <message>
         <source>Read it on the pack again.</source>
@@ -3971,7 +3999,7 @@
     </message>
     <message>
         <source>%1, by depth</source>
-        <translation>%1, durch Tiefe</translation>
+        <translation>%1, nach Tiefenmaß</translation>
     </message>
     <message>
         <source>Fit %1</source>
@@ -4037,12 +4065,24 @@
         <source>Take %1 for this reason</source>
         <translation>%1 aus diesem Grund nehmen</translation>
     </message>
+    <message>
+        <source>Measure again</source>
+        <translation>Noch einmal messen</translation>
+    </message>
 </context>
 <context>
     <name>shimwright::bench::DoPage</name>
     <message>
         <source>Done</source>
         <translation>Erledigt</translation>
+    </message>
+    <message>
+        <source>Done. Ctrl Enter goes on.</source>
+        <translation>Erledigt. Strg Enter geht weiter.</translation>
+    </message>
+    <message>
+        <source>When it is done: Ctrl Enter.</source>
+        <translation>Wenn es getan ist: Strg Enter.</translation>
     </message>
 </context>
 <context>
@@ -4193,7 +4233,7 @@
     </message>
     <message>
         <source>enters with drag · key 2</source>
-        <translation>geht mit Widerstand hinein · Taste 2</translation>
+        <translation>geht schwer hinein · Taste 2</translation>
     </message>
     <message>
         <source>Loose</source>
@@ -4374,12 +4414,12 @@
         <translation>Nichts: Messmittel, Sortimente und Sicherung sind, wie sie sein sollen.</translation>
     </message>
     <message>
-        <source>none known</source>
-        <translation>keine bekannt</translation>
+        <source>Every entry is on disk before it shows as saved.</source>
+        <translation>Jeder Eintrag liegt auf der Platte, bevor er als gespeichert erscheint.</translation>
     </message>
     <message>
-        <source>Every entry is on disk before it shows as saved. Last verified backup: %1.</source>
-        <translation>Jeder Eintrag liegt auf der Platte, bevor er als gespeichert erscheint. Letzte geprüfte Sicherung: %1.</translation>
+        <source>Last verified backup: %1.</source>
+        <translation>Letzte geprüfte Sicherung: %1.</translation>
     </message>
 </context>
 <context>
@@ -4477,7 +4517,7 @@
     </message>
     <message>
         <source>Take an entry of this step back</source>
-        <translation>Einen Eintrag dieses Schritts zurücknehmen</translation>
+        <translation>Eintrag dieses Schritts zurücknehmen</translation>
     </message>
     <message>
         <source>Hand the job over</source>
@@ -4486,10 +4526,6 @@
     <message>
         <source>Hours per stage</source>
         <translation>Stunden je Abschnitt</translation>
-    </message>
-    <message>
-        <source>Park the job</source>
-        <translation>Auftrag zurückstellen</translation>
     </message>
     <message>
         <source>Keypad for gloves (F4)</source>
@@ -4540,10 +4576,6 @@
         <translation>Was soll %1 wissen?</translation>
     </message>
     <message>
-        <source>Hand over</source>
-        <translation>Übergeben</translation>
-    </message>
-    <message>
         <source>Who goes on with this job?</source>
         <translation>Wer macht mit diesem Auftrag weiter?</translation>
     </message>
@@ -4552,8 +4584,8 @@
         <translation>Achtung</translation>
     </message>
     <message>
-        <source>May have moved while the job lay, so it is asked again: %1.</source>
-        <translation>Kann sich verändert haben, während der Auftrag lag, deshalb noch einmal gefragt: %1.</translation>
+        <source>%1 steps may have moved while the job lay and are asked again.</source>
+        <translation>%1 Schritte können sich verändert haben, während der Auftrag lag, und werden noch einmal gefragt.</translation>
     </message>
     <message>
         <source>Parked, waiting for %1</source>
@@ -4568,8 +4600,8 @@
         <translation>Weiter</translation>
     </message>
     <message>
-        <source>Last: %1, %2, %3</source>
-        <translation>Zuletzt: %1, %2, %3</translation>
+        <source>Last: %1 · %2 · %3</source>
+        <translation>Zuletzt: %1 · %2 · %3</translation>
     </message>
     <message>
         <source>parked</source>
@@ -4594,6 +4626,22 @@
     <message>
         <source>Copy the list</source>
         <translation>Liste kopieren</translation>
+    </message>
+    <message>
+        <source>Sealed, %1</source>
+        <translation>Versiegelt, %1</translation>
+    </message>
+    <message>
+        <source>by %1</source>
+        <translation>von %1</translation>
+    </message>
+    <message>
+        <source>Look again: %1</source>
+        <translation>Noch einmal ansehen: %1</translation>
+    </message>
+    <message>
+        <source>One step may have moved while the job lay and is asked again.</source>
+        <translation>Ein Schritt kann sich verändert haben, während der Auftrag lag, und wird noch einmal gefragt.</translation>
     </message>
 </context>
 <context>
@@ -4736,8 +4784,8 @@
         <translation>, Charge %1</translation>
     </message>
     <message>
-        <source>A field that is left blank is as the spec sheet has it, as shown pale in it.</source>
-        <translation>Ein leeres Feld gilt, wie das Datenblatt es hat und wie es blass darin steht.</translation>
+        <source>Left blank, it is as in the spec sheet: number %1, quantity %2.</source>
+        <translation>Leer gelassen gilt das Datenblatt: Nummer %1, Anzahl %2.</translation>
     </message>
     <message>
         <source>Keep the parts, or clear the fields.</source>
@@ -4764,12 +4812,8 @@
         <translation>gespeichert: %1, %2</translation>
     </message>
     <message>
-        <source>Renewed: keep it</source>
+        <source>Renewed: save</source>
         <translation>Erneuert: speichern</translation>
-    </message>
-    <message>
-        <source>Renewed: keep them</source>
-        <translation>Erneuert: alle speichern</translation>
     </message>
 </context>
 <context>
@@ -4916,8 +4960,8 @@
 <context>
     <name>shimwright::bench::ShimChoice</name>
     <message>
-        <source>Leave it as it is</source>
-        <translation>So lassen</translation>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
     </message>
 </context>
 <context>
@@ -4941,6 +4985,14 @@
     <message>
         <source>Sign as technician</source>
         <translation>Als Techniker unterschreiben</translation>
+    </message>
+    <message>
+        <source>Signed. Ctrl Enter goes on.</source>
+        <translation>Unterschrieben. Strg Enter geht weiter.</translation>
+    </message>
+    <message>
+        <source>To sign: Ctrl Enter.</source>
+        <translation>Unterschreiben: Strg Enter.</translation>
     </message>
 </context>
 <context>
@@ -5023,6 +5075,10 @@
     <message>
         <source>%1: %2, %3</source>
         <translation>%1: %2, %3</translation>
+    </message>
+    <message>
+        <source>Completed: key 1. Aborted: key 2.</source>
+        <translation>Abgeschlossen: Taste 1. Abgebrochen: Taste 2.</translation>
     </message>
 </context>
 <context>
@@ -5171,7 +5227,7 @@
     </message>
     <message>
         <source>closed</source>
-        <translation>geschlossen</translation>
+        <translation>abgeschlossen</translation>
     </message>
     <message>
         <source>vehicle number</source>
@@ -5404,7 +5460,7 @@
     </message>
     <message>
         <source>New job for it</source>
-        <translation>Neuer Auftrag dazu</translation>
+        <translation>Neuer Auftrag für dieses Fahrzeug</translation>
     </message>
     <message>
         <source>Take up</source>
@@ -5526,7 +5582,7 @@
     </message>
     <message>
         <source>Sealed. Whole, and signed with keys of this workshop.</source>
-        <translation>Versiegelt. Heil, und unterschrieben mit Schlüsseln dieser Werkstatt.</translation>
+        <translation>Versiegelt. Unversehrt und unterschrieben mit Schlüsseln dieser Werkstatt.</translation>
     </message>
     <message>
         <source>Add to it</source>
@@ -5751,7 +5807,7 @@
     <name>shimwright::shell::HindrancePage</name>
     <message>
         <source>The store does not open</source>
-        <translation>Der Datenbestand öffnet sich nicht</translation>
+        <translation>Der Datenbestand lässt sich nicht öffnen</translation>
     </message>
     <message>
         <source>Try again</source>
@@ -5763,11 +5819,11 @@
     </message>
     <message>
         <source>Break the lock</source>
-        <translation>Sperre brechen</translation>
+        <translation>Sperre aufheben</translation>
     </message>
     <message>
         <source>That program is gone: break its lock</source>
-        <translation>Jenes Programm ist weg: Sperre brechen</translation>
+        <translation>Jenes Programm ist weg: Sperre aufheben</translation>
     </message>
     <message>
         <source>Somebody</source>
@@ -5775,11 +5831,11 @@
     </message>
     <message>
         <source>%1, on %2, since %3</source>
-        <translation>%1, auf %2, seit %3</translation>
+        <translation>%1, auf dem Rechner %2, seit %3</translation>
     </message>
     <message>
         <source>Program number %1 holds the lock. Ask there first: where two programs write in one store, entries are lost. Break the lock only where that program or its machine is gone.</source>
-        <translation>Programm Nummer %1 hält die Sperre. Zuerst dort fragen: wo zwei Programme in einen Datenbestand schreiben, gehen Einträge verloren. Die Sperre nur brechen, wenn jenes Programm oder sein Rechner weg ist.</translation>
+        <translation>Programm Nummer %1 hält die Sperre. Zuerst dort fragen: wo zwei Programme in einen Datenbestand schreiben, gehen Einträge verloren. Die Sperre nur aufheben, wenn jenes Programm oder sein Rechner weg ist.</translation>
     </message>
     <message>
         <source>The last backup</source>
@@ -6006,7 +6062,7 @@
     </message>
     <message>
         <source>Leave it</source>
-        <translation>Lassen</translation>
+        <translation>Abbrechen</translation>
     </message>
     <message>
         <source>The demonstration is deleted; it can be made anew at any time.</source>
@@ -6085,8 +6141,8 @@
 <context>
     <name>shimwright::widgets::Keypad</name>
     <message>
-        <source>back</source>
-        <translation>zurück</translation>
+        <source>delete</source>
+        <translation>löschen</translation>
     </message>
     <message>
         <source>Enter</source>
@@ -6466,7 +6522,7 @@
     </message>
     <message>
         <source>Leave as it was</source>
-        <translation>Lassen, wie es war</translation>
+        <translation>Abbrechen</translation>
     </message>
 </context>
 <context>
@@ -6560,15 +6616,15 @@
     <name>shimwright::workshop::InstrumentsSection</name>
     <message>
         <source>Set up as for a float, at one marked spot. Set zero, lift until it stops, read, let down. Enter the lift; do it ten times, by the same hand.</source>
-        <translation>Aufbauen wie für ein Lüftspiel, an einem gezeichneten Messpunkt. Null einstellen, anheben bis zum Anschlag, ablesen, ablassen. Den Hub eingeben; zehnmal, von derselben Hand.</translation>
+        <translation>Aufbauen wie für ein Lüftspiel, an einem markierten Messpunkt. Null einstellen, anheben bis zum Anschlag, ablesen, ablassen. Den Hub eingeben; zehnmal, von derselben Hand.</translation>
     </message>
     <message>
         <source>Measure one depth at one marked place, lifting the gauge off each time. Ten times.</source>
-        <translation>Eine Tiefe an einer gezeichneten Stelle messen, das Tiefenmaß jedes Mal abheben. Zehnmal.</translation>
+        <translation>Eine Tiefe an einer markierten Stelle messen, das Tiefenmaß jedes Mal abheben. Zehnmal.</translation>
     </message>
     <message>
         <source>Measure one shim at one marked place, opening the micrometer each time. Ten times.</source>
-        <translation>Eine Passscheibe an einer gezeichneten Stelle messen, die Messschraube jedes Mal öffnen. Zehnmal.</translation>
+        <translation>Eine Passscheibe an einer markierten Stelle messen, die Messschraube jedes Mal öffnen. Zehnmal.</translation>
     </message>
     <message>
         <source>Release it on the tester at one setting and enter what the tester shows. Ten times.</source>
@@ -6592,7 +6648,7 @@
     </message>
     <message>
         <source>Keep this first, or leave it as it was.</source>
-        <translation>Zuerst speichern oder lassen, wie es war.</translation>
+        <translation>Zuerst speichern oder abbrechen.</translation>
     </message>
     <message>
         <source>Kept.</source>
@@ -6721,7 +6777,7 @@
     </message>
     <message>
         <source>Keep this first, or leave it as it was.</source>
-        <translation>Zuerst speichern oder lassen, wie es war.</translation>
+        <translation>Zuerst speichern oder abbrechen.</translation>
     </message>
     <message>
         <source>Kept.</source>
@@ -6983,7 +7039,7 @@
     </message>
     <message>
         <source>Not kept yet, %1 to be filled in or put right: %2</source>
-        <translation>Noch nicht gespeichert, %1 auszufüllen oder richtigzustellen: %2</translation>
+        <translation>Noch nicht gespeichert, %1 auszufüllen oder zu berichtigen: %2</translation>
     </message>
 </context>
 <context>
@@ -7157,7 +7213,7 @@
     </message>
     <message>
         <source>Order at so many or fewer</source>
-        <translation>Bestellen ab so wenigen</translation>
+        <translation>Nachbestellen bei höchstens</translation>
     </message>
     <message>
         <source>Blank: the count of before stays, %1.</source>
@@ -7262,7 +7318,7 @@
     </message>
     <message>
         <source>Keep this first, or leave it as it was.</source>
-        <translation>Zuerst speichern oder lassen, wie es war.</translation>
+        <translation>Zuerst speichern oder abbrechen.</translation>
     </message>
     <message>
         <source>Kept.</source>
@@ -8050,7 +8106,7 @@
     </message>
     <message>
         <source>From</source>
-        <translation>Aus</translation>
+        <translation>Quelle</translation>
     </message>
     <message>
         <source>Limits of readings</source>
@@ -8306,7 +8362,7 @@
     </message>
     <message>
         <source>Used by 1 job, which is closed.</source>
-        <translation>Genutzt von 1 Auftrag, geschlossen.</translation>
+        <translation>Genutzt von 1 Auftrag, abgeschlossen.</translation>
     </message>
     <message>
         <source>Used by 1 job, which is open.</source>

@@ -267,19 +267,19 @@
     </message>
     <message>
         <source>lower</source>
-        <translation>inférieur</translation>
+        <translation>disque inférieur</translation>
     </message>
     <message>
         <source>upper</source>
-        <translation>supérieur</translation>
+        <translation>disque supérieur</translation>
     </message>
     <message>
         <source>final float %1 mm</source>
-        <translation>jeu final %1 mm</translation>
+        <translation>jeu final&#xa0;: %1 mm</translation>
     </message>
     <message>
         <source>float %1 mm so far</source>
-        <translation>jeu jusqu’ici %1 mm</translation>
+        <translation>jeu jusqu’ici&#xa0;: %1 mm</translation>
     </message>
     <message>
         <source>teach-in at attempt %1</source>
@@ -287,15 +287,15 @@
     </message>
     <message>
         <source>Job %1 of this vehicle is not finished.</source>
-        <translation>L’intervention %1 de ce véhicule n’est pas terminée.</translation>
+        <translation>L’intervention %1 de ce véhicule n’est pas clôturée.</translation>
     </message>
     <message>
         <source>Take it up on the bench if this is the same work.</source>
         <translation>La reprendre à l’établi si c’est le même travail.</translation>
     </message>
     <message>
-        <source>limits %1 to %2</source>
-        <translation>limites %1 à %2</translation>
+        <source>limits %1 to %2 mm</source>
+        <translation>limites %1 à %2 mm</translation>
     </message>
     <message>
         <source> If the float stays: fit %1, expected %2 ± %3 mm (95 %), %4 to be inside at every spot.</source>
@@ -350,8 +350,8 @@
         <translation>La cale reste</translation>
     </message>
     <message>
-        <source>Seat the %1 again, then measure once more</source>
-        <translation>Remettre en place (%1), puis remesurer</translation>
+        <source>Seat the large bearing again, then measure once more</source>
+        <translation>Remettre la grande butée en place, puis remesurer</translation>
     </message>
     <message>
         <source>Measure each spot once more</source>
@@ -394,12 +394,12 @@
         <translation>Les essais disent toujours autre chose&#xa0;; la butée a été remise en place et le jeu est resté. </translation>
     </message>
     <message>
-        <source>Spread %1, allowed %2</source>
-        <translation>Dispersion %1, permise %2</translation>
+        <source>Spread %1 mm, allowed %2 mm</source>
+        <translation>Dispersion %1 mm, permise %2 mm</translation>
     </message>
     <message>
-        <source>; the disc stands highest at %1°, tilt %2.</source>
-        <translation>&#xa0;; le disque est le plus haut à %1°, inclinaison %2.</translation>
+        <source>; the disc stands highest at %1° clockwise from spot 1, tilt %2 mm.</source>
+        <translation>&#xa0;; le disque est le plus haut à %1° dans le sens horaire depuis le point 1, inclinaison %2 mm.</translation>
     </message>
     <message>
         <source>: no tilt.</source>
@@ -427,11 +427,11 @@
     </message>
     <message>
         <source>ruled out by trial %1</source>
-        <translation>exclue par l’essai %1</translation>
+        <translation>exclusion par l’essai %1</translation>
     </message>
     <message>
         <source>ruled out by trials %1</source>
-        <translation>exclue par les essais %1</translation>
+        <translation>exclusion par les essais %1</translation>
     </message>
     <message>
         <source>not in the tray</source>
@@ -615,7 +615,7 @@
     </message>
     <message>
         <source>snug</source>
-        <translation>juste</translation>
+        <translation>ajusté</translation>
     </message>
     <message>
         <source>loose</source>
@@ -719,11 +719,11 @@
     </message>
     <message>
         <source>lower float</source>
-        <translation>jeu inférieur</translation>
+        <translation>jeu, disque inf.</translation>
     </message>
     <message>
         <source>upper float</source>
-        <translation>jeu supérieur</translation>
+        <translation>jeu, disque sup.</translation>
     </message>
     <message>
         <source>Note: %1</source>
@@ -828,6 +828,22 @@
     <message>
         <source>%1 (one-time: renewed at every assembly)</source>
         <translation>%1 (à usage unique&#xa0;: remplacée à chaque montage)</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1&#xa0;: %2</translation>
+    </message>
+    <message>
+        <source>Seat the small bearing again, then measure once more</source>
+        <translation>Remettre la petite butée en place, puis remesurer</translation>
+    </message>
+    <message>
+        <source>shim, large bearing</source>
+        <translation>cale, grande butée</translation>
+    </message>
+    <message>
+        <source>shim, small bearing</source>
+        <translation>cale, petite butée</translation>
     </message>
 </context>
 <context>
@@ -1093,7 +1109,7 @@
     </message>
     <message>
         <source>Trials and float disagree: both cannot be right with {0} fitted. Seat the {1} again and measure once more before the pack comes off.</source>
-        <translation>Les essais et le jeu se contredisent&#xa0;: avec {0} les deux ne peuvent pas être justes. Remettre la butée en place ({1}) et mesurer encore une fois avant de déposer le bloc.</translation>
+        <translation>Les essais et le jeu se contredisent&#xa0;: avec {0} les deux ne peuvent pas être vrais. Remettre la butée en place ({1}) et mesurer encore une fois avant de déposer le bloc.</translation>
     </message>
     <message>
         <source>The spots differ by {0} mm, allowed {1} mm: a seat or a tilt, no shim cures it. Seat the {2} again and measure once more.</source>
@@ -1153,7 +1169,7 @@
     </message>
     <message>
         <source>This job is signed and closed: nothing in it changes any more.</source>
-        <translation>Cette intervention est signée et close&#xa0;: plus rien n’y change.</translation>
+        <translation>Cette intervention est signée et clôturée&#xa0;: plus rien n’y change.</translation>
     </message>
     <message>
         <source>This job is parked, waiting for {0}: take it up first.</source>
@@ -2292,11 +2308,11 @@
     </message>
     <message>
         <source>Open job: not finished; next is “{0}”.</source>
-        <translation>Intervention ouverte&#xa0;: non terminée&#xa0;; ensuite «&#xa0;{0}&#xa0;».</translation>
+        <translation>Intervention ouverte&#xa0;: non clôturée&#xa0;; ensuite «&#xa0;{0}&#xa0;».</translation>
     </message>
     <message>
         <source>Open job: not finished.</source>
-        <translation>Intervention ouverte&#xa0;: non terminée.</translation>
+        <translation>Intervention ouverte&#xa0;: non clôturée.</translation>
     </message>
     <message>
         <source>by depth, details below</source>
@@ -2540,7 +2556,7 @@
     </message>
     <message>
         <source>snug</source>
-        <translation>juste</translation>
+        <translation>ajusté</translation>
     </message>
     <message>
         <source>loose</source>
@@ -2624,7 +2640,7 @@
     </message>
     <message>
         <source>Shim ________ tight / snug / loose · Shim ________ tight / snug / loose</source>
-        <translation>Cale ________ serré / juste / libre · Cale ________ serré / juste / libre</translation>
+        <translation>Cale ________ serré / ajusté / libre · Cale ________ serré / ajusté / libre</translation>
     </message>
     <message>
         <source>Depths ____________  ____________ mm · reference ____________ mm</source>
@@ -2955,7 +2971,7 @@
     </message>
     <message>
         <source>The last step has to be one of the kind &apos;sign&apos;, since signing closes the job; add it.</source>
-        <translation>La dernière étape doit être du type «&#xa0;sign&#xa0;», car la signature clôt l’intervention&#xa0;; l’ajouter.</translation>
+        <translation>La dernière étape doit être du type «&#xa0;sign&#xa0;», car la signature clôture l’intervention&#xa0;; l’ajouter.</translation>
     </message>
     <message>
         <source>A number from {0} to {1} has to stand here.</source>
@@ -3407,7 +3423,7 @@
     </message>
     <message>
         <source>Snug band: how far below the seat a shim still feels snug</source>
-        <translation>Plage «&#xa0;juste&#xa0;»&#xa0;: jusqu’où sous l’assise une cale se sent encore juste</translation>
+        <translation>Plage «&#xa0;ajusté&#xa0;»&#xa0;: jusqu’où sous l’assise une cale se sent encore ajustée</translation>
     </message>
     <message>
         <source>Feel, standard uncertainty</source>
@@ -3850,16 +3866,16 @@
 <context>
     <name>shimwright::bench::AskBox</name>
     <message>
-        <source>Leave it</source>
-        <translation>Laisser</translation>
+        <source>Cancel</source>
+        <translation>Annuler</translation>
     </message>
     <message>
         <source>In your words</source>
         <translation>En quelques mots</translation>
     </message>
     <message>
-        <source>Park this job</source>
-        <translation>Mettre cette intervention en attente</translation>
+        <source>Park job</source>
+        <translation>Mettre en attente</translation>
     </message>
     <message>
         <source>What does it wait for?</source>
@@ -3874,16 +3890,20 @@
         <translation>Copier la liste</translation>
     </message>
     <message>
-        <source>Park the job</source>
-        <translation>Mettre en attente</translation>
-    </message>
-    <message>
         <source>Until when (may stay blank)</source>
         <translation>Jusqu’à quand (peut rester vide)</translation>
     </message>
     <message>
         <source>year-month-day</source>
         <translation>année-mois-jour</translation>
+    </message>
+    <message>
+        <source>Ctrl Enter</source>
+        <translation>Ctrl Entrée</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Fermer</translation>
     </message>
 </context>
 <context>
@@ -3916,12 +3936,20 @@
         <source>Say in a few words what is not in order, then press Enter.</source>
         <translation>Dire en quelques mots ce qui n’est pas conforme, puis appuyer sur Entrée.</translation>
     </message>
+    <message>
+        <source>Answer with key 1 or key 2.</source>
+        <translation>Répondre par la touche 1 ou 2.</translation>
+    </message>
 </context>
 <context>
     <name>shimwright::bench::ChoosePage</name>
     <message>
         <source>key %1</source>
         <translation>touche %1</translation>
+    </message>
+    <message>
+        <source>Answer with a key from 1 to %1.</source>
+        <translation>Répondre par une touche de 1 à %1.</translation>
     </message>
 </context>
 <context>
@@ -3958,8 +3986,8 @@
         <translation>Profondeur, endroit %1</translation>
     </message>
     <message>
-        <source>Measure the depths, then the reference: the sum is made when they are kept.</source>
-        <translation>Mesurer les profondeurs, puis la référence&#xa0;: le calcul se fait à l’enregistrement.</translation>
+        <source>Type each value and press Enter; the sum follows.</source>
+        <translation>Saisir chaque valeur et appuyer sur Entrée&#xa0;; la somme suit.</translation>
     </message>
     <message>
         <source>Read it on the pack again.</source>
@@ -4037,12 +4065,24 @@
         <source>Take %1 for this reason</source>
         <translation>Prendre %1 pour ce motif</translation>
     </message>
+    <message>
+        <source>Measure again</source>
+        <translation>Mesurer à nouveau</translation>
+    </message>
 </context>
 <context>
     <name>shimwright::bench::DoPage</name>
     <message>
         <source>Done</source>
         <translation>Fait</translation>
+    </message>
+    <message>
+        <source>Done. Ctrl Enter goes on.</source>
+        <translation>Fait. Ctrl Entrée continue.</translation>
+    </message>
+    <message>
+        <source>When it is done: Ctrl Enter.</source>
+        <translation>Une fois fait&#xa0;: Ctrl Entrée.</translation>
     </message>
 </context>
 <context>
@@ -4116,7 +4156,7 @@
     </message>
     <message>
         <source>Seat again</source>
-        <translation>Remettre en place</translation>
+        <translation>Remettre la butée en place</translation>
     </message>
     <message>
         <source>Change the shim</source>
@@ -4189,11 +4229,11 @@
     </message>
     <message>
         <source>Snug</source>
-        <translation>Juste</translation>
+        <translation>Ajusté</translation>
     </message>
     <message>
         <source>enters with drag · key 2</source>
-        <translation>entre avec frottement · touche 2</translation>
+        <translation>entre en frottant · touche 2</translation>
     </message>
     <message>
         <source>Loose</source>
@@ -4205,7 +4245,7 @@
     </message>
     <message>
         <source>Two trials cannot both be right</source>
-        <translation>Deux essais ne peuvent pas être justes tous les deux</translation>
+        <translation>Deux essais ne peuvent pas être vrais tous les deux</translation>
     </message>
     <message>
         <source>Press a shim below to try it again.</source>
@@ -4374,12 +4414,12 @@
         <translation>Rien&#xa0;: instruments, assortiments et sauvegarde sont comme il faut.</translation>
     </message>
     <message>
-        <source>none known</source>
-        <translation>aucune connue</translation>
+        <source>Every entry is on disk before it shows as saved.</source>
+        <translation>Chaque entrée est sur le disque avant de paraître enregistrée.</translation>
     </message>
     <message>
-        <source>Every entry is on disk before it shows as saved. Last verified backup: %1.</source>
-        <translation>Chaque entrée est sur le disque avant de paraître enregistrée. Dernière sauvegarde vérifiée&#xa0;: %1.</translation>
+        <source>Last verified backup: %1.</source>
+        <translation>Dernière sauvegarde vérifiée&#xa0;: %1.</translation>
     </message>
 </context>
 <context>
@@ -4429,7 +4469,7 @@
     </message>
     <message>
         <source>More...</source>
-        <translation>Plus...</translation>
+        <translation>Autres...</translation>
     </message>
     <message>
         <source>Go on with reason...</source>
@@ -4488,10 +4528,6 @@
         <translation>Heures par phase</translation>
     </message>
     <message>
-        <source>Park the job</source>
-        <translation>Mettre en attente</translation>
-    </message>
-    <message>
         <source>Keypad for gloves (F4)</source>
         <translation>Pavé numérique pour gants (F4)</translation>
     </message>
@@ -4505,7 +4541,7 @@
     </message>
     <message>
         <source>More</source>
-        <translation>Plus</translation>
+        <translation>Autres</translation>
     </message>
     <message>
         <source>%1: %2 h %3 min</source>
@@ -4540,10 +4576,6 @@
         <translation>Que doit savoir %1&#xa0;?</translation>
     </message>
     <message>
-        <source>Hand over</source>
-        <translation>Transmettre</translation>
-    </message>
-    <message>
         <source>Who goes on with this job?</source>
         <translation>Qui continue cette intervention&#xa0;?</translation>
     </message>
@@ -4552,8 +4584,8 @@
         <translation>Attention</translation>
     </message>
     <message>
-        <source>May have moved while the job lay, so it is asked again: %1.</source>
-        <translation>A pu bouger pendant l’attente, donc demandé à nouveau&#xa0;: %1.</translation>
+        <source>%1 steps may have moved while the job lay and are asked again.</source>
+        <translation>%1 étapes ont pu bouger pendant l’attente et sont demandées à nouveau.</translation>
     </message>
     <message>
         <source>Parked, waiting for %1</source>
@@ -4568,8 +4600,8 @@
         <translation>Continuer</translation>
     </message>
     <message>
-        <source>Last: %1, %2, %3</source>
-        <translation>Dernière&#xa0;: %1, %2, %3</translation>
+        <source>Last: %1 · %2 · %3</source>
+        <translation>Dernière entrée&#xa0;: %1 · %2 · %3</translation>
     </message>
     <message>
         <source>parked</source>
@@ -4594,6 +4626,22 @@
     <message>
         <source>Copy the list</source>
         <translation>Copier la liste</translation>
+    </message>
+    <message>
+        <source>Sealed, %1</source>
+        <translation>Scellée, %1</translation>
+    </message>
+    <message>
+        <source>by %1</source>
+        <translation>par %1</translation>
+    </message>
+    <message>
+        <source>Look again: %1</source>
+        <translation>Revoir&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>One step may have moved while the job lay and is asked again.</source>
+        <translation>Une étape a pu bouger pendant l’attente et est demandée à nouveau.</translation>
     </message>
 </context>
 <context>
@@ -4736,8 +4784,8 @@
         <translation>, lot %1</translation>
     </message>
     <message>
-        <source>A field that is left blank is as the spec sheet has it, as shown pale in it.</source>
-        <translation>Un champ laissé vide vaut ce qu’indique la fiche technique, montré en pâle dedans.</translation>
+        <source>Left blank, it is as in the spec sheet: number %1, quantity %2.</source>
+        <translation>Laissé vide, comme dans la fiche technique&#xa0;: numéro %1, quantité %2.</translation>
     </message>
     <message>
         <source>Keep the parts, or clear the fields.</source>
@@ -4764,12 +4812,8 @@
         <translation>enregistré&#xa0;: %1, %2</translation>
     </message>
     <message>
-        <source>Renewed: keep it</source>
-        <translation>Remplacée&#xa0;: enregistrer</translation>
-    </message>
-    <message>
-        <source>Renewed: keep them</source>
-        <translation>Remplacées&#xa0;: enregistrer</translation>
+        <source>Renewed: save</source>
+        <translation>Remplacé&#xa0;: enregistrer</translation>
     </message>
 </context>
 <context>
@@ -4916,8 +4960,8 @@
 <context>
     <name>shimwright::bench::ShimChoice</name>
     <message>
-        <source>Leave it as it is</source>
-        <translation>Laisser tel quel</translation>
+        <source>Cancel</source>
+        <translation>Annuler</translation>
     </message>
 </context>
 <context>
@@ -4941,6 +4985,14 @@
     <message>
         <source>Sign as technician</source>
         <translation>Signer comme technicien</translation>
+    </message>
+    <message>
+        <source>Signed. Ctrl Enter goes on.</source>
+        <translation>Signé. Ctrl Entrée continue.</translation>
+    </message>
+    <message>
+        <source>To sign: Ctrl Enter.</source>
+        <translation>Pour signer&#xa0;: Ctrl Entrée.</translation>
     </message>
 </context>
 <context>
@@ -5023,6 +5075,10 @@
     <message>
         <source>%1: %2, %3</source>
         <translation>%1&#xa0;: %2, %3</translation>
+    </message>
+    <message>
+        <source>Completed: key 1. Aborted: key 2.</source>
+        <translation>Terminé&#xa0;: touche 1. Interrompu&#xa0;: touche 2.</translation>
     </message>
 </context>
 <context>
@@ -5171,7 +5227,7 @@
     </message>
     <message>
         <source>closed</source>
-        <translation>close</translation>
+        <translation>clôturée</translation>
     </message>
     <message>
         <source>vehicle number</source>
@@ -5404,7 +5460,7 @@
     </message>
     <message>
         <source>New job for it</source>
-        <translation>Nouvelle pour lui</translation>
+        <translation>Nouvelle intervention</translation>
     </message>
     <message>
         <source>Take up</source>
@@ -5684,7 +5740,7 @@
     </message>
     <message>
         <source>Address, as on the record</source>
-        <translation>Adresse, comme au rapport</translation>
+        <translation>Adresse, telle qu’au rapport</translation>
     </message>
     <message>
         <source>First person: name</source>
@@ -6006,7 +6062,7 @@
     </message>
     <message>
         <source>Leave it</source>
-        <translation>Laisser</translation>
+        <translation>Annuler</translation>
     </message>
     <message>
         <source>The demonstration is deleted; it can be made anew at any time.</source>
@@ -6085,8 +6141,8 @@
 <context>
     <name>shimwright::widgets::Keypad</name>
     <message>
-        <source>back</source>
-        <translation>retour</translation>
+        <source>delete</source>
+        <translation>effacer</translation>
     </message>
     <message>
         <source>Enter</source>
@@ -6222,7 +6278,7 @@
     </message>
     <message>
         <source>%1: ruled out</source>
-        <translation>%1&#xa0;: exclue</translation>
+        <translation>%1&#xa0;: exclues</translation>
     </message>
     <message>
         <source>%1: %2</source>
@@ -6466,7 +6522,7 @@
     </message>
     <message>
         <source>Leave as it was</source>
-        <translation>Laisser comme avant</translation>
+        <translation>Annuler</translation>
     </message>
 </context>
 <context>
@@ -6592,7 +6648,7 @@
     </message>
     <message>
         <source>Keep this first, or leave it as it was.</source>
-        <translation>L’enregistrer d’abord, ou le laisser comme avant.</translation>
+        <translation>L’enregistrer d’abord, ou annuler.</translation>
     </message>
     <message>
         <source>Kept.</source>
@@ -6721,7 +6777,7 @@
     </message>
     <message>
         <source>Keep this first, or leave it as it was.</source>
-        <translation>L’enregistrer d’abord, ou le laisser comme avant.</translation>
+        <translation>L’enregistrer d’abord, ou annuler.</translation>
     </message>
     <message>
         <source>Kept.</source>
@@ -7262,7 +7318,7 @@
     </message>
     <message>
         <source>Keep this first, or leave it as it was.</source>
-        <translation>L’enregistrer d’abord, ou le laisser comme avant.</translation>
+        <translation>L’enregistrer d’abord, ou annuler.</translation>
     </message>
     <message>
         <source>Kept.</source>
@@ -8126,7 +8182,7 @@
     </message>
     <message>
         <source>Snug band</source>
-        <translation>Plage «&#xa0;juste&#xa0;»</translation>
+        <translation>Plage «&#xa0;ajusté&#xa0;»</translation>
     </message>
     <message>
         <source>Feel, standard uncertainty</source>
@@ -8306,7 +8362,7 @@
     </message>
     <message>
         <source>Used by 1 job, which is closed.</source>
-        <translation>Utilisée par 1 intervention, close.</translation>
+        <translation>Utilisée par 1 intervention, clôturée.</translation>
     </message>
     <message>
         <source>Used by 1 job, which is open.</source>

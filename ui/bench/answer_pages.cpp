@@ -1,6 +1,8 @@
 #include "answer_pages.h"
 
+#include <QCoreApplication>
 #include <QLineEdit>
+#include <algorithm>
 
 #include "job_words.h"
 #include "reading_words.h"
@@ -38,9 +40,14 @@ Button* answer_button(const QString& text, const QString& name, QWidget* parent)
 }  // namespace
 
 AnswerPage::AnswerPage(Workbench& bench, const sheet::Step& step, QWidget* parent)
-    : StepPage(bench, step, parent), column_(widgets::lay<QVBoxLayout>(this, 14)), kept_(child_of<KeptLine>(this)) {
+    : StepPage(bench, step, parent),
+      column_(widgets::lay<QVBoxLayout>(this, 14)),
+      kept_(child_of<KeptLine>(this)),
+      keys_(child_of<KeyLine>(this)) {
   kept_->setObjectName(QStringLiteral("kept"));
   column_->addWidget(kept_);
+  column_->addWidget(keys_, 0, Qt::AlignLeft);
+  setFocusProxy(keys_);
 }
 
 const job::Entry* AnswerPage::answer() const {
@@ -60,7 +67,7 @@ QString AnswerPage::words_of(const job::EntryBody& body) const {
   QString words = answer_words(body);
   const auto* checked = std::get_if<job::Checked>(&body);
   if (checked != nullptr && checked->in_order && !checked->finding.empty()) {
-    words += QStringLiteral(": ") + qt(checked->finding);
+    words = QCoreApplication::translate("bench", "%1: %2").arg(words, qt(checked->finding));
   }
   return words;
 }
@@ -75,6 +82,8 @@ void AnswerPage::refresh() {
     }
   }
   kept_->show_words(mark_of(step_state()), words, std::holds_alternative<job::Held>(step_state()));
+  keys_->setText(key_words());
+  keys_->setVisible(!state().closed && !state().parked);
 }
 
 DoPage::DoPage(Workbench& bench, const sheet::Step& step, QWidget* parent) : AnswerPage(bench, step, parent) {
@@ -88,21 +97,26 @@ std::vector<FootAction> DoPage::actions() {
   return {{"take", tr("Done"), [this] { send(job::DoStep{step().id}); }, true}};
 }
 
+QString DoPage::key_words() const {
+  return job::passed(step_state()) ? tr("Done. Ctrl Enter goes on.") : tr("When it is done: Ctrl Enter.");
+}
+
 CheckPage::CheckPage(Workbench& bench, const sheet::Step& step, QWidget* parent)
     : AnswerPage(bench, step, parent),
-      in_order_(answer_button(tr("In order"), QStringLiteral("in-order"), this)),
-      not_in_order_(answer_button(tr("Not in order"), QStringLiteral("not-in-order"), this)),
       words_(child_of<widgets::WordField>(this, tr("What you saw: needed where it is not in order"))),
       missing_(child_of<widgets::Text>(this, QString(), "error")),
+      in_order_(answer_button(tr("In order"), QStringLiteral("in-order"), this)),
+      not_in_order_(answer_button(tr("Not in order"), QStringLiteral("not-in-order"), this)),
       unsent_(child_of<UnsentBox>(this, tr("Say whether it is in order; the words are kept with the answer."))) {
   in_order_->set_keys(tr("key 1"));
   not_in_order_->set_keys(tr("key 2"));
-  auto* row = widgets::lay_in<QHBoxLayout>(column(), 16);
-  row->addWidget(in_order_);
-  row->addWidget(not_in_order_);
+  // Above the answers: what one of them needs is written before it is pressed.
   column()->addWidget(words_);
   words_->edit()->setObjectName(QStringLiteral("field-finding"));
   column()->addWidget(missing_);
+  auto* row = widgets::lay_in<QHBoxLayout>(column(), 16);
+  row->addWidget(in_order_, 1);
+  row->addWidget(not_in_order_, 1);
   column()->addWidget(unsent_);
   missing_->hide();
   connect(in_order_, &Button::clicked, this, [this] { press(true); });
@@ -121,6 +135,10 @@ CheckPage::CheckPage(Workbench& bench, const sheet::Step& step, QWidget* parent)
     emit look_changed();
   });
   refresh();
+}
+
+QString CheckPage::key_words() const {
+  return tr("Answer with key 1 or key 2.");
 }
 
 void CheckPage::refresh() {
@@ -207,6 +225,10 @@ ChoosePage::ChoosePage(Workbench& bench, const sheet::Step& step, QWidget* paren
   refresh();
 }
 
+QString ChoosePage::key_words() const {
+  return tr("Answer with a key from 1 to %1.").arg(std::min<std::size_t>(buttons_.size(), 9));
+}
+
 void ChoosePage::refresh() {
   AnswerPage::refresh();
   const job::Entry* given = answer();
@@ -244,13 +266,16 @@ void ChoosePage::choose(const std::string& id) {
 }
 
 SignPage::SignPage(Workbench& bench, const sheet::Step& step, QWidget* parent)
-    : AnswerPage(bench, step, parent), who_(child_of<widgets::Text>(this, QString(), "large")) {
+    : AnswerPage(bench, step, parent),
+      who_(child_of<widgets::Text>(this, QString(), "large")),
+      says_(child_of<widgets::Text>(
+          this,
+          tr("Signing says that the job is as its entries have it. The seal over the whole record comes later: it "
+             "is made with a PIN when the record is sealed."))) {
   who_->setObjectName(QStringLiteral("who-signs"));
+  says_->setObjectName(QStringLiteral("signing-says"));
   column()->addWidget(who_);
-  column()->addWidget(child_of<widgets::Text>(
-      this,
-      tr("Signing says that the job is as its entries have it. The seal over the whole record comes later: it is made "
-         "with a PIN when the record is sealed.")));
+  column()->addWidget(says_);
   connect(&bench, &Workbench::person_changed, this, [this] {
     refresh();
     emit look_changed();
@@ -268,6 +293,11 @@ void SignPage::refresh() {
   const QString name = qt(person.name + " (" + person.initials + ")");
   who_->setText(by_checker() ? tr("%1 signs as checker").arg(name) : tr("%1 signs as technician").arg(name));
   who_->setVisible(!job::passed(step_state()));
+  says_->setVisible(!state().sealed);
+}
+
+QString SignPage::key_words() const {
+  return job::passed(step_state()) ? tr("Signed. Ctrl Enter goes on.") : tr("To sign: Ctrl Enter.");
 }
 
 std::vector<FootAction> SignPage::actions() {

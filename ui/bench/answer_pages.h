@@ -8,8 +8,8 @@
 /// Steps answered with one press: do, check, choose, sign.
 namespace shimwright::bench {
 
-/// What these pages share: the answer that is kept. The page itself takes the focus, so that no Enter left over from
-/// the step before presses an answer.
+/// What these pages share: the answer that is kept, and the keys that answer. The line of the keys takes the focus, so
+/// that no Enter left over from the step before presses an answer.
 class AnswerPage : public StepPage {
   Q_OBJECT
 
@@ -24,12 +24,15 @@ class AnswerPage : public StepPage {
   /// The answer given last in this round; nullptr before there is one.
   [[nodiscard]] const job::Entry* answer() const;
   [[nodiscard]] bool answer_stands() const;
+  /// `Answer with key 1 or key 2.`
+  [[nodiscard]] virtual QString key_words() const = 0;
   /// What an answer of this page says.
   [[nodiscard]] virtual QString words_of(const job::EntryBody& body) const;
 
  private:
   QVBoxLayout* column_;
   KeptLine* kept_;
+  KeyLine* keys_;
 };
 
 class DoPage final : public AnswerPage {
@@ -38,6 +41,9 @@ class DoPage final : public AnswerPage {
  public:
   DoPage(Workbench& bench, const sheet::Step& step, QWidget* parent);
   [[nodiscard]] std::vector<FootAction> actions() override;
+
+ protected:
+  [[nodiscard]] QString key_words() const override;
 };
 
 class CheckPage final : public AnswerPage {
@@ -51,15 +57,18 @@ class CheckPage final : public AnswerPage {
   [[nodiscard]] bool commit() override;
   bool take_digit(int digit) override;
 
+ protected:
+  [[nodiscard]] QString key_words() const override;
+
  private:
   [[nodiscard]] bool say_answer(bool is_in_order, bool go_on);
   void press(bool is_in_order);
   void say_missing_words();
 
-  widgets::Button* in_order_;
-  widgets::Button* not_in_order_;
   widgets::WordField* words_;
   widgets::Text* missing_;
+  widgets::Button* in_order_;
+  widgets::Button* not_in_order_;
   UnsentBox* unsent_;
   bool waits_for_words_ = false;  ///< "not in order" was pressed before its words were there
 };
@@ -74,6 +83,7 @@ class ChoosePage final : public AnswerPage {
   bool take_digit(int digit) override;
 
  protected:
+  [[nodiscard]] QString key_words() const override;
   [[nodiscard]] QString words_of(const job::EntryBody& body) const override;
 
  private:
@@ -91,10 +101,14 @@ class SignPage final : public AnswerPage {
   void refresh() override;
   [[nodiscard]] std::vector<FootAction> actions() override;
 
+ protected:
+  [[nodiscard]] QString key_words() const override;
+
  private:
   [[nodiscard]] bool by_checker() const;
 
   widgets::Text* who_;
+  widgets::Text* says_;
 };
 
 }  // namespace shimwright::bench

@@ -4,6 +4,7 @@
 #include <QGuiApplication>
 #include <QKeyEvent>
 #include <QLineEdit>
+#include <algorithm>
 
 #include "shimwright/widgets/child.h"
 #include "shimwright/widgets/say.h"
@@ -28,6 +29,7 @@ QVBoxLayout* AskBox::begin(const QString& question) {
     content_->hide();
     content_->deleteLater();
   }
+  yes_ = nullptr;
   content_ = child_of<QWidget>(this);
   content_->hide();  // until it is complete: what is added to a shown widget is shown, and takes the focus, only later
   outer_->addWidget(content_);
@@ -35,18 +37,21 @@ QVBoxLayout* AskBox::begin(const QString& question) {
   auto* text = child_of<Text>(content_, question, "strong");
   column->addWidget(text);
   show();
+  emit asking_changed();
   return column;
 }
 
 void AskBox::add_buttons(QVBoxLayout* column, const QString& yes, const std::function<void()>& act) {
   auto* row = widgets::lay_in<QHBoxLayout>(column, 12);
-  auto* no = child_of<Button>(content_, tr("Leave it"));
+  auto* no = child_of<Button>(content_, tr("Cancel"));
   no->setObjectName(QStringLiteral("button-ask-no"));
   connect(no, &Button::clicked, this, &AskBox::leave);
   row->addWidget(no);
   row->addStretch(1);
   auto* button = child_of<Button>(content_, yes, Button::Kind::main);
   button->setObjectName(QStringLiteral("button-ask-yes"));
+  button->set_keys(tr("Ctrl Enter"));
+  yes_ = button;
   connect(button, &Button::clicked, this, act);
   row->addWidget(button);
 }
@@ -84,7 +89,7 @@ void AskBox::ask(const Ask& ask) {
 
 void AskBox::ask_parking(const std::vector<QString>& to_order,
                          const std::function<void(std::string waits_for, std::string due)>& answer) {
-  auto* column = begin(tr("Park this job"));
+  auto* column = begin(tr("Park job"));
   auto* waits = child_of<WordField>(content_, tr("What does it wait for?"));
   waits->edit()->setObjectName(QStringLiteral("field-waits-for"));
   auto* fields = widgets::lay_in<QHBoxLayout>(column, 12);
@@ -113,7 +118,7 @@ void AskBox::ask_parking(const std::vector<QString>& to_order,
     }
     answer(waits->text(), due->text());
   };
-  add_buttons(column, tr("Park the job"), act);
+  add_buttons(column, tr("Park job"), act);
   auto* yes = content_->findChild<Button*>(QStringLiteral("button-ask-yes"));
   connect(waits, &WordField::entered, due, [due] { due->edit()->setFocus(Qt::OtherFocusReason); });
   connect(due, &WordField::entered, yes, [yes] { yes->setFocus(Qt::OtherFocusReason); });
@@ -126,11 +131,16 @@ void AskBox::ask_pick(const QString& question, const std::vector<Pick>& picks) {
   const std::size_t columns = picks.size() > 5 ? 2 : 1;
   widgets::TurningRow* row = nullptr;
   Button* first = nullptr;
+  int widest = 0;
+  for (const Pick& pick : picks) {
+    widest = std::max(widest, Button(pick.text).sizeHint().width());
+  }
   for (std::size_t at = 0; at < picks.size(); ++at) {
     const Pick& pick = picks[at];
     auto* button = child_of<Button>(content_, pick.text);
     button->setObjectName(widgets::qt("button-pick-" + pick.name));
     button->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+    button->setMinimumWidth(widest);  // all alike, and a row that turns does so with the others
     connect(button, &Button::clicked, this, [this, act = pick.act] {
       leave();
       act();
@@ -139,7 +149,7 @@ void AskBox::ask_pick(const QString& question, const std::vector<Pick>& picks) {
     row->addWidget(button, 1);
     first = first == nullptr ? button : first;
   }
-  auto* no = child_of<Button>(content_, tr("Leave it"));
+  auto* no = child_of<Button>(content_, picks.empty() ? tr("Close") : tr("Cancel"));
   no->setObjectName(QStringLiteral("button-ask-no"));
   connect(no, &Button::clicked, this, &AskBox::leave);
   column->addWidget(no, 0, Qt::AlignLeft);
@@ -151,8 +161,22 @@ void AskBox::leave() {
   if (isHidden()) {
     return;
   }
-  hide();
+  put_away();
   emit left();
+}
+
+void AskBox::put_away() {
+  if (isHidden()) {
+    return;
+  }
+  hide();
+  emit asking_changed();
+}
+
+void AskBox::press_yes() {
+  if (asking() && yes_ != nullptr) {
+    yes_->click();
+  }
 }
 
 void AskBox::keyPressEvent(QKeyEvent* event) {

@@ -4,13 +4,15 @@
 #include <vector>
 
 #include <QFrame>
+#include <QPointer>
 
 #include "shimwright/bench/step_page.h"
 #include "shimwright/widgets/parts.h"
 
 namespace shimwright::bench {
 
-/// A question to the person, in place: asked one at a time, left with Escape or `Leave it`.
+/// A question to the person, in place: asked one at a time, left with Escape or `Cancel`. While it is open the main key
+/// answers it.
 class AskBox : public QFrame {
   Q_OBJECT
 
@@ -29,9 +31,14 @@ class AskBox : public QFrame {
   void ask_pick(const QString& question, const std::vector<Pick>& picks);
   [[nodiscard]] bool asking() const { return !isHidden(); }
   void leave();
+  /// Without left(): what asked is gone.
+  void put_away();
+  /// Presses the button that answers, where there is one.
+  void press_yes();
 
  signals:
   void left();
+  void asking_changed();
 
  protected:
   void keyPressEvent(QKeyEvent* event) override;
@@ -41,6 +48,7 @@ class AskBox : public QFrame {
   void add_buttons(QVBoxLayout* column, const QString& yes, const std::function<void()>& act);
 
   QWidget* content_ = nullptr;
+  QPointer<widgets::Button> yes_;
   QVBoxLayout* outer_;
 };
 

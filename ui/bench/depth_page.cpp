@@ -1,5 +1,6 @@
 #include "depth_page.h"
 
+#include <QGridLayout>
 #include <QVBoxLayout>
 #include <algorithm>
 
@@ -17,6 +18,13 @@ using widgets::child_of;
 using widgets::NumberField;
 using widgets::qt;
 
+namespace {
+
+constexpr int most_places = 8;  // made at once, so that Tab goes from place to place; shown as they are wanted
+constexpr int columns_of_places = 2;
+
+}  // namespace
+
 DepthPage::DepthPage(Workbench& bench, const sheet::Step& step, QWidget* parent) : StepPage(bench, step, parent) {
   auto* outer = widgets::lay<QVBoxLayout>(this, 12);
   choice_ = child_of<ShimChoice>(this);
@@ -26,7 +34,11 @@ DepthPage::DepthPage(Workbench& bench, const sheet::Step& step, QWidget* parent)
   left->setFixedWidth(340);
   row->addWidget(left);
   auto* fields_column = widgets::lay<QVBoxLayout>(left, 8);
-  places_ = widgets::lay_in<QVBoxLayout>(fields_column, 8);
+  // Two side by side, so that the stamp is in sight with them.
+  places_ = widgets::lay_in<QGridLayout>(fields_column, 8);
+  for (int column = 0; column < columns_of_places; ++column) {
+    places_->setColumnStretch(column, 1);
+  }
   build_fields(fields_column);
   fields_column->addStretch(1);
   card_ = child_of<DepthCard>(this);
@@ -42,14 +54,14 @@ DepthPage::DepthPage(Workbench& bench, const sheet::Step& step, QWidget* parent)
 void DepthPage::build_fields(QVBoxLayout* column) {
   const sheet::DepthSpec* spec = depth_spec();
   const int asked = spec == nullptr ? 2 : spec->places;
-  constexpr int most_places = 8;  // made at once, so that Tab goes from place to place; shown as they are wanted
   for (int place = 1; place <= std::max(asked, most_places); ++place) {
     add_place(place);
   }
   show_places(static_cast<std::size_t>(asked));
   reference_ = child_of<NumberField>(this, tr("Reference"), quantity::Unit::millimetre);
   reference_->edit()->setObjectName(QStringLiteral("field-reference"));
-  column->addWidget(reference_);
+  reference_->set_narrow();
+  places_->addWidget(reference_, most_places, 0, Qt::AlignTop);
   connect(reference_, &NumberField::edited, this, &DepthPage::look_at_typed);
   connect(reference_, &NumberField::entered, this, [this] { go_to_field_after(reference_); });
   stamp_ = child_of<SignedField>(this, tr("Stamp on the new pack, %1").arg(disc_words(step().its_side())));
@@ -65,7 +77,7 @@ void DepthPage::build_fields(QVBoxLayout* column) {
   column->addWidget(gauge_);
   more_ = child_of<widgets::Button>(this, tr("One place more"));
   more_->setObjectName(QStringLiteral("button-more-places"));
-  column->addWidget(more_, 0, Qt::AlignLeft);
+  places_->addWidget(more_, most_places, 1, Qt::AlignVCenter);
   connect(more_, &widgets::Button::clicked, this, [this] {
     show_places(places_shown_ + 1);
     readings_[places_shown_ - 1]->take_focus();
@@ -80,7 +92,8 @@ const sheet::DepthSpec* DepthPage::depth_spec() const {
 void DepthPage::add_place(int place) {
   auto* field = child_of<NumberField>(this, tr("Depth, place %1").arg(place), quantity::Unit::millimetre);
   field->edit()->setObjectName(QStringLiteral("field-depth-%1").arg(place));
-  places_->addWidget(field);
+  field->set_narrow();
+  places_->addWidget(field, (place - 1) / columns_of_places, (place - 1) % columns_of_places, Qt::AlignTop);
   readings_.push_back(field);
   connect(field, &NumberField::edited, this, &DepthPage::look_at_typed);
   connect(field, &NumberField::entered, this, [this, field] { go_to_field_after(field); });
@@ -187,8 +200,7 @@ void DepthPage::look_at_typed() {
 void DepthPage::show_card() {
   other_sign_->clear();
   if (!judgement_) {
-    card_->show_nothing(
-        fault_.isEmpty() ? tr("Measure the depths, then the reference: the sum is made when they are kept.") : fault_);
+    card_->show_nothing(fault_.isEmpty() ? tr("Type each value and press Enter; the sum follows.") : fault_);
   } else {
     card_->show_judgement(*judgement_, typed_else_);
     other_sign_->setText(typed_else_ ? QString() : other_sign_words(*judgement_));
@@ -303,6 +315,9 @@ void DepthPage::add_taking(std::vector<FootAction>& actions, const job::Advised&
     const bool plain = job::advises(job::standing_advice(state(), step()), shim);
     actions.push_back({"take-shim", plain ? tr("Take %1").arg(qt(shim)) : tr("Take %1 with reason...").arg(qt(shim)),
                        [this, shim] { take(shim); }, plain});
+  }
+  if (advised.conclusion == job::Conclusion::edge || advised.conclusion == job::Conclusion::tilted) {
+    actions.push_back({"measure-again", tr("Measure again"), [this] { readings_.front()->take_focus(); }, true});
   }
 }
 

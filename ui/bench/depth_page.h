@@ -11,6 +11,8 @@
 #include "shimwright/widgets/number_field.h"
 #include "signed_field.h"
 
+class QGridLayout;
+
 namespace shimwright::bench {
 
 /// The shim from measured depths: fields on the left, the sum and the sizes on the right.
@@ -57,7 +59,7 @@ class DepthPage final : public StepPage {
   QString fault_;
   std::optional<Typed> kept_;
   bool typed_else_ = false;  ///< what stands in the fields is not what was kept
-  QVBoxLayout* places_;
+  QGridLayout* places_;
   std::vector<widgets::NumberField*> readings_;
   std::size_t places_shown_ = 0;
   widgets::Button* more_ = nullptr;

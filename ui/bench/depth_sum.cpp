@@ -80,9 +80,11 @@ std::vector<SumLine> depth_sum(const job::Judgement& judgement) {
   if (depth->stamp_used && depth->stamp) {
     lines.push_back({QCoreApplication::translate("bench", "stamp"), added_words(*depth->stamp), false});
   }
-  QString wanted = length_words(*answer->required_mm);
+  const bool whole_hundredths = std::llround(*answer->required_mm * 1000.0) % 10 == 0;
+  const int decimals = whole_hundredths ? 2 : 3;  // the same before the ± and behind it
+  QString wanted = length_words(*answer->required_mm, decimals);
   if (answer->u_required_mm) {
-    wanted += QStringLiteral(" \u00b1 ") + length_words(1.96 * *answer->u_required_mm, 2);
+    wanted += QStringLiteral(" \u00b1 ") + length_words(1.96 * *answer->u_required_mm, decimals);
   }
   lines.push_back(
       {widgets::with_length_unit(QCoreApplication::translate("bench", "shim wanted, mm (95 %)")), wanted, true});

@@ -30,7 +30,7 @@ void FieldsPage::take() {
   if (job::passed(step_state())) {
     emit leaves();
   } else {
-    fields_->take_focus();
+    take_focus();
   }
 }
 

@@ -72,6 +72,10 @@ void FloatEntry::show_spot(int spot, int run, int least_runs) {
   }
 }
 
+void FloatEntry::set_hint_shown(bool shown) {
+  hint_->setVisible(shown);
+}
+
 void FloatEntry::offer(const std::vector<job::Instrument>& instruments, const job::Moment& now,
                        const std::string& used_last) {
   instruments_ = instruments;

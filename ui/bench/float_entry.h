@@ -20,6 +20,8 @@ class FloatEntry : public QFrame {
   FloatEntry(int spots, QWidget* parent);
 
   void show_spot(int spot, int run, int least_runs);
+  /// What to know of the dial stands there until the first run is kept.
+  void set_hint_shown(bool shown);
   void offer(const std::vector<job::Instrument>& instruments, const job::Moment& now, const std::string& used_last);
   [[nodiscard]] std::string rest() const { return rest_->text(); }
   [[nodiscard]] std::string lifted() const { return lifted_->text(); }

@@ -124,6 +124,7 @@ void FloatPage::show_entry(const Runs& runs) {
     used_last = last->instrument->id;
   }
   entry_->offer(bench().context().instruments, bench().now(), used_last);
+  entry_->set_hint_shown(std::all_of(runs.begin(), runs.end(), [](const auto& each) { return each.empty(); }));
   const int spot = next_spot(runs);
   if (spot >= 1 && spot <= static_cast<int>(runs.size())) {
     entry_->show_spot(spot, static_cast<int>(runs[static_cast<std::size_t>(spot) - 1].size()) + 1,
@@ -232,7 +233,7 @@ void FloatPage::take_focus() {
   } else if (!entry_->isHidden()) {
     entry_->take_focus();
   } else {
-    setFocus(Qt::OtherFocusReason);
+    advice_->setFocus(Qt::OtherFocusReason);
   }
 }
 

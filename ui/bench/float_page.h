@@ -24,6 +24,7 @@ class FloatPage final : public StepPage {
   [[nodiscard]] widgets::StripText strip() const override;
   [[nodiscard]] std::vector<FootAction> actions() override;
   void take_focus() override;
+  [[nodiscard]] bool says_what_to_do() const override { return judgement_ && !measuring(); }
   [[nodiscard]] bool has_unsent() const override { return !entry_->isHidden() && !entry_->blank(); }
   [[nodiscard]] bool commit() override { return !has_unsent() || keep_run(); }
 

@@ -119,7 +119,8 @@ PromiseTable::PromiseTable(QWidget* parent) : QWidget(parent) {
 void PromiseTable::show_promises(const std::vector<ShimPromise>& promises) {
   QGridLayout* grid = begin_rows(this, rows_);
   grid->addWidget(cell(rows_, tr("Shim"), "small", Qt::AlignRight), 0, 0);
-  grid->addWidget(cell(rows_, widgets::with_length_unit(tr("Float expected, mm (95 %)")), "small", Qt::AlignRight), 0, 1);
+  grid->addWidget(cell(rows_, widgets::with_length_unit(tr("Float expected, mm (95 %)")), "small", Qt::AlignRight), 0,
+                  1);
   grid->addWidget(cell(rows_, tr("Within at every spot"), "small", Qt::AlignLeft), 0, 2);
   grid->setColumnStretch(3, 1);
   add_rule(grid, rows_, 1, 4);

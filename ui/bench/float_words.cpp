@@ -29,13 +29,20 @@ const shim::RankedShim* ranked(const job::Judgement& judgement) {
 }
 
 QString limits_words(const sheet::FloatSpec& spec) {
-  return QCoreApplication::translate("bench", "limits %1 to %2")
+  return widgets::with_length_unit(QCoreApplication::translate("bench", "limits %1 to %2 mm"))
       .arg(length_words(in_millimetres(spec.least)), length_words(in_millimetres(spec.most)));
 }
 
 double largest_u(const shim::FloatJudgement& judged) {
   const auto largest = std::max_element(judged.u_spot_mm.begin(), judged.u_spot_mm.end());
   return largest == judged.u_spot_mm.end() ? 0.0 : *largest;
+}
+
+/// Clockwise from the first spot, 0 to 359.
+long degrees_from_first_spot(const job::Judgement& judgement, double angle_deg) {
+  const auto& spots = judgement.engine_case.disc_float->spots;
+  const double first = spots.empty() ? 0.0 : spots.front().angle_deg;
+  return (std::lround(angle_deg - first) % 360 + 360) % 360;
 }
 
 QString if_the_float_stays(const job::Judgement& judgement) {
@@ -86,7 +93,7 @@ widgets::StripText float_strip(const job::Judgement& judgement, const sheet::Flo
                                                   : QCoreApplication::translate("bench", "A question first");
     return {Mark::none, large, small, conclusion == job::Conclusion::zero_again};
   }
-  const QString mean = length_words(judged->mean_mm, 2);
+  const QString mean = length_with_unit(judged->mean_mm, 2);
   if (conclusion == job::Conclusion::for_information) {
     return {Mark::none, QCoreApplication::translate("bench", "%1 as found").arg(mean),
             QCoreApplication::translate("bench", "%1, for information").arg(disc_words(side)), false};
@@ -103,7 +110,10 @@ QString float_heading(const job::Judgement& judgement, sheet::Side side) {
     case job::Conclusion::keep:
       return QCoreApplication::translate("bench", "The shim stays");
     case job::Conclusion::seat_again:
-      return QCoreApplication::translate("bench", "Seat the %1 again, then measure once more").arg(bearing_words(side));
+      // Two sentences: in other languages the bearing's word is another one here than by itself.
+      return side == sheet::Side::lower
+                 ? QCoreApplication::translate("bench", "Seat the large bearing again, then measure once more")
+                 : QCoreApplication::translate("bench", "Seat the small bearing again, then measure once more");
     case job::Conclusion::measure_again:
       return QCoreApplication::translate("bench", "Measure each spot once more");
     case job::Conclusion::change_shim:
@@ -147,11 +157,13 @@ QString float_facts(const job::Judgement& judgement) {
   if (judged == nullptr || !judgement.engine_case.disc_float) {
     return {};
   }
-  QString text = QCoreApplication::translate("bench", "Spread %1, allowed %2")
+  QString text = widgets::with_length_unit(QCoreApplication::translate("bench", "Spread %1 mm, allowed %2 mm"))
                      .arg(length_words(judged->spread_mm, 3),
                           length_words(in_millimetres(judgement.engine_case.disc_float->max_spread)));
-  text += judged->high_at_deg ? QCoreApplication::translate("bench", "; the disc stands highest at %1°, tilt %2.")
-                                    .arg(std::lround(*judged->high_at_deg))
+  text += judged->high_at_deg ? widgets::with_length_unit(
+                                    QCoreApplication::translate(
+                                        "bench", "; the disc stands highest at %1° clockwise from spot 1, tilt %2 mm."))
+                                    .arg(degrees_from_first_spot(judgement, *judged->high_at_deg))
                                     .arg(length_words(judged->tilt_mm, 3))
                               : QCoreApplication::translate("bench", ": no tilt.");
   if (judgement.advised.expanded_u) {

@@ -15,7 +15,7 @@ namespace shimwright::bench {
 /// The judgement of the engine, where it has one: not while a question is open.
 [[nodiscard]] const shim::FloatJudgement* engine_judgement(const job::Judgement& judgement);
 
-/// `0.93 too large` and `lower disc, limits 0.25 to 0.85`.
+/// `0.93 mm too large` and `lower disc, limits 0.25 to 0.85 mm`.
 [[nodiscard]] widgets::StripText float_strip(const job::Judgement& judgement, const sheet::FloatSpec& spec,
                                              sheet::Side side);
 

@@ -21,17 +21,17 @@ bool same_buttons(const std::vector<FootAction>& one, const std::vector<FootActi
 
 /// Less goes earlier; nothing: it always has its place.
 std::optional<int> spared_at(const FootAction& action) {
-  if (action.name == "note") {
-    return 3;
-  }
   if (action.name == "photo") {
-    return 2;
+    return 0;
   }
-  if (action.name == "park") {
+  if (action.name == "note") {
     return 1;
   }
+  if (action.name == "park") {
+    return 2;
+  }
   const bool of_page = action.on_left && action.name != "back" && action.name != "more";
-  return of_page ? std::optional(0) : std::nullopt;
+  return of_page ? std::optional(3) : std::nullopt;
 }
 
 /// On the narrowest screen the main button and what `More` offers are enough; less goes earlier.
@@ -111,7 +111,7 @@ void FootBar::leave_out_by(std::optional<int> (*rank_of)(const FootAction&)) {
 void FootBar::show_keys(bool show) {
   for (std::size_t at = 0; at < actions_.size(); ++at) {
     if (actions_[at].main) {
-      buttons_[at]->set_keys(show ? tr("Ctrl Enter") : QString());
+      buttons_[at]->set_keys(show && actions_[at].enabled ? tr("Ctrl Enter") : QString());
     }
   }
 }

@@ -11,7 +11,7 @@
 namespace shimwright::bench {
 
 /// The buttons below: those on the left, those on the right, the main one last. Where they would not fit side by side
-/// the ones that can be spared are left out: first a page's own on the left, then Park, Photo and Note,
+/// the ones that can be spared are left out: first Photo, Note and Park, then a page's own on the left,
 /// then the keys of the main button, then all that stands under More as well.
 class FootBar : public QFrame {
   Q_OBJECT

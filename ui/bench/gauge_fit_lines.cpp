@@ -102,8 +102,8 @@ QString tray_words(const std::vector<job::TrayShim>& tray, const std::string& sh
   if (found == tray.end()) {
     return QCoreApplication::translate("bench", "not in the tray");
   }
-  const QString measured =
-      QCoreApplication::translate("bench", "measured %1").arg(widgets::length_shown(quantity::in_millimetres(found->thickness), 3));
+  const QString measured = QCoreApplication::translate("bench", "measured %1")
+                               .arg(widgets::length_shown(quantity::in_millimetres(found->thickness), 3));
   const auto& left = found->count;
   if (!left) {
     return with_thickness ? measured : QString();
@@ -169,14 +169,15 @@ std::vector<ShimRow> gauge_fit_rows(const job::Judgement& judgement, const std::
     row.struck = (out != ruled_out.end() && !gauge_fit.trials.empty()) || felt_wrong;
     const auto chance = chances.find(shim.id);
     if (out == ruled_out.end() && chance != chances.end()) {
-      row.share = chance->second;
-      row.words = chance_words(chance->second);
+      // What was felt to be wrong is struck out; what little the engine leaves it would contradict that.
+      row.share = felt_wrong ? std::nullopt : std::optional(chance->second);
+      row.words = felt_wrong ? QString() : chance_words(chance->second);
     } else if (out != ruled_out.end()) {
       row.words = ruled_out_words(out->second);
     }
     if (trial != tried.end()) {
       const QString words = trial_words(gauge_fit, trial->second);
-      row.words = out != ruled_out.end() ? words : words + QStringLiteral(" · ") + row.words;
+      row.words = out != ruled_out.end() || row.words.isEmpty() ? words : words + QStringLiteral(" · ") + row.words;
     }
     row.tray = row.struck ? QString() : tray_words(tray, shim.id, row.advised || row.picked);
   }

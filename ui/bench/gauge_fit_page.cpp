@@ -10,6 +10,7 @@
 #include "shimwright/widgets/child.h"
 #include "shimwright/widgets/say.h"
 #include "shimwright/widgets/style.h"
+#include "shimwright/widgets/turning_row.h"
 
 namespace shimwright::bench {
 
@@ -68,7 +69,7 @@ GaugeFitPage::GaugeFitPage(Workbench& bench, const sheet::Step& step, QWidget* p
 }
 
 void GaugeFitPage::build_answers() {
-  auto* row = widgets::lay<QHBoxLayout>(answers_, 14);
+  auto* row = widgets::lay<widgets::TurningRow>(answers_, 14);
   const std::array<std::pair<QString, QString>, 3> words = {{{tr("Tight"), tr("will not enter · key 1")},
                                                              {tr("Snug"), tr("enters with drag · key 2")},
                                                              {tr("Loose"), tr("has play · key 3")}}};
@@ -80,6 +81,13 @@ void GaugeFitPage::build_answers() {
     connect(button, &Button::clicked, this, [this, at] { say_fit(fits_by_key[at]); });
     row->addWidget(button, 1);
     answer_buttons_.push_back(button);
+  }
+  const auto wider = [](const Button* one, const Button* other) {
+    return one->sizeHint().width() < other->sizeHint().width();
+  };
+  const int widest = (*std::max_element(answer_buttons_.begin(), answer_buttons_.end(), wider))->sizeHint().width();
+  for (Button* each : answer_buttons_) {
+    each->setMinimumWidth(widest);
   }
 }
 
@@ -253,11 +261,11 @@ void GaugeFitPage::take_focus() {
     choice_->take_focus();
     return;
   }
-  if (!answers_->isHidden()) {
-    answer_buttons_.front()->setFocus(Qt::OtherFocusReason);
-  } else {
-    rows_->take_focus();
+  // Not to an answer: Enter left over from before would say what nobody felt. Up and Down go on from the shim in hand.
+  if (const auto shim = shim_in_hand()) {
+    rows_->make_current(*shim);
   }
+  rows_->take_focus();
 }
 
 void GaugeFitPage::pick(const std::string& shim) {
@@ -299,6 +307,7 @@ void GaugeFitPage::say_fit(shim::Fit fit) {
     return;
   }
   emit look_changed();
+  take_focus();
 }
 
 void GaugeFitPage::take(const std::string& shim) {

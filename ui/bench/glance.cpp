@@ -144,7 +144,8 @@ void add_next_step(Glance& glance, const job::JobState& state, const sheet::Step
   const job::StepState& step_state = state.step(step.id);
   if (std::holds_alternative<job::Held>(step_state)) {
     glance.bad = true;
-    glance.next = QStringLiteral("%1: %2").arg(title, held_words(state, step));
+    glance.urgency = Urgency::off;
+    glance.next = QCoreApplication::translate("bench", "%1: %2").arg(title, held_words(state, step));
   } else if (std::holds_alternative<job::Unproven>(step_state)) {
     glance.next = QCoreApplication::translate("bench", "once more after the pause: %1").arg(title);
   } else {
@@ -162,6 +163,10 @@ Glance glance_of_line(const store::JobSummary& summary) {
 }
 
 }  // namespace
+
+std::size_t place_among(const std::vector<Urgency>& cards, Urgency urgency) {
+  return static_cast<std::size_t>(std::upper_bound(cards.begin(), cards.end(), urgency) - cards.begin());
+}
 
 QString held_words(const job::JobState& state, const sheet::Step& step) {
   if (has_question(state.step(step.id))) {
@@ -206,6 +211,7 @@ Glance glance_at(const store::JobSummary& summary, const job::JobState& state, c
                                         : widgets::StageLook::here;
   }
   if (state.parked) {
+    glance.urgency = Urgency::parked;
     add_waiting(glance, state, *state.parked, now);
   } else if (next != nullptr) {
     add_next_step(glance, state, *next);

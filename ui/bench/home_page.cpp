@@ -149,12 +149,14 @@ void HomePage::refresh() {
   first_job_.clear();
   cards_->column()->addStretch();
   jobs_.clear();
+  urgencies_.clear();
   shown_ = 0;
   wanted_focus_ = focused;
   if (jobs) {
     jobs_ = *std::move(jobs);
+    std::stable_partition(jobs_.begin(), jobs_.end(),
+                          [](const auto& each) { return each.standing != store::JobStanding::parked; });
     forget_others();
-    first_job_ = jobs_.empty() ? std::string() : jobs_.front().id;
     show_more(cards_at_once);
   } else {
     more_->stop();
@@ -190,13 +192,27 @@ void HomePage::add_to_cards(QWidget* widget) {
   cards_->column()->insertWidget(cards_->column()->count() - 1, widget);
 }
 
+void HomePage::place_card(const Glance& glance) {
+  const std::size_t place = place_among(urgencies_, glance.urgency);
+  urgencies_.insert(urgencies_.begin() + static_cast<std::ptrdiff_t>(place), glance.urgency);
+  cards_->column()->insertWidget(static_cast<int>(place), card_of(glance));
+  first_job_ = place == 0 ? glance.job : first_job_;
+}
+
 void HomePage::show_more(std::size_t count) {
   const job::Moment now = bench_->now();
+  std::vector<Glance> glances;
   for (const std::size_t end = std::min(jobs_.size(), shown_ + count); shown_ < end; ++shown_) {
     const store::JobSummary& summary = jobs_[shown_];
     const Result<job::JobState>& state = state_of(summary);
-    add_to_cards(card_of(state ? glance_at(summary, *state, now) : glance_without_state(summary, state.error())));
-    if (summary.id == wanted_focus_) {
+    glances.push_back(state ? glance_at(summary, *state, now) : glance_without_state(summary, state.error()));
+  }
+  // In the order they are to stand in, which is that of Tab too.
+  std::stable_sort(glances.begin(), glances.end(),
+                   [](const Glance& one, const Glance& other) { return one.urgency < other.urgency; });
+  for (const Glance& each : glances) {
+    place_card(each);
+    if (each.job == wanted_focus_) {
       put_focus(std::exchange(wanted_focus_, {}));
     }
   }
@@ -279,8 +295,12 @@ void HomePage::set_last_backup(const std::optional<job::Moment>& moment) {
 }
 
 void HomePage::show_backup() {
-  const QString backup = last_backup_ ? moment_text(*last_backup_, bench_->now()) : tr("none known");
-  backup_->setText(tr("Every entry is on disk before it shows as saved. Last verified backup: %1.").arg(backup));
+  // That none is known is said on the right.
+  QString text = tr("Every entry is on disk before it shows as saved.");
+  if (last_backup_) {
+    text += QLatin1Char(' ') + tr("Last verified backup: %1.").arg(moment_text(*last_backup_, bench_->now()));
+  }
+  backup_->setText(text);
 }
 
 void HomePage::take_focus() {

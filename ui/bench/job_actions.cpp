@@ -7,6 +7,7 @@
 #include "foot_bar.h"
 #include "job_words.h"
 #include "pack_panel.h"
+#include "reading_words.h"
 #include "shimwright/bench/job_page.h"
 #include "shimwright/job/stage_hours.h"
 #include "shimwright/widgets/child.h"
@@ -61,6 +62,9 @@ std::vector<FootAction> JobPage::actions() {
   } else if (bench_->state().closed) {
     all.push_back({"record", tr("Show the record"), [this] { emit record_wanted(bench_->job_id()); }, true});
   }
+  for (FootAction& action : all) {
+    action.enabled = action.enabled && !(action.main && ask_->asking());
+  }
   return all;
 }
 
@@ -85,7 +89,7 @@ void JobPage::add_left_actions(std::vector<FootAction>& all) {
     all.push_back({"photo", tr("Photo"), [this] { add_photo(); }, false, true, true});
     all.push_back({"more", tr("More..."), [this] { ask_more(); }, false, true, true});
   } else {
-    all.push_back({"hand-over", tr("Hand over"), [this] { ask_handing_over(); }, false, true, true});
+    all.push_back({"hand-over", tr("Hand the job over"), [this] { ask_handing_over(); }, false, true, true});
   }
 }
 
@@ -99,10 +103,9 @@ void JobPage::add_step_actions(std::vector<FootAction>& all) {
       right.push_back(std::move(action));
     }
   }
+  all.push_back({"park", tr("Park job"), [this] { ask_parking(); }});
   if (std::holds_alternative<job::Held>(at)) {
     all.push_back({"reason", tr("Go on with reason..."), [this] { ask_reason(); }});
-  } else {
-    all.push_back({"park", tr("Park job"), [this] { ask_parking(); }});
   }
   if (const sheet::Step* here = step(); here != nullptr && here->may_be_not_required && !job::passed(at)) {
     all.push_back({"not-required", tr("Not required..."), [this] { ask_not_required(); }});
@@ -118,15 +121,30 @@ void JobPage::add_step_actions(std::vector<FootAction>& all) {
   }
 }
 
+/// What the step has to say, or that the whole job is sealed; nothing large: the step's title is said.
+widgets::StripText JobPage::own_strip() const {
+  const job::JobState& state = bench_->state();
+  widgets::StripText text = page_->strip();
+  if (text.large.isEmpty() && state.sealed) {
+    if (const job::Entry* seal = entry_numbered(state, *state.sealed)) {
+      text.mark = widgets::Mark::done;
+      text.large = tr("Sealed, %1").arg(time_text(seal->moment));
+      text.small = tr("by %1").arg(bench_->initials_of(seal->person));
+    }
+  }
+  return text;
+}
+
 void JobPage::show_actions() {
   if (page_ == nullptr) {
     return;
   }
   foot_->set_actions(actions());
-  widgets::StripText text = page_->strip();
+  widgets::StripText text = own_strip();
   const bool own = !text.large.isEmpty();
   if (!own) {
-    text.large = title_->text();
+    const bool unproven = std::holds_alternative<job::Unproven>(bench_->state().step(step_id_));
+    text.large = unproven ? tr("Look again: %1").arg(title_->text()) : title_->text();
     const sheet::Stage* stage = bench_->state().sheets.job->stage_of(step_id_);
     text.small = stage == nullptr ? QString() : qt(stage->title.in(window_language()));
   }
@@ -145,12 +163,16 @@ void JobPage::make_room() {
     if (page_ == nullptr) {
       return;
     }
-    const widgets::StripText strip = page_->strip();
+    const widgets::StripText strip = own_strip();
     const bool own = !strip.large.isEmpty();
     title_->setVisible(own);
     text_->setVisible(!text_->text().isEmpty());
     title_->setVisible(own && !middle_->overflows());
     if (own && strip.mark != widgets::Mark::none && middle_->overflows()) {
+      text_->hide();
+    }
+    if (page_->says_what_to_do()) {
+      title_->hide();
       text_->hide();
     }
   };
@@ -184,7 +206,7 @@ void JobPage::ask_parking() {
   ask_->ask_parking(parts_to_order(bench_->state(), window_language()),
                     [this](const std::string& waits_for, const std::string& due) {
                       if (send(job::Park{waits_for, due})) {
-                        ask_->hide();
+                        ask_->put_away();
                         emit left();
                       }
                     });
@@ -199,17 +221,18 @@ void JobPage::ask_more() {
       picks.push_back({action.name, action.text, action.act});
     }
   }
-  if (may_leave_out) {
-    picks.push_back({"reason", tr("Leave this step out, with reason"), [this] { ask_reason(); }});
-  }
   picks.push_back({"take-back", tr("Take an entry of this step back"), [this] { ask_taking_back(); }});
   picks.push_back({"hand-over", tr("Hand the job over"), [this] { ask_handing_over(); }});
   picks.push_back({"parts", tr("Parts to order, to copy"), [this] { show_parts(); }});
   picks.push_back({"hours", tr("Hours per stage"), [this] { show_hours(); }});
-  picks.push_back({"park", tr("Park the job"), [this] { ask_parking(); }});
+  picks.push_back({"park", tr("Park job"), [this] { ask_parking(); }});
   picks.push_back({"keypad", tr("Keypad for gloves (F4)"), [this] { show_keypad(); }});
   picks.push_back({"strip", tr("Strip over the whole window (F2)"), [this] { fill_window_with_strip(); }});
   picks.push_back({"record", tr("The record so far"), [this] { emit record_wanted(bench_->job_id()); }});
+  // Last: More opens with the focus on the first one.
+  if (may_leave_out) {
+    picks.push_back({"reason", tr("Leave this step out, with reason"), [this] { ask_reason(); }});
+  }
   ask_->ask_pick(tr("More"), picks);
 }
 
@@ -272,7 +295,7 @@ void JobPage::ask_handing_over() {
       continue;
     }
     picks.push_back({each.initials, qt(each.initials + " – " + each.name), [this, each] {
-                       ask_->ask({tr("What should %1 know?").arg(qt(each.name)), tr("Hand over"), true,
+                       ask_->ask({tr("What should %1 know?").arg(qt(each.name)), tr("Hand the job over"), true,
                                   [this, each](const std::string& text) {
                                     const bool kept = send(job::HandOver{each.id, text});
                                     if (kept) {
@@ -314,7 +337,7 @@ void JobPage::fill_window_with_strip() {
     filling_strip_->setGeometry(rect());
     filling_strip_->setFocus(Qt::OtherFocusReason);
   } else if (page_ != nullptr) {
-    page_->take_focus();
+    put_focus();
   }
 }
 

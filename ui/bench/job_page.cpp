@@ -2,6 +2,7 @@
 
 #include <QResizeEvent>
 #include <QShortcut>
+#include <algorithm>
 #include <utility>
 
 #include "ask_box.h"
@@ -115,9 +116,10 @@ void JobPage::connect_parts() {
   });
   connect(ask_, &AskBox::left, this, [this] {
     if (page_ != nullptr) {
-      page_->take_focus();
+      put_focus();
     }
   });
+  connect(ask_, &AskBox::asking_changed, this, &JobPage::show_actions);
   connect(banner_, &StandBox::pressed, this, &JobPage::take_up_here);
   auto* wedge = child_of<Wedge>(static_cast<QWidget*>(this), surroundings_.after);
   connect(wedge, &Wedge::burst, this, [this](const std::string& text) {
@@ -140,7 +142,7 @@ void JobPage::take_up_here() {
   show_job();
   returning_ = false;
   show_banner();
-  page_->take_focus();
+  put_focus();
 }
 
 void JobPage::add_keys() {
@@ -149,8 +151,8 @@ void JobPage::add_keys() {
     shortcut->setContext(Qt::WidgetWithChildrenShortcut);
     connect(shortcut, &QShortcut::activated, this, act);
   };
-  on(QKeySequence(Qt::CTRL | Qt::Key_Return), [this] { foot_->press_main(); });
-  on(QKeySequence(Qt::CTRL | Qt::Key_Enter), [this] { foot_->press_main(); });
+  on(QKeySequence(Qt::CTRL | Qt::Key_Return), [this] { press_main(); });
+  on(QKeySequence(Qt::CTRL | Qt::Key_Enter), [this] { press_main(); });
   on(QKeySequence(Qt::Key_F2), [this] { fill_window_with_strip(); });
   on(QKeySequence(Qt::Key_F4), [this] { show_keypad(); });
   on(QKeySequence(Qt::ALT | Qt::Key_Left), [this] {
@@ -159,6 +161,15 @@ void JobPage::add_keys() {
     }
   });
   on(QKeySequence(Qt::ALT | Qt::Key_Right), [this] { go_on(); });
+}
+
+/// The main key answers what is asked, before anything below.
+void JobPage::press_main() {
+  if (ask_->asking()) {
+    ask_->press_yes();
+  } else {
+    foot_->press_main();
+  }
 }
 
 void JobPage::show_job() {
@@ -191,7 +202,7 @@ void JobPage::open_page(const std::string& step_id) {
     page_->deleteLater();
     page_ = nullptr;
   }
-  ask_->hide();
+  ask_->put_away();
   step_id_ = step_id;
   const sheet::Step* here = step();
   if (here == nullptr) {
@@ -215,7 +226,18 @@ void JobPage::open_page(const std::string& step_id) {
   page_->show();
   make_room();
   middle_->show_top();
-  page_->take_focus();
+  put_focus();
+}
+
+/// Where a person goes on, and never on what a stray Enter would keep.
+void JobPage::put_focus() {
+  if (bench_->state().parked) {
+    banner_->setFocus(Qt::OtherFocusReason);
+  } else if (bench_->state().closed) {
+    foot_->focus_main();
+  } else {
+    page_->take_focus();
+  }
 }
 
 void JobPage::connect_page() {
@@ -256,29 +278,35 @@ void JobPage::refresh() {
 void JobPage::show_banner() {
   const job::JobState& state = bench_->state();
   const bool parked = state.parked.has_value();
-  banner_->setVisible((returning_ && state.entries.size() > 1) || parked);
+  const bool just_sealed = !state.entries.empty() && std::holds_alternative<job::Sealed>(state.entries.back().body);
+  banner_->setVisible((returning_ && state.entries.size() > 1 && !just_sealed) || parked);  // the strip says sealed
   if (banner_->isHidden()) {
     return;
   }
   const std::string language = window_language();
   const job::Entry& last = state.entries.back();
   const bool told_above = std::holds_alternative<job::Parked>(last.body);
-  QString text = tr("Last: %1, %2, %3")
+  QString text = tr("Last: %1 · %2 · %3")
                      .arg(told_above ? tr("parked") : entry_words(state, last, language),
                           bench_->initials_of(last.person), time_text(last.moment));
   if (const sheet::Step* next = state.next_step()) {
     text += QStringLiteral("\n") + tr("Next: %1").arg(qt(next->title.in(language)));
   }
-  QString unproven;
-  for (const sheet::Step* each : asked_steps(state)) {
-    if (std::holds_alternative<job::Unproven>(state.step(each->id))) {
-      unproven += (unproven.isEmpty() ? QString() : QStringLiteral("; ")) + qt(each->title.in(language));
-    }
-  }
-  if (!unproven.isEmpty()) {
-    text += QStringLiteral("\n") + tr("May have moved while the job lay, so it is asked again: %1.").arg(unproven);
+  // Which ones they are the sheet beside it shows.
+  const auto steps = asked_steps(state);
+  const auto unproven = std::count_if(steps.begin(), steps.end(), [&](const sheet::Step* each) {
+    return std::holds_alternative<job::Unproven>(state.step(each->id));
+  });
+  if (unproven == 1) {
+    text += QStringLiteral("\n") + tr("One step may have moved while the job lay and is asked again.");
+  } else if (unproven > 1) {
+    text += QStringLiteral("\n") + tr("%1 steps may have moved while the job lay and are asked again.").arg(unproven);
   }
   banner_->show_words(parked ? tr("Parked, waiting for %1").arg(qt(state.parked->waits_for)) : QString(), text);
+  if (state.closed) {
+    banner_->hide_button();
+    return;
+  }
   banner_->show_button(parked ? QStringLiteral("button-take-up") : QStringLiteral("button-banner"),
                        parked ? tr("Take up") : tr("Go on"), parked);
 }

@@ -5,6 +5,7 @@
 #include <QLocale>
 #include <algorithm>
 
+#include "judged_words.h"
 #include "shimwright/job/judgement.h"
 #include "shimwright/widgets/say.h"
 #include "shimwright/widgets/units.h"
@@ -68,8 +69,15 @@ PanelNumber shim_number(const job::JobState& state, job::Side side, const QStrin
   }
   const sheet::Step* step = shim_step(state, side);
   const auto* advised = step == nullptr ? nullptr : job::latest<job::Advised>(state, step->id, state.assembly);
-  if (advised != nullptr && advised->shim) {
-    return {title, qt(*advised->shim) + QStringLiteral(" ?"), false};
+  if (advised != nullptr && (advised->conclusion == job::Conclusion::edge || advised->shim)) {
+    QStringList shims;
+    for (const std::string& each : advised->candidates) {
+      shims << qt(each);
+    }
+    if (advised->conclusion != job::Conclusion::edge || shims.isEmpty()) {
+      shims = {qt(advised->shim.value_or(std::string()))};
+    }
+    return {title, shims.join(QStringLiteral(" / ")) + QStringLiteral(" ?"), false};
   }
   return {title, QStringLiteral("–"), false};
 }
@@ -82,7 +90,7 @@ PanelNumber float_number(const job::JobState& state, job::Side side, const QStri
   const bool bad = std::any_of(advised->spot_verdicts.begin(), advised->spot_verdicts.end(), [](const auto verdict) {
     return verdict != job::ReadingVerdict::within && verdict != job::ReadingVerdict::none;
   });
-  return {title, widgets::length_shown(quantity::in_millimetres(quantity::Length(*advised->mean)), 2), bad};
+  return {title, length_with_unit(quantity::in_millimetres(quantity::Length(*advised->mean)), 2), bad};
 }
 
 }  // namespace
@@ -154,8 +162,8 @@ const sheet::Step* entrance_of(const job::JobState& state, const std::string& st
 }
 
 std::vector<PanelNumber> panel_numbers(const job::JobState& state) {
-  return {shim_number(state, job::Side::lower, QCoreApplication::translate("bench", "large bearing")),
-          shim_number(state, job::Side::upper, QCoreApplication::translate("bench", "small bearing")),
+  return {shim_number(state, job::Side::lower, QCoreApplication::translate("bench", "shim, large bearing")),
+          shim_number(state, job::Side::upper, QCoreApplication::translate("bench", "shim, small bearing")),
           float_number(state, job::Side::lower, QCoreApplication::translate("bench", "lower float")),
           float_number(state, job::Side::upper, QCoreApplication::translate("bench", "upper float"))};
 }
@@ -227,7 +235,9 @@ std::vector<QString> parts_to_order(const job::JobState& state, const std::strin
         const QString line = QCoreApplication::translate("bench", "%1 × %2, number %3")
                                  .arg(part->quantity)
                                  .arg(qt(part->title.in(language)), qt(part->number));
-        lines.push_back(part->one_time ? QCoreApplication::translate("bench", "%1 (one-time: renewed at every assembly)").arg(line) : line);
+        lines.push_back(part->one_time
+                            ? QCoreApplication::translate("bench", "%1 (one-time: renewed at every assembly)").arg(line)
+                            : line);
       }
     }
   }

@@ -32,7 +32,7 @@ struct StageProgress {
 /// Where a stage is entered: its first step that is not passed, else its first; nothing for a stage that is not asked.
 [[nodiscard]] const sheet::Step* entrance_of(const job::JobState& state, const std::string& stage_id);
 
-/// One of the four numbers above the drawing: `1.65 ?`, `0.93`.
+/// One of the four numbers above the drawing: `1.65 ?`, `0.93 mm`.
 struct PanelNumber {
   QString title;
   QString value;

@@ -57,6 +57,10 @@ QString length_words(double millimetres, int decimals) {
   return widgets::length_shown(millimetres, decimals);
 }
 
+QString length_with_unit(double millimetres, int decimals) {
+  return QStringLiteral("%1 %2").arg(length_words(millimetres, decimals), widgets::length_symbol());
+}
+
 widgets::Mark mark_of(metrology::Verdict verdict) {
   switch (verdict) {
     case metrology::Verdict::within:

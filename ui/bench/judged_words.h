@@ -24,6 +24,8 @@ namespace shimwright::bench {
 /// A length in the unit shown, with a true minus; hundredths of mm, or thousandths where they are needed.
 [[nodiscard]] QString length_words(double millimetres);
 [[nodiscard]] QString length_words(double millimetres, int decimals);
+/// With the unit of lengths behind it: `0.93 mm`.
+[[nodiscard]] QString length_with_unit(double millimetres, int decimals);
 [[nodiscard]] widgets::Mark mark_of(metrology::Verdict verdict);
 /// `within`, `too large`, `too small and too large`.
 [[nodiscard]] QString verdict_words(metrology::Verdict verdict);

@@ -31,6 +31,12 @@ void KeptLine::show_words(widgets::Mark mark, const QString& words, bool bad) {
   setVisible(!words.isEmpty());
 }
 
+KeyLine::KeyLine(QWidget* parent) : widgets::Text(QString(), "keys", parent) {
+  setObjectName(QStringLiteral("keys"));
+  setSizePolicy(QSizePolicy::Maximum, QSizePolicy::Preferred);
+  setWordWrap(false);
+}
+
 UnsentBox::UnsentBox(const QString& sentence, QWidget* parent)
     : widgets::Box(tr("Typed and not kept yet"), sentence, "notice", parent) {
   auto* button = child_of<widgets::Button>(this, tr("Clear what is typed"));

@@ -25,6 +25,14 @@ class KeptLine : public QWidget {
   widgets::Text* text_;
 };
 
+/// Which keys answer. It holds the focus of a page without a field, where it is seen and no Enter answers anything.
+class KeyLine : public widgets::Text {
+  Q_OBJECT
+
+ public:
+  explicit KeyLine(QWidget* parent);
+};
+
 /// Something is typed that the page cannot send by itself: what to do about it, and a button that clears it.
 class UnsentBox : public widgets::Box {
   Q_OBJECT

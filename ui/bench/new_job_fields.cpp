@@ -2,7 +2,6 @@
 
 #include <QKeyEvent>
 #include <QListView>
-#include <QWheelEvent>
 #include <algorithm>
 
 #include "shimwright/bench/step_page.h"
@@ -40,11 +39,10 @@ void FreeText::keyPressEvent(QKeyEvent* event) {
   QPlainTextEdit::keyPressEvent(event);
 }
 
-GearboxChoice::GearboxChoice(QWidget* parent) : QComboBox(parent) {
+GearboxChoice::GearboxChoice(QWidget* parent) : PickBox(QString(), parent) {
   // A view of our own: the toolkit's takes no height from the style sheet.
   setView(widgets::child_of<QListView>(this));
   setMinimumHeight(choice_height);
-  setFocusPolicy(Qt::StrongFocus);
   setPlaceholderText(tr("Choose the gearbox type"));
   setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
 }
@@ -112,11 +110,7 @@ void GearboxChoice::keyPressEvent(QKeyEvent* event) {
     emit entered();
     return;
   }
-  QComboBox::keyPressEvent(event);
-}
-
-void GearboxChoice::wheelEvent(QWheelEvent* event) {
-  event->ignore();
+  PickBox::keyPressEvent(event);
 }
 
 }  // namespace shimwright::bench

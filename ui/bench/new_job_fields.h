@@ -5,10 +5,10 @@
 #include <string>
 #include <vector>
 
-#include <QComboBox>
 #include <QPlainTextEdit>
 
 #include "shimwright/store/types.h"
+#include "shimwright/widgets/pick_box.h"
 
 namespace shimwright::bench {
 
@@ -29,7 +29,7 @@ class FreeText : public QPlainTextEdit {
 
 /// One of the spec sheets, latest issues. The arrow keys and letters go through them; Enter moves on; the wheel does
 /// nothing.
-class GearboxChoice : public QComboBox {
+class GearboxChoice : public widgets::PickBox {
   Q_OBJECT
 
  public:
@@ -52,7 +52,6 @@ class GearboxChoice : public QComboBox {
 
  protected:
   void keyPressEvent(QKeyEvent* event) override;
-  void wheelEvent(QWheelEvent* event) override;
 
  private:
   struct Issue {

@@ -41,8 +41,6 @@ PartPage::PartPage(Workbench& bench, const sheet::Step& step, QWidget* parent)
       add_row(*item, column);
     }
   }
-  column->addWidget(child_of<widgets::Text>(
-      this, tr("A field that is left blank is as the spec sheet has it, as shown pale in it."), "small"));
   unsent_ = child_of<UnsentBox>(this, tr("Keep the parts, or clear the fields."));
   column->addWidget(unsent_);
   chain_rows();
@@ -59,11 +57,9 @@ void PartPage::add_row(const sheet::PartItem& item, QVBoxLayout* column) {
   column->addWidget(box);
   auto* fields = widgets::lay_in<QHBoxLayout>(box->body(), 16);
   row.number = child_of<WordField>(box, tr("Part number"));
-  row.number->edit()->setPlaceholderText(qt(item.number));
   row.number->edit()->setObjectName(QStringLiteral("field-%1-number").arg(id));
   row.number->edit()->setFixedHeight(56);
   row.quantity = child_of<NumberField>(box, tr("How many"), quantity::Unit::piece);
-  row.quantity->edit()->setPlaceholderText(QString::number(item.quantity));
   row.quantity->edit()->setObjectName(QStringLiteral("field-%1-quantity").arg(id));
   row.quantity->set_may_be_blank(true);
   row.quantity->setFixedWidth(quantity_width);
@@ -73,6 +69,10 @@ void PartPage::add_row(const sheet::PartItem& item, QVBoxLayout* column) {
   fields->addWidget(row.number, 1, Qt::AlignTop);
   fields->addWidget(row.quantity, 0, Qt::AlignTop);
   fields->addWidget(row.batch, 1, Qt::AlignTop);
+  box->body()->addWidget(child_of<widgets::Text>(
+      box,
+      tr("Left blank, it is as in the spec sheet: number %1, quantity %2.").arg(qt(item.number)).arg(item.quantity),
+      "small"));
   row.kept = child_of<KeptLine>(box);
   row.kept->setObjectName(QStringLiteral("kept-") + id);
   box->body()->addWidget(row.kept);
@@ -146,7 +146,7 @@ std::vector<FootAction> PartPage::actions() {
   if (job::passed(step_state()) && !has_unsent()) {
     return {};
   }
-  return {{"take", rows_.size() == 1 ? tr("Renewed: keep it") : tr("Renewed: keep them"), [this] { take(); }, true}};
+  return {{"take", tr("Renewed: save"), [this] { take(); }, true}};
 }
 
 bool PartPage::typed(std::vector<job::PartFitted>& parts) {

@@ -110,9 +110,31 @@ widgets::StripText PeakPage::strip() const {
   return strip_of(last->reading);
 }
 
+/// An attempt that was off asks for a look at the parts before the next one. What is typed all the same is kept.
+bool PeakPage::to_back_off() const {
+  return !back_off_->isHidden() && fields()->blank() && looked_after_ != attempts().size();
+}
+
+void PeakPage::take_focus() {
+  if (to_back_off()) {
+    back_off_->setFocus(Qt::OtherFocusReason);
+  } else {
+    FieldsPage::take_focus();
+  }
+}
+
 std::vector<FootAction> PeakPage::actions() {
   if (finished()) {
     return {};
+  }
+  if (to_back_off()) {
+    return {{"back-off", tr("Back off and inspect"),
+             [this] {
+               looked_after_ = attempts().size();
+               emit look_changed();
+               take_focus();
+             },
+             true}};
   }
   const std::size_t next = attempts().size() + 1;
   const QString text = next == 1 ? tr("Keep the reading") : tr("Keep as attempt %1").arg(next);

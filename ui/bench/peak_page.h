@@ -15,6 +15,7 @@ class PeakPage final : public FieldsPage {
   void refresh() override;
   [[nodiscard]] widgets::StripText strip() const override;
   [[nodiscard]] std::vector<FootAction> actions() override;
+  void take_focus() override;
 
  protected:
   [[nodiscard]] job::Command command() const override;
@@ -23,9 +24,11 @@ class PeakPage final : public FieldsPage {
   [[nodiscard]] std::vector<const job::Entry*> attempts() const;
   [[nodiscard]] const job::PeakRead* last_here() const;
   [[nodiscard]] bool too_many(const job::PeakRead& peak) const;
+  [[nodiscard]] bool to_back_off() const;
   void show_attempts();
   void show_back_off();
 
+  std::size_t looked_after_ = 0;  ///< attempts there were when a person said to look
   widgets::Box* back_off_;
   widgets::Box* attempts_;
   std::vector<KeptLine*> lines_;

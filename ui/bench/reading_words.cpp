@@ -3,6 +3,7 @@
 #include <QCoreApplication>
 
 #include "job_words.h"
+#include "shimwright/quantity/units_shown.h"
 #include "shimwright/widgets/say.h"
 #include "shimwright/widgets/units.h"
 
@@ -10,19 +11,32 @@ namespace shimwright::bench {
 
 namespace {
 
+/// In the unit shown. In another one than its own a limit has no more digits than a reading there, where that lies on
+/// its inner side: 8.85 lbf·ft for 12 N·m.
+quantity::TypedNumber limit_shown(const quantity::TypedNumber& limit, bool is_most) {
+  const quantity::TypedNumber shown = quantity::number_in(limit, widgets::unit_shown(limit.unit));
+  const int usual = quantity::decimals_shown(2, shown.unit);
+  if (shown.unit == limit.unit || shown.decimals <= usual) {
+    return shown;
+  }
+  const quantity::TypedNumber shorter{shown.base, usual, shown.unit};
+  const auto read = quantity::read_number(quantity::digits_of(shorter), shorter.unit);
+  const bool inside = read && (is_most ? read->base <= limit.base : read->base >= limit.base);
+  return inside ? shorter : shown;
+}
+
 QString limit_text(std::optional<std::int64_t> least, std::optional<std::int64_t> most, int decimals,
-                   quantity::Unit unit, bool with_unit) {
-  const auto number = [&](std::int64_t base, bool unit_here) {
-    const quantity::TypedNumber typed{base, decimals, unit};
-    return unit_here ? widgets::number_shown(typed) : widgets::digits_shown(typed);
-  };
+                   quantity::Unit unit) {
+  const auto number = [&](std::int64_t base, bool is_most) { return limit_shown({base, decimals, unit}, is_most); };
   if (least && most) {
-    return QCoreApplication::translate("bench", "%1 to %2").arg(number(*least, false), number(*most, with_unit));
+    return QCoreApplication::translate("bench", "%1 to %2")
+        .arg(widgets::digits_shown(number(*least, false)), widgets::number_shown(number(*most, true)));
   }
   if (most) {
-    return QCoreApplication::translate("bench", "at most %1").arg(number(*most, with_unit));
+    return QCoreApplication::translate("bench", "at most %1").arg(widgets::number_shown(number(*most, true)));
   }
-  return least ? QCoreApplication::translate("bench", "at least %1").arg(number(*least, with_unit)) : QString();
+  return least ? QCoreApplication::translate("bench", "at least %1").arg(widgets::number_shown(number(*least, false)))
+               : QString();
 }
 
 }  // namespace
@@ -78,12 +92,11 @@ bool is_off(job::ReadingVerdict verdict) {
 }
 
 QString limit_words(const sheet::Limit& limit) {
-  return limit_text(limit.least, limit.most, limit.decimals, limit.unit, true);
+  return limit_text(limit.least, limit.most, limit.decimals, limit.unit);
 }
 
-QString limit_words(const job::LimitUsed& limit, quantity::Unit read_in) {
-  const bool same = widgets::unit_shown(limit.unit) == widgets::unit_shown(read_in);
-  return limit_text(limit.least, limit.most, limit.decimals, limit.unit, !same);
+QString limit_words(const job::LimitUsed& limit) {
+  return limit_text(limit.least, limit.most, limit.decimals, limit.unit);
 }
 
 QString number_words(const quantity::TypedNumber& number, bool with_sign) {
@@ -100,7 +113,7 @@ QString judged_number_words(const job::Reading& reading, bool with_sign) {
 QString reading_words(const job::Reading& reading) {
   QString words = judged_number_words(reading);
   if (reading.limit) {
-    words += QStringLiteral(", ") + limit_words(*reading.limit, reading.number.unit);
+    words += QStringLiteral(", ") + limit_words(*reading.limit);
   }
   return words;
 }
@@ -112,7 +125,7 @@ widgets::StripText strip_of(const job::Reading& reading) {
   widgets::StripText text;
   text.mark = mark_of(reading.verdict);
   text.large = judged_number_words(reading);
-  text.small = reading.limit ? limit_words(*reading.limit, reading.number.unit) : QString();
+  text.small = reading.limit ? limit_words(*reading.limit) : QString();
   text.bad = is_off(reading.verdict);
   return text;
 }

@@ -19,14 +19,13 @@ namespace shimwright::bench {
 
 /// `0.25 to 0.85 mm`, `at most 12 N·m`.
 [[nodiscard]] QString limit_words(const sheet::Limit& limit);
-/// The same, without the unit where the reading is in it: `at most 12`.
-[[nodiscard]] QString limit_words(const job::LimitUsed& limit, quantity::Unit read_in);
+[[nodiscard]] QString limit_words(const job::LimitUsed& limit);
 
 /// `13.5 N·m`, with its sign where it has one.
 [[nodiscard]] QString number_words(const quantity::TypedNumber& number, bool with_sign = false);
 /// `13.5 N·m too large`.
 [[nodiscard]] QString judged_number_words(const job::Reading& reading, bool with_sign = false);
-/// `13.5 N·m too large, at most 12`.
+/// `13.5 N·m too large, at most 12 N·m`.
 [[nodiscard]] QString reading_words(const job::Reading& reading);
 /// Verdict and limit of a reading for the strip; nothing for one without a verdict.
 [[nodiscard]] widgets::StripText strip_of(const job::Reading& reading);

@@ -161,8 +161,9 @@ void SheetList::draw(const job::JobState& state, const std::string& step_id) {
     for (const sheet::Stage& stage : state.sheets.job->stages) {
       if (stage.id == id) {
         const StageProgress progress = progress_of(state, stage);
-        const bool begun = progress.passed > 0 && progress.passed < progress.asked;
-        row->set_look(progress.mark, begun ? tr("%1 of %2").arg(progress.passed).arg(progress.asked) : QString(), false);
+        const bool begun = progress.mark != widgets::Mark::open && progress.passed < progress.asked;
+        row->set_look(progress.mark, begun ? tr("%1 of %2").arg(progress.passed).arg(progress.asked) : QString(),
+                      false);
       }
     }
   }

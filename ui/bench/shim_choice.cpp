@@ -28,7 +28,7 @@ ShimChoice::ShimChoice(QWidget* parent) : QFrame(parent), column_(widgets::lay<Q
   column_->addWidget(question_);
   column_->addWidget(text_);
   auto* row = widgets::lay_in<QHBoxLayout>(column_);
-  auto* leave = child_of<Button>(this, tr("Leave it as it is"), Button::Kind::plain);
+  auto* leave = child_of<Button>(this, tr("Cancel"), Button::Kind::plain);
   leave->setObjectName(QStringLiteral("button-leave-choice"));
   row->addWidget(leave);
   row->addStretch(1);

@@ -32,6 +32,7 @@ void StandBox::show_words(const QString& heading, const QString& text) {
   heading_->setText(heading);
   heading_->setVisible(!heading.isEmpty());
   text_->setText(text);
+  setAccessibleName(heading.isEmpty() ? text : heading);
 }
 
 void StandBox::show_button(const QString& name, const QString& text, bool main) {
@@ -40,6 +41,11 @@ void StandBox::show_button(const QString& name, const QString& text, bool main) 
   shown->set_action_text(text);
   plain_->setVisible(!main);
   main_->setVisible(main);
+}
+
+void StandBox::hide_button() {
+  plain_->hide();
+  main_->hide();
 }
 
 }  // namespace shimwright::bench

@@ -16,6 +16,7 @@ class StandBox : public QFrame {
   void show_words(const QString& heading, const QString& text);
   /// `main`: nothing else can be done before.
   void show_button(const QString& name, const QString& text, bool main);
+  void hide_button();
 
  signals:
   void pressed();

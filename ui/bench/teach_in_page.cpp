@@ -36,9 +36,6 @@ TeachInPage::TeachInPage(Workbench& bench, const sheet::Step& step, QWidget* par
   column->addWidget(left_out_);
   add_values(column);
   add_answers(column);
-  missing_ = child_of<widgets::Text>(this, QString(), "error");
-  missing_->hide();
-  column->addWidget(missing_);
   unsent_ = child_of<UnsentBox>(this, tr("Say how the teach-in went; the values are kept with the answer."));
   column->addWidget(unsent_);
   attempts_ = child_of<widgets::Box>(this, tr("Attempts"), QString(), "card");
@@ -70,17 +67,7 @@ void TeachInPage::add_values(QVBoxLayout* column) {
 }
 
 void TeachInPage::add_answers(QVBoxLayout* column) {
-  auto* row = widgets::lay_in<QHBoxLayout>(column, 16);
-  completed_ = child_of<Button>(this, tr("Completed"), Button::Kind::answer);
-  completed_->setObjectName(QStringLiteral("button-completed"));
-  completed_->set_keys(tr("key 1"));
-  aborted_ = child_of<Button>(this, tr("Aborted"), Button::Kind::answer);
-  aborted_->setObjectName(QStringLiteral("button-aborted"));
-  aborted_->set_keys(tr("key 2"));
-  row->addWidget(completed_);
-  row->addWidget(aborted_);
-  connect(completed_, &Button::clicked, this, [this] { answer(true); });
-  connect(aborted_, &Button::clicked, this, [this] { answer(false); });
+  // Above the answers: what `Aborted` needs is written before it is pressed.
   auto* words = widgets::lay_in<QHBoxLayout>(column, 16);
   code_ = child_of<WordField>(this, tr("If aborted: code shown"));
   code_->edit()->setObjectName(QStringLiteral("field-code"));
@@ -88,6 +75,24 @@ void TeachInPage::add_answers(QVBoxLayout* column) {
   reason_->edit()->setObjectName(QStringLiteral("field-reason"));
   words->addWidget(code_, 1);
   words->addWidget(reason_, 2);
+  missing_ = child_of<widgets::Text>(this, QString(), "error");
+  missing_->hide();
+  column->addWidget(missing_);
+  keys_ = child_of<KeyLine>(this);
+  keys_->setText(tr("Completed: key 1. Aborted: key 2."));
+  column->addWidget(keys_, 0, Qt::AlignLeft);
+  setFocusProxy(keys_);
+  auto* row = widgets::lay_in<QHBoxLayout>(column, 16);
+  completed_ = child_of<Button>(this, tr("Completed"), Button::Kind::answer);
+  completed_->setObjectName(QStringLiteral("button-completed"));
+  completed_->set_keys(tr("key 1"));
+  aborted_ = child_of<Button>(this, tr("Aborted"), Button::Kind::answer);
+  aborted_->setObjectName(QStringLiteral("button-aborted"));
+  aborted_->set_keys(tr("key 2"));
+  row->addWidget(completed_, 1);
+  row->addWidget(aborted_, 1);
+  connect(completed_, &Button::clicked, this, [this] { answer(true); });
+  connect(aborted_, &Button::clicked, this, [this] { answer(false); });
 }
 
 std::vector<NumberField*> TeachInPage::fields() const {
@@ -227,6 +232,7 @@ void TeachInPage::clear() {
 }
 
 void TeachInPage::refresh() {
+  keys_->setVisible(!state().closed && !state().parked);
   left_out_->show_words(widgets::Mark::deviation, left_out_words(bench(), step_state()));
   show_attempts();
 }

@@ -49,6 +49,7 @@ class TeachInPage final : public StepPage {
   widgets::WordField* code_ = nullptr;
   widgets::WordField* reason_ = nullptr;
   widgets::Text* missing_ = nullptr;
+  KeyLine* keys_ = nullptr;
   UnsentBox* unsent_ = nullptr;
   KeptLine* left_out_ = nullptr;
   widgets::Box* attempts_ = nullptr;

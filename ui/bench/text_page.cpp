@@ -128,7 +128,9 @@ void TextPage::take_over() {
   } else if (const std::optional<std::string>& text = *words; text) {
     set_typed(qt(*text));
   } else {
-    emit refused({"no_last_job", "", {SHIMWRIGHT_TEXT("bench", "No earlier job on this gearbox type has words here: write them."), {}}});
+    emit refused({"no_last_job",
+                  "",
+                  {SHIMWRIGHT_TEXT("bench", "No earlier job on this gearbox type has words here: write them."), {}}});
   }
   take_focus();
 }

@@ -25,7 +25,8 @@ void Workbench::set_person(const store::Person& person) {
 }
 
 QString Workbench::initials_of(const std::string& person_id) const {
-  const auto found = std::find_if(persons_.begin(), persons_.end(), [&](const auto& each) { return each.id == person_id; });
+  const auto found =
+      std::find_if(persons_.begin(), persons_.end(), [&](const auto& each) { return each.id == person_id; });
   return found == persons_.end() ? QString() : widgets::qt(found->initials);
 }
 

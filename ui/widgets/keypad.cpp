@@ -4,16 +4,36 @@
 #include <QGridLayout>
 #include <QKeyEvent>
 #include <QLineEdit>
+#include <QPainter>
 #include <vector>
 
 #include "shimwright/widgets/child.h"
 #include "shimwright/widgets/parts.h"
+#include "shimwright/widgets/style.h"
 
 namespace shimwright::widgets {
 
 namespace {
 
 constexpr int keypad_key = 64;
+constexpr int least_key_height = pixels::target;  // on a low screen
+
+/// Takes the last digit away: an arrow, for the type has none.
+class DeleteKey final : public Button {
+ public:
+  explicit DeleteKey(QWidget* parent) : Button(QString(), Kind::answer, parent) {}
+
+ protected:
+  void paintEvent(QPaintEvent* event) override {
+    Button::paintEvent(event);
+    QPainter painter(this);
+    painter.setRenderHint(QPainter::Antialiasing);
+    const QPointF middle = QRectF(rect()).center();
+    painter.setPen(QPen(colours_of(*this).text, 2.5, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+    painter.drawLine(middle - QPointF(13, 0), middle + QPointF(13, 0));
+    painter.drawPolyline(QPolygonF({middle + QPointF(-6, -7), middle - QPointF(13, 0), middle + QPointF(-6, 7)}));
+  }
+};
 
 struct PadKey {
   int row = 0;
@@ -36,23 +56,25 @@ std::vector<PadKey> keys_of_the_pad() {
     }
     ++row;
   }
-  keys.push_back({3, 0, 1, Qt::Key_0, QStringLiteral("0"), QStringLiteral("0"), nullptr});
-  keys.push_back({3, 1, 1, Qt::Key_Comma, QStringLiteral(","), QStringLiteral(","), "comma"});
-  keys.push_back({3, 2, 1, Qt::Key_Minus, QStringLiteral("-"), QString(QChar(0x2212)), "minus"});
-  keys.push_back({4, 0, 1, Qt::Key_Backspace, QString(), Keypad::tr("back"), "back"});
-  keys.push_back({4, 1, 2, Qt::Key_Return, QStringLiteral("\r"), Keypad::tr("Enter"), "enter"});
+  keys.push_back({0, 3, 1, Qt::Key_Backspace, QString(), QString(), "delete"});
+  keys.push_back({1, 3, 1, Qt::Key_Minus, QStringLiteral("-"), QString(QChar(0x2212)), "minus"});
+  keys.push_back({2, 3, 1, Qt::Key_Comma, QStringLiteral(","), QStringLiteral(","), "comma"});
+  keys.push_back({3, 0, 2, Qt::Key_0, QStringLiteral("0"), QStringLiteral("0"), nullptr});
+  keys.push_back({3, 2, 2, Qt::Key_Return, QStringLiteral("\r"), Keypad::tr("Enter"), "enter"});
   return keys;
 }
 
 }  // namespace
 
 Keypad::Keypad(QWidget* parent) : QWidget(parent) {
-  auto* grid = lay<QGridLayout>(this, 8);
-  grid->setContentsMargins(14, 14, 14, 14);
+  auto* grid = lay<QGridLayout>(this, 6);
+  grid->setContentsMargins(10, 10, 10, 10);
   for (const PadKey& each : keys_of_the_pad()) {
-    auto* button = child_of<Button>(this, each.shown, Button::Kind::answer);
+    Button* button = each.key == Qt::Key_Backspace ? child_of<DeleteKey>(this)
+                                                   : child_of<Button>(this, each.shown, Button::Kind::answer);
     button->setFocusPolicy(Qt::NoFocus);
-    button->setMinimumSize(each.key == Qt::Key_Backspace ? 96 : keypad_key, keypad_key);
+    button->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Preferred);
+    button->setMinimumSize(keypad_key, least_key_height);
     button->setMaximumHeight(keypad_key);
     button->setAutoRepeat(each.key == Qt::Key_Backspace);
     const QString name = each.name == nullptr ? each.shown : QString::fromLatin1(each.name);
@@ -61,6 +83,8 @@ Keypad::Keypad(QWidget* parent) : QWidget(parent) {
       button->setAccessibleName(tr("minus"));
     } else if (each.key == Qt::Key_Comma) {
       button->setAccessibleName(tr("decimal comma"));
+    } else if (each.key == Qt::Key_Backspace) {
+      button->setAccessibleName(tr("delete"));
     }
     grid->addWidget(button, each.row, each.column, 1, each.span);
     connect(button, &Button::clicked, this, [this, key = each.key, sends = each.sends] { send(key, sends); });

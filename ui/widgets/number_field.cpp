@@ -15,7 +15,7 @@ namespace shimwright::widgets {
 namespace {
 
 QString title_with_unit(const QString& title, quantity::Unit unit) {
-  const QString symbol = qt(quantity::symbol_of(unit));
+  const QString symbol = symbol_shown(unit);
   return symbol.isEmpty() ? title : QStringLiteral("%1, %2").arg(title, symbol);
 }
 
@@ -107,6 +107,16 @@ void NumberField::take_focus() {
   edit_->selectAll();
 }
 
+void NumberField::set_narrow() {
+  auto* const column = qobject_cast<QBoxLayout*>(layout());
+  column->setSpacing(2);
+  column->insertWidget(2, echo_);
+  set_part(echo_, "small");
+  echo_->setMinimumHeight(QFontMetrics(echo_->font()).height());
+  edit_->setMinimumWidth(0);
+  edit_->setMaximumWidth(QWIDGETSIZE_MAX);
+}
+
 bool NumberField::eventFilter(QObject* watched, QEvent* event) {
   if (event->type() == QEvent::FocusIn) {
     newly_there_ = true;
@@ -122,7 +132,7 @@ bool NumberField::eventFilter(QObject* watched, QEvent* event) {
 
 void NumberField::show_echo() {
   const auto read = number();
-  echo_->setText(read ? qt(quantity::printed_text_of(*read)) : QString());
+  echo_->setText(read ? number_with_unit(*read) : QString());
 }
 
 bool NumberField::readable() {

@@ -8,15 +8,20 @@
 #include "shimwright/widgets/child.h"
 #include "shimwright/widgets/say.h"
 #include "shimwright/widgets/style.h"
+#include "shimwright/widgets/units.h"
 
 namespace shimwright::widgets {
 
-Text::Text(const QString& text, const char* part, QWidget* parent) : QLabel(text, parent) {
+Text::Text(const QString& text, const char* part, QWidget* parent) : QLabel(kept_together(text), parent) {
   setTextFormat(Qt::PlainText);
   setWordWrap(true);
   if (part != nullptr) {
     set_part(this, part);
   }
+}
+
+void Text::setText(const QString& text) {
+  QLabel::setText(kept_together(text));
 }
 
 CautionBox::CautionBox(const QString& word, const QString& text, QWidget* parent) : QFrame(parent) {
@@ -26,7 +31,7 @@ CautionBox::CautionBox(const QString& word, const QString& text, QWidget* parent
   auto* label = child_of<QLabel>(this);
   label->setTextFormat(Qt::RichText);
   label->setWordWrap(true);
-  label->setText(QStringLiteral("<b>%1</b>&nbsp; %2").arg(word.toHtmlEscaped(), text.toHtmlEscaped()));
+  label->setText(QStringLiteral("<b>%1</b>&nbsp; %2").arg(word.toHtmlEscaped(), kept_together(text).toHtmlEscaped()));
   row->addWidget(label);
 }
 

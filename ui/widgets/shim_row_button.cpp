@@ -15,7 +15,6 @@ namespace shimwright::widgets {
 namespace {
 
 constexpr int label_end = 100;
-constexpr int bar_start = 118;
 constexpr int word_gap = 13;
 constexpr int row_margin = 8;
 constexpr int tray_gap = 20;
@@ -52,20 +51,6 @@ void ShimRowButton::set_bar_scale(double pixels) {
 
 double ShimRowButton::bar_width() const {
   return row_.share ? std::max(4.0, *row_.share * bar_scale_) : 0.0;
-}
-
-double ShimRowButton::room_for_bar() const {
-  int taken = bar_start + word_gap + QFontMetrics(type_of(font(), 17)).horizontalAdvance(row_.words) + row_margin;
-  if (row_.advised) {
-    taken += word_gap + QFontMetrics(type_of(font(), 17, true)).horizontalAdvance(advised_word_);
-  }
-  if (row_.conflicting) {
-    taken += conflict_side + row_margin;
-  }
-  if (!row_.tray.isEmpty()) {
-    taken += tray_gap + 4 + QFontMetrics(type_of(font(), 16)).horizontalAdvance(row_.tray);
-  }
-  return width() - taken;
 }
 
 void ShimRowButton::keyPressEvent(QKeyEvent* event) {
@@ -113,7 +98,7 @@ void ShimRowButton::paint_words(QPainter& painter) const {
   painter.setFont(label);
   painter.setPen(row_.struck ? colours.soft : colours.text);
   painter.drawText(QRect(0, 0, label_end, height()), Qt::AlignRight | Qt::AlignVCenter, qt(row_.shim));
-  int left = bar_start + (row_.share ? static_cast<int>(bar_width()) + word_gap : 0);
+  int left = bar_start + static_cast<int>(bar_scale_) + word_gap;
   if (row_.conflicting) {
     paint_mark(painter, QRectF(left, (height() - conflict_side) / 2.0, conflict_side, conflict_side), Mark::not_equal,
                colours);

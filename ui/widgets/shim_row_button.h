@@ -14,10 +14,9 @@ class ShimRowButton : public QAbstractButton {
   explicit ShimRowButton(QWidget* parent = nullptr);
   void set_row(const ShimRow& row, const QString& advised_word);
   [[nodiscard]] const ShimRow& row() const { return row_; }
-  /// Pixels for a share of 1.
+  /// Pixels for a share of 1, the words begin behind them.
   void set_bar_scale(double pixels);
-  /// What the row's texts leave for its bar.
-  [[nodiscard]] double room_for_bar() const;
+  static constexpr int bar_start = 118;
   [[nodiscard]] double bar_width() const;
 
  protected:

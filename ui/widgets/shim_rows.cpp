@@ -20,8 +20,9 @@ constexpr int low_row = 40;
 constexpr int fold_height = 25;
 constexpr int usual_height = 400;  // what the page of the smallest screen has for rows
 constexpr std::size_t least_rows = 3;
-constexpr double widest_bar = 640;
-constexpr double least_bar = 24;
+/// Of the width behind the labels, for a share of 1: the same for all rows and whatever they say, so that bars can be
+/// compared from one trial to the next.
+constexpr double share_for_bars = 0.24;
 
 bool is_live(const ShimRow& row) {
   return !row.struck;
@@ -196,17 +197,11 @@ void ShimRows::build() {
 
 void ShimRows::place() {
   const int top = window_.first > 0 ? fold_height : 0;
-  double scale = widest_bar;
+  const double scale = std::max(0.0, (width() - ShimRowButton::bar_start) * share_for_bars);
   for (std::size_t at = 0; at < buttons_.size(); ++at) {
     ShimRowButton& button = *buttons_[at];
     button.setGeometry(0, top + static_cast<int>(at) * window_.row_height, width(), window_.row_height);
-    const double share = button.row().share.value_or(0);
-    if (share > 0) {
-      scale = std::min(scale, std::max(least_bar, button.room_for_bar()) / share);
-    }
-  }
-  for (ShimRowButton* button : buttons_) {
-    button->set_bar_scale(scale);
+    button.set_bar_scale(scale);
   }
 }
 
@@ -225,6 +220,11 @@ void ShimRows::mark_current() {
     const bool stop = at == position_of_current();
     buttons_[at]->setFocusPolicy(!pickable_ ? Qt::NoFocus : stop ? Qt::StrongFocus : Qt::ClickFocus);
   }
+}
+
+void ShimRows::make_current(const std::string& shim) {
+  current_ = shim;
+  mark_current();
 }
 
 void ShimRows::take_focus() {
@@ -284,8 +284,10 @@ void ShimRows::paintEvent(QPaintEvent* /*event*/) {
   const int end = top + static_cast<int>(buttons_.size()) * window_.row_height;
   painter.fillRect(QRect(0, std::max(0, top - 1), width(), 1), colours.line);
   painter.setPen(colours.soft);
-  painter.drawText(QRect(118, 0, width() - 118, fold_height - 2), Qt::AlignLeft | Qt::AlignVCenter, fold_above());
-  painter.drawText(QRect(118, end, width() - 118, fold_height), Qt::AlignLeft | Qt::AlignVCenter, fold_below());
+  painter.drawText(QRect(ShimRowButton::bar_start, 0, width() - ShimRowButton::bar_start, fold_height - 2),
+                   Qt::AlignLeft | Qt::AlignVCenter, fold_above());
+  painter.drawText(QRect(ShimRowButton::bar_start, end, width() - ShimRowButton::bar_start, fold_height),
+                   Qt::AlignLeft | Qt::AlignVCenter, fold_below());
 }
 
 }  // namespace shimwright::widgets

@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "paint.h"
+#include "shimwright/widgets/units.h"
 
 namespace shimwright::widgets {
 
@@ -33,7 +34,7 @@ struct StripLines {
 /// The words in lines no wider than `width`; a word wider than that makes its line too wide.
 QStringList wrapped(const QString& text, const QFontMetrics& metrics, int width) {
   QStringList lines;
-  for (const QString& word : text.split(QLatin1Char(' '), Qt::SkipEmptyParts)) {
+  for (const QString& word : kept_together(text).split(QLatin1Char(' '), Qt::SkipEmptyParts)) {
     const QString longer = lines.isEmpty() ? word : lines.last() + QLatin1Char(' ') + word;
     if (!lines.isEmpty() && metrics.horizontalAdvance(longer) <= width) {
       lines.last() = longer;

@@ -59,8 +59,20 @@ quantity::Unit unit_shown(quantity::Unit unit) {
   return quantity::unit_shown(unit, units_shown());
 }
 
+QString symbol_shown(quantity::Unit unit) {
+  // A small l beside digits is read as one more.
+  return unit == quantity::Unit::litre ? QStringLiteral("L") : qt(quantity::symbol_of(unit));
+}
+
+QString number_with_unit(const quantity::TypedNumber& number) {
+  QString text = qt(quantity::printed_text_of(number));
+  const QString symbol = qt(quantity::symbol_of(number.unit));
+  text.chop(symbol.size());
+  return text + symbol_shown(number.unit);
+}
+
 QString number_shown(const quantity::TypedNumber& number) {
-  return qt(quantity::printed_text_of(quantity::number_in(number, unit_shown(number.unit))));
+  return number_with_unit(quantity::number_in(number, unit_shown(number.unit)));
 }
 
 QString digits_shown(const quantity::TypedNumber& number) {
@@ -106,6 +118,16 @@ QString with_length_unit(const QString& sentence) {
 
 double millimetres_of_unit_shown() {
   return unit_shown(quantity::Unit::millimetre) == quantity::Unit::inch ? 25.4 : 1.0;
+}
+
+QString kept_together(const QString& text) {
+  static const QRegularExpression before_unit(
+      QStringLiteral("(?<=[0-9]) (?=(?:mm|in|thou|N·m|lbf·ft|kg|g|°C|°|mV|V|l|L|ml|bar|kPa|%|km|mi|h|min)(?!\\w))"),
+      QRegularExpression::UseUnicodePropertiesOption);
+  static const QString no_break(QChar(0x00A0));
+  QString kept = text;
+  kept.replace(QStringLiteral(" \u00b1 "), no_break + QChar(0x00B1) + no_break);
+  return kept.replace(before_unit, no_break);
 }
 
 Message in_units_shown(const std::string& pattern, const std::vector<std::string>& arguments) {

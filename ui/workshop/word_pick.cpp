@@ -2,19 +2,16 @@
 
 #include <QKeyEvent>
 #include <QListView>
-#include <QWheelEvent>
 
 #include "shimwright/widgets/child.h"
 #include "shimwright/widgets/say.h"
 
 namespace shimwright::workshop {
 
-WordPick::WordPick(const QString& name, QWidget* parent) : QComboBox(parent) {
+WordPick::WordPick(const QString& name, QWidget* parent) : PickBox(name, parent) {
   // A view of our own: the toolkit's takes no height from the style sheet.
   setView(widgets::child_of<QListView>(this));
   setMinimumHeight(54);
-  setFocusPolicy(Qt::StrongFocus);
-  setAccessibleName(name);
   setPlaceholderText(tr("choose"));
   setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
   connect(this, &QComboBox::activated, this, [this] { emit picked(word()); });
@@ -43,11 +40,7 @@ void WordPick::keyPressEvent(QKeyEvent* event) {
     emit entered();
     return;
   }
-  QComboBox::keyPressEvent(event);
-}
-
-void WordPick::wheelEvent(QWheelEvent* event) {
-  event->ignore();
+  PickBox::keyPressEvent(event);
 }
 
 }  // namespace shimwright::workshop

@@ -3,14 +3,13 @@
 #include <string>
 #include <vector>
 
-#include <QComboBox>
-
 #include "shimwright/sheet/draft.h"
+#include "shimwright/widgets/pick_box.h"
 
 namespace shimwright::workshop {
 
 /// One of a few words. Arrow keys and letters go through them; Enter moves on; the wheel does nothing.
-class WordPick : public QComboBox {
+class WordPick : public widgets::PickBox {
   Q_OBJECT
 
  public:
@@ -26,7 +25,6 @@ class WordPick : public QComboBox {
 
  protected:
   void keyPressEvent(QKeyEvent* event) override;
-  void wheelEvent(QWheelEvent* event) override;
 
  private:
   std::vector<std::string> words_;

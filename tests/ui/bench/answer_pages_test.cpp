@@ -115,3 +115,26 @@ TEST_CASE("an answer that may have moved since is told, and no button stands pre
   auto* seen = bench::make_step_page(rig.workbench(), *state.sheets.job->find("levers-in-place"), &window);
   CHECK(seen->findChild<QAbstractButton*>("button-in-order")->isChecked());
 }
+
+TEST_CASE("the focus is seen on the line that names the keys, and Enter there keeps nothing") {
+  for (const auto& [step, words] : {std::pair{"battery-off", "When it is done: Ctrl Enter."},
+                                    {"vehicle-secured", "Answer with key 1 or key 2."},
+                                    {"high-voltage", "Answer with a key from 1 to 3."},
+                                    {"sign-technician", "To sign: Ctrl Enter."}}) {
+    INFO(step);
+    test::PageDriver driver(step);
+    auto* keys = driver.part<QLabel>("keys");
+    CHECK(keys->text() == words);
+    CHECK(keys->isVisible());
+    CHECK(keys->hasFocus());
+    QTest::keyClick(keys, Qt::Key_Return);
+    QTest::keyClick(keys, Qt::Key_Space);
+    CHECK(driver.state() == "open");
+  }
+}
+
+TEST_CASE("what is to be said where something is not in order is asked for above that answer") {
+  test::PageDriver driver("vehicle-secured");
+  const auto height_of = [&](QWidget* part) { return part->mapTo(&driver.page(), QPoint()).y(); };
+  CHECK(height_of(driver.part("field-finding")) < height_of(driver.part<QWidget>("button-not-in-order")));
+}

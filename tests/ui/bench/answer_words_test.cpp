@@ -17,5 +17,6 @@ TEST_CASE("what was answered is said for every entry that can be taken back") {
 }
 
 TEST_CASE("a trial is told by its shim and how it felt") {
-  CHECK(bench::answer_words(job::ShimTried{{"large-gauge-fit", 1}, job::Side::lower, "1.65", job::Fit::snug}) == "1.65 snug");
+  CHECK(bench::answer_words(job::ShimTried{{"large-gauge-fit", 1}, job::Side::lower, "1.65", job::Fit::snug}) ==
+        "1.65 snug");
 }

@@ -108,3 +108,43 @@ TEST_CASE("one of several is picked by key or click, and a second question repla
   CHECK(picked == "RT");
   CHECK_FALSE(asked.box->asking());
 }
+
+TEST_CASE("the button that answers names the main key, which answers too, but never picks one of several") {
+  Asked asked;
+  int changes = 0;
+  QObject::connect(asked.box, &bench::AskBox::asking_changed, asked.box, [&] { ++changes; });
+  std::string answer;
+  asked.box->ask({"Why?", "Go on", true, [&](const std::string& text) {
+                    answer = text;
+                    return true;
+                  }});
+  CHECK(changes == 1);
+  CHECK(asked.part<widgets::Button>("button-ask-yes")->accessibleDescription() == "Ctrl Enter");
+  QTest::keyClicks(asked.part<QLineEdit>("field-ask"), "worn spline");
+  asked.box->press_yes();
+  CHECK(answer == "worn spline");
+  CHECK_FALSE(asked.box->asking());
+  CHECK(changes == 2);
+  bool picked = false;
+  asked.box->ask_pick("Who?", {{"MK", "Mara", [&] { picked = true; }}});
+  asked.box->press_yes();
+  CHECK_FALSE(picked);
+  CHECK(asked.box->asking());
+}
+
+TEST_CASE("what can be picked is of one width, whatever it says") {
+  Asked asked;
+  asked.box->ask_pick("More", {{"a", "A", [] {}},
+                               {"b", "A long one that says more than all others", [] {}},
+                               {"c", "C", [] {}},
+                               {"d", "D", [] {}},
+                               {"e", "E", [] {}},
+                               {"f", "F", [] {}}});
+  QCoreApplication::processEvents();
+  const int width = asked.part<widgets::Button>("button-pick-a")->width();
+  for (const char* name : {"button-pick-b", "button-pick-c", "button-pick-f"}) {
+    CHECK(std::abs(asked.part<widgets::Button>(name)->width() - width) <= 1);
+  }
+  asked.box->ask_pick("Nothing to pick", {});
+  CHECK(asked.part<widgets::Button>("button-ask-no")->accessibleName() == "Close");
+}

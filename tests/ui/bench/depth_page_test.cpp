@@ -27,6 +27,7 @@ TEST_CASE("depths are typed from field to field, kept with Enter in the last, an
   ui.go_to(depth_step);
   DepthSitting shown(ui);
   CHECK(shown.page->strip().large.isEmpty());
+  CHECK(shown.page->findChild<QLabel*>("depth-said")->text() == "Type each value and press Enter; the sum follows.");
   CHECK_FALSE(shown.page->has_unsent());
   shown.type("5,06", "5.05", "2.93", "-0.12");
   CHECK(shown.refusals.empty());
@@ -78,12 +79,16 @@ TEST_CASE("on the border both shims are offered, and measured again counts anew"
   CHECK(shown.page->strip().large == "1.65 or 1.80");
   CHECK(shown.offers("take-1.65"));
   CHECK(shown.offers("take-1.80"));
+  CHECK(shown.main_action() == "measure-again");
   shown.page->findChild<QLineEdit*>("field-depth-1")->setFocus();
   QTest::keyClicks(QApplication::focusWidget(), "1");
   CHECK(shown.page->has_unsent());
   CHECK(shown.page->strip().large.isEmpty());
   QTest::keyClick(QApplication::focusWidget(), Qt::Key_Backspace);
   CHECK_FALSE(shown.page->has_unsent());
+  shown.act("measure-again");
+  CHECK(test::ShownPage::focus() == "field-depth-1");
+  CHECK(shown.count<job::DepthsRead>(depth_step) == 1);
   shown.act("take-1.80");
   CHECK(shown.asks.empty());
   CHECK(shown.bench.state().shims.at(sheet::Side::lower) == "1.80");
@@ -97,7 +102,7 @@ TEST_CASE("tilted depths are said in place of a sum, and an unreadable depth kee
   CHECK(test::ShownPage::focus() == "field-depth-1");
   shown.type("5.12", "5.33", "2.93", "-0.12");
   CHECK(shown.page->strip().large == "Tilted");
-  CHECK(shown.main_action().empty());
+  CHECK(shown.main_action() == "measure-again");
   shown.act("another-shim");
   shown.press("shim-1.65");
   REQUIRE(shown.asks.size() == 1);

@@ -99,8 +99,8 @@ TEST_CASE("where trials and float disagree, seating again stands before another 
   ui.go_to(float_step);
   FloatSitting shown(ui);
   shown.lift_all({"0.93", "0.90", "0.96"});
-  CHECK(shown.page->strip().large == "0.93 too large");
-  CHECK(shown.page->strip().small == "lower disc, limits 0.25 to 0.85");
+  CHECK(shown.page->strip().large == "0.93 mm too large");
+  CHECK(shown.page->strip().small == "lower disc, limits 0.25 to 0.85 mm");
   CHECK(shown.advice().contains("Seat the large bearing again"));
   CHECK(shown.main_action() == "seat-again");
   shown.act("change-shim");
@@ -161,7 +161,32 @@ TEST_CASE("a float as found is for information, without a verdict") {
   test::UiBench ui;
   ui.go_to("hub-ring-off");
   FloatSitting shown(ui, "upper-float-as-found");
-  CHECK(shown.page->strip().large == "0.67 as found");
+  CHECK(shown.page->strip().large == "0.67 mm as found");
   CHECK(shown.page->strip().mark == widgets::Mark::none);
   CHECK_FALSE(shown.offers("change-shim"));
+}
+
+TEST_CASE("what to know of the dial stands there until the first run is kept") {
+  test::UiBench ui;
+  ui.go_to(float_step);
+  FloatSitting shown(ui);
+  const auto says_it = [&] {
+    const auto labels = shown.page->findChildren<QLabel*>();
+    return std::any_of(labels.begin(), labels.end(), [](const QLabel* each) {
+      return each->isVisible() && each->text().startsWith("Lifted is the higher reading");
+    });
+  };
+  CHECK(says_it());
+  shown.lift("0.93");
+  CHECK_FALSE(says_it());
+}
+
+TEST_CASE("once judged the advice has the focus and stands right below the verdict") {
+  test::UiBench ui;
+  ui.go_to(float_step);
+  FloatSitting shown(ui);
+  CHECK_FALSE(shown.page->says_what_to_do());
+  shown.lift_all({"0.93", "0.90", "0.96"});
+  CHECK(shown.page->says_what_to_do());
+  CHECK(test::ShownPage::focus() == "float-advice");
 }

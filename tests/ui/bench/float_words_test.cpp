@@ -55,7 +55,8 @@ TEST_CASE("guard zones are as wide as the engine's uncertainty makes them") {
   CHECK(view.guard_mm == Approx(0.01645));
   CHECK(view.marks[2].mark == widgets::Mark::too_small);
   const auto strip = bench::float_strip(judgement, limits(), sheet::Side::upper);
-  CHECK(strip.large == "0.51 too small and too large");
+  CHECK(strip.large == "0.51 mm too small and too large");
+  CHECK(strip.small == "upper disc, limits 0.25 to 0.85 mm");
   CHECK(strip.bad);
   judgement.advised.conclusion = job::Conclusion::for_information;
   CHECK(bench::float_limits(limits(), {}, judgement).guard_mm == 0.0);
@@ -68,4 +69,28 @@ TEST_CASE("the hint names the turn of the dial where it is known") {
   CHECK_FALSE(bench::dial_hint(dial).contains("turns"));
   dial.turn = quantity::Length(1000);
   CHECK(bench::dial_hint(dial).endsWith("one turn of dial 2 is 1.00 mm."));
+}
+
+TEST_CASE("spread and tilt have their unit, and where the disc stands highest is told from the first spot on") {
+  job::Judgement judgement;
+  judgement.answer.disc_float.emplace();
+  judgement.answer.disc_float->judgement.emplace();
+  auto& judged = *judgement.answer.disc_float->judgement;
+  judged.spread_mm = 0.055;
+  judged.tilt_mm = 0.032;
+  judged.high_at_deg = 20.0;
+  judgement.engine_case.disc_float.emplace();
+  judgement.engine_case.disc_float->max_spread = quantity::Length(150);
+  judgement.engine_case.disc_float->spots = {{30.0, {}}, {150.0, {}}, {270.0, {}}};
+  judgement.advised.conclusion = job::Conclusion::for_information;
+  CHECK(bench::float_facts(judgement) ==
+        QString::fromUtf8("Spread 0.055 mm, allowed 0.15 mm; the disc stands highest at 350° clockwise from spot 1, "
+                          "tilt 0.032 mm."));
+}
+
+TEST_CASE("each bearing has its own sentence for being seated again") {
+  job::Judgement judgement;
+  judgement.advised.conclusion = job::Conclusion::seat_again;
+  CHECK(bench::float_heading(judgement, sheet::Side::lower).startsWith("Seat the large bearing again"));
+  CHECK(bench::float_heading(judgement, sheet::Side::upper).startsWith("Seat the small bearing again"));
 }

@@ -1,6 +1,7 @@
 #include "foot_bar.h"
 
 #include <QTest>
+#include <algorithm>
 #include <catch2/catch.hpp>
 
 using namespace shimwright;
@@ -54,7 +55,7 @@ TEST_CASE("what cannot be done now cannot be pressed") {
   CHECK(taken == 0);
 }
 
-TEST_CASE("where there is no room a page's own buttons give way first, then the ones that More has too") {
+TEST_CASE("where there is no room Photo, Note and Park give way before a page's own buttons") {
   QWidget window;
   window.resize(1400, 100);
   bench::FootBar foot(&window);
@@ -77,6 +78,16 @@ TEST_CASE("where there is no room a page's own buttons give way first, then the 
   window.show();
   REQUIRE(QTest::qWaitForWindowActive(&window));
   CHECK(names().empty());
+  int narrowest_with_all_shims = 1366;
+  for (int width = 1366; width > 480; --width) {
+    foot.resize(width, 68);
+    const auto out = names();
+    if (std::find(out.begin(), out.end(), "all-shims") == out.end()) {
+      narrowest_with_all_shims = width;
+    }
+  }
+  foot.resize(narrowest_with_all_shims, 68);
+  CHECK(names() == std::vector<std::string>{"note", "photo", "park"});
   foot.resize(480, 68);
   CHECK(names() == std::vector<std::string>{"all-shims", "note", "photo", "park"});
   foot.resize(1366, 68);
@@ -117,4 +128,16 @@ TEST_CASE(
   foot.resize(1366, 68);
   CHECK(left_out().empty());
   CHECK(main->sizeHint().width() == with_keys);
+}
+
+TEST_CASE("a main button that is grey names no key") {
+  QWidget window;
+  bench::FootBar foot(&window);
+  const auto nothing = [] {};
+  foot.resize(1366, 68);
+  foot.set_actions({{"take", "Take", nothing, true}});
+  const auto* main = window.findChild<widgets::Button*>("button-take");
+  CHECK(main->accessibleDescription() == "Ctrl Enter");
+  foot.set_actions({{"take", "Take", nothing, true, false}});
+  CHECK(main->accessibleDescription().isEmpty());
 }

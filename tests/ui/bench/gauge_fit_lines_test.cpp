@@ -73,3 +73,15 @@ TEST_CASE("a shim is found by its mark, as it is typed or scanned") {
   CHECK_FALSE(bench::shim_marked(fitting.tray(), "1.66"));
   CHECK_FALSE(bench::shim_marked(fitting.tray(), "box 12"));
 }
+
+TEST_CASE("a shim that was felt to be wrong says so and no chance beside it") {
+  Fitting fitting;
+  fitting.feel("1.75", shim::Fit::tight);
+  fitting.feel("1.55", shim::Fit::loose);
+  fitting.feel("1.60", shim::Fit::snug);
+  CHECK(fitting.row("1.55").struck);
+  CHECK(fitting.row("1.55").words == "loose, trial 2");
+  CHECK_FALSE(fitting.row("1.55").share);
+  CHECK(fitting.row("1.60").words.startsWith("snug, trial 3"));
+  CHECK(fitting.row("1.60").words.endsWith("in 100"));
+}

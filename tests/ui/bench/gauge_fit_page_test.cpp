@@ -122,3 +122,31 @@ TEST_CASE("after a change for the float its shim is the one to try") {
   CHECK(shown.page->strip().large == QString("Try %1").arg(QString::fromStdString(wanted)));
   CHECK(shown.offers("take"));
 }
+
+TEST_CASE("Enter left over from before says nothing of a shim: the focus is on no answer") {
+  test::UiBench ui;
+  ui.go_to(gauge_step);
+  GaugePage shown(ui);
+  for (int trial = 0; trial < 2; ++trial) {
+    const QString in_hand = shown.page->strip().large;
+    CHECK(test::ShownPage::focus().startsWith("shim-"));
+    CHECK(in_hand == "Try " + test::ShownPage::focus().mid(5));
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
+    CHECK(shown.count<job::ShimTried>(gauge_step) == trial);
+    CHECK(shown.page->strip().large == in_hand);
+    auto* tight = shown.page->findChild<QPushButton*>("button-tight");
+    tight->setFocus();
+    QTest::keyClick(tight, Qt::Key_Return);
+    CHECK(shown.count<job::ShimTried>(gauge_step) == trial + 1);
+  }
+}
+
+TEST_CASE("the three answers are of one width") {
+  test::UiBench ui;
+  ui.go_to(gauge_step);
+  GaugePage shown(ui);
+  QCoreApplication::processEvents();
+  const auto width_of = [&](const char* name) { return shown.page->findChild<QPushButton*>(name)->width(); };
+  CHECK(std::abs(width_of("button-tight") - width_of("button-snug")) <= 1);
+  CHECK(std::abs(width_of("button-loose") - width_of("button-snug")) <= 1);
+}

@@ -108,3 +108,21 @@ TEST_CASE("a job that cannot be read says so on its card") {
   CHECK(glance.bad);
   CHECK(glance.stages.empty());
 }
+
+TEST_CASE("a card goes behind those that are as urgent, before those that are less") {
+  using bench::Urgency;
+  CHECK(bench::place_among({}, Urgency::off) == 0);
+  const std::vector<Urgency> cards{Urgency::off, Urgency::open, Urgency::open, Urgency::parked};
+  CHECK(bench::place_among(cards, Urgency::off) == 1);
+  CHECK(bench::place_among(cards, Urgency::open) == 3);
+  CHECK(bench::place_among(cards, Urgency::parked) == 4);
+}
+
+TEST_CASE("a job that waits is not urgent, though what it waits for is overdue") {
+  test::UiBench bench;
+  bench.go_to("large-gauge-fit");
+  CHECK(glance_now(bench).urgency == bench::Urgency::off);  // not in order
+  REQUIRE(bench.workbench().send(job::Park{"levers and pivot", "2026-11-20"}));
+  CHECK(glance_now(bench).bad);
+  CHECK(glance_now(bench).urgency == bench::Urgency::parked);
+}

@@ -1,6 +1,8 @@
 #include "shimwright/bench/home_page.h"
 
+#include <QApplication>
 #include <QRegularExpression>
+#include <algorithm>
 #include <catch2/catch.hpp>
 
 #include "shimwright/widgets/parts.h"
@@ -94,8 +96,9 @@ TEST_CASE("the foot tells of the last verified backup") {
   test::UiBench bench;
   bench::HomePage page(bench.workbench());
   page.refresh();
-  CHECK(all_words(page).contains("Last verified backup: none known."));
-  CHECK(all_words(page).contains("No verified backup is known."));
+  CHECK(all_words(page).contains("Every entry is on disk before it shows as saved."));
+  CHECK(all_words(page).contains("No verified backup is known."));  // once
+  CHECK_FALSE(all_words(page).contains("Last verified backup"));
   page.set_last_backup(bench.workbench().now());
   CHECK(all_words(page).contains("Last verified backup: today 09:10."));
   CHECK_FALSE(all_words(page).contains("No verified backup is known."));
@@ -130,4 +133,26 @@ TEST_CASE("of very many open jobs fifty have a card and the rest is counted") {
   CHECK(QTest::qWaitFor([&page] { return all_words(page).contains("3 more jobs are open"); }, 20000));
   CHECK(cards() == 50);
   CHECK(all_words(page).contains("chassis ends"));
+}
+
+TEST_CASE("what is off stands first and has the focus, what waits stands last, and Tab goes the same way") {
+  test::UiBench bench;
+  const std::string off = bench.go_to("engine-held");
+  REQUIRE(bench.workbench().send(job::CheckStep{"engine-held", false, "no support at hand"}));
+  open_many(bench, 2);  // 3000 and 3001, later ones
+  REQUIRE(bench.workbench().send(job::Park{"levers and pivot", ""}));
+  bench::HomePage page(bench.workbench());
+  page.refresh();
+  show_page(page);
+  page.take_focus();
+  std::vector<QString> way;
+  std::vector<int> heights;
+  for (int at = 0; at < 3; ++at) {
+    REQUIRE(QApplication::focusWidget() != nullptr);
+    way.push_back(QApplication::focusWidget()->objectName());
+    heights.push_back(QApplication::focusWidget()->mapTo(&page, QPoint()).y());
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab);
+  }
+  CHECK(way == std::vector<QString>{"button-take-up-2041", "button-take-up-3000", "button-take-up-3001"});
+  CHECK(std::is_sorted(heights.begin(), heights.end()));
 }

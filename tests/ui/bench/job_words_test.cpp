@@ -9,8 +9,13 @@
 using namespace shimwright;
 
 TEST_CASE("every state of a step has a mark of its own") {
-  const std::vector<job::StepState> states{job::Open{},           job::InWork{},          job::Accepted{1}, job::Held{1, {}, false},
-                                           job::DeviationTaken{1}, job::SaidNotRequired{1}, job::Unproven{1}};
+  const std::vector<job::StepState> states{job::Open{},
+                                           job::InWork{},
+                                           job::Accepted{1},
+                                           job::Held{1, {}, false},
+                                           job::DeviationTaken{1},
+                                           job::SaidNotRequired{1},
+                                           job::Unproven{1}};
   std::set<widgets::Mark> marks;
   for (const job::StepState& state : states) {
     marks.insert(bench::mark_of(state));
@@ -95,4 +100,26 @@ TEST_CASE("every entry of a whole job can be said in a few words") {
 TEST_CASE("times are those of the place where the entry was made") {
   CHECK(bench::time_text({1795421400000, 60, false}).contains("09:10"));
   CHECK(bench::time_text({1795421400000, 0, false}).contains("08:10"));
+}
+
+TEST_CASE("a shim's number is said to be a shim, a float has its unit") {
+  test::UiBench bench;
+  bench.go_to("");
+  const auto numbers = bench::panel_numbers(bench.workbench().state());
+  CHECK(numbers[0].title == "shim, large bearing");
+  CHECK(numbers[1].title == "shim, small bearing");
+  CHECK(numbers[0].value == "1.95");
+  CHECK(numbers[2].value.endsWith(" mm"));
+  CHECK(numbers[3].value.endsWith(" mm"));
+}
+
+TEST_CASE("on the border of two sizes both stand above the drawing") {
+  test::UiBench bench("03-sum-on-the-border");
+  bench.go_to("large-depth");
+  std::string gauge;
+  for (const auto& each : bench.workbench().context().instruments) {
+    gauge = each.kind == sheet::InstrumentKind::depth_gauge ? each.id : gauge;
+  }
+  REQUIRE(bench.workbench().send(job::EnterDepths{"large-depth", {"5.12", "5.13"}, "2.93", "-0.12", gauge}));
+  CHECK(bench::panel_numbers(bench.workbench().state())[0].value == "1.65 / 1.80 ?");
 }

@@ -2,6 +2,7 @@
 
 #include <catch2/catch.hpp>
 
+#include "painted.h"
 #include "ui_bench.h"
 
 using namespace shimwright;
@@ -63,4 +64,19 @@ TEST_CASE("the only spec sheet is chosen from the start") {
   choice.set_issues(*issues);
   CHECK(choice.chosen() == bench.spec_hash());
   CHECK(choice.minimumHeight() >= 48);
+}
+
+TEST_CASE("a choice shows by an arrow that it is one") {
+  test::in_both_schemes([](const widgets::Colours& colours) {
+    test::UiBench bench;
+    bench::GearboxChoice choice;
+    const auto arrow_of = [&] {
+      const QImage image = test::painted(choice, {400, 54});
+      return test::count_of(image.copy(image.width() - 36, 0, 36, image.height()), colours.text);
+    };
+    choice.set_issues({two_issues(bench).front()});
+    CHECK(arrow_of() < 10);  // nothing to choose
+    choice.set_issues(two_issues(bench));
+    CHECK(arrow_of() > 30);
+  });
 }

@@ -45,7 +45,7 @@ struct Page {
     QStringList all;
     for (const QLabel* each : page.findChildren<QLabel*>()) {
       if (each->isVisible()) {
-        all.append(each->text());
+        all.append(each->text().replace(QChar(0x00A0), QLatin1Char(' ')));
       }
     }
     return all.join(QLatin1Char('\n'));

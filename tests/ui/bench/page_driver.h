@@ -88,7 +88,7 @@ class PageDriver {
     for (const QLabel* label : page_->findChildren<QLabel*>()) {
       all += label->isVisible() ? label->text() + QLatin1Char('\n') : QString();
     }
-    return all.toStdString();
+    return all.replace(QChar(0x00A0), QLatin1Char(' ')).toStdString();
   }
   [[nodiscard]] bool shows(const std::string& words) { return shown().find(words) != std::string::npos; }
 

@@ -8,7 +8,11 @@ using namespace shimwright;
 
 TEST_CASE("a part whose fields are blank is kept as the spec sheet has it") {
   test::PageDriver driver("guide-bolts-new");
-  CHECK(driver.part("field-guide-bolts-quantity")->placeholderText() == "6");
+  // Said beside the fields; in them it would look as if it were typed.
+  CHECK(driver.part("field-guide-bolts-quantity")->placeholderText().isEmpty());
+  CHECK(driver.part("field-guide-bolts-number")->placeholderText().isEmpty());
+  const std::string number = driver.workbench().state().sheets.spec->part("guide-bolts")->number;
+  CHECK(driver.shows("Left blank, it is as in the spec sheet: number " + number + ", quantity 6."));
   driver.take();
   REQUIRE(driver.latest<job::PartsFitted>() != nullptr);
   const auto& part = driver.latest<job::PartsFitted>()->parts.front();

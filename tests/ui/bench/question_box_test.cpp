@@ -10,7 +10,8 @@ using namespace shimwright;
 TEST_CASE("each open question stands in place with its own answer") {
   bench::QuestionBox box(nullptr);
   box.resize(900, 300);
-  box.show_state(job::Held{3, {{"turn_missed", {"A turn of the dial may be missing.", {}}}, {"unit_in_doubt", {"Hundredths?", {}}}}, true});
+  box.show_state(job::Held{
+      3, {{"turn_missed", {"A turn of the dial may be missing.", {}}}, {"unit_in_doubt", {"Hundredths?", {}}}}, true});
   CHECK_FALSE(box.isHidden());
   REQUIRE(QTest::qWaitForWindowExposed(&box));
   std::string confirmed;

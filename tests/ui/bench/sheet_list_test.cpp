@@ -3,6 +3,7 @@
 #include <QTest>
 #include <catch2/catch.hpp>
 
+#include "job_words.h"
 #include "ui_bench.h"
 
 using namespace shimwright;
@@ -67,4 +68,18 @@ TEST_CASE("the step in hand is in sight, also where its stage has only now been 
     return row != nullptr && !row->visibleRegion().isEmpty();
   };
   CHECK(QTest::qWaitFor(in_sight, 2000));
+}
+
+TEST_CASE("a stage that was begun keeps its count while all of it is asked again") {
+  test::UiBench rig("04-parked-at-the-wrong-moment");
+  rig.go_to("pack-lowered");
+  REQUIRE(rig.workbench().send(job::TakeUp{}));
+  const job::JobState& state = rig.workbench().state();
+  bench::SheetList list(nullptr);
+  list.show_state(state, "large-shim-laid", "en");
+  const auto* stage = state.sheets.job->stage_of("large-shim-laid");
+  REQUIRE(stage != nullptr);
+  const auto* row = list.findChild<bench::SheetRow*>(QString::fromStdString("stage-" + stage->id));
+  REQUIRE(row != nullptr);
+  CHECK(row->accessibleDescription().contains(QString(" of %1").arg(bench::progress_of(state, *stage).asked)));
 }

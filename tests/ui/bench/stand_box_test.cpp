@@ -23,3 +23,12 @@ TEST_CASE("where a job stands is said in few lines, its button beside the words"
   QTest::mouseClick(button, Qt::LeftButton);
   CHECK(pressed.count() == 1);
 }
+
+TEST_CASE("where there is nothing to go on to there is no button") {
+  bench::StandBox box(nullptr);
+  box.show_button("button-banner", "Go on", false);
+  box.hide_button();
+  for (const auto* each : box.findChildren<widgets::Button*>()) {
+    CHECK(each->isHidden());
+  }
+}

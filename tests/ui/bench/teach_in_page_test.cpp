@@ -51,3 +51,15 @@ TEST_CASE("a value off its limit holds the step, and every attempt stays listed"
   CHECK(driver.shows("1: completed"));
   CHECK(driver.shows("2: completed"));
 }
+
+TEST_CASE("what Aborted needs is asked for above it, and the keys that answer are named where the focus is") {
+  test::PageDriver driver("teach-in-lower");
+  const auto height_of = [&](QWidget* part) { return part->mapTo(&driver.page(), QPoint()).y(); };
+  CHECK(height_of(driver.part("field-reason")) < height_of(driver.part<QWidget>("button-aborted")));
+  driver.type("field-touch-point-before", "11,9");
+  driver.enter("field-touch-point-before");
+  driver.enter("field-touch-point-after");
+  CHECK(driver.part<QLabel>("keys")->hasFocus());
+  QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
+  CHECK(driver.state() == "open");
+}

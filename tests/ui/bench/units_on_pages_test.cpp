@@ -1,5 +1,5 @@
-// The pages of readings in inch and lbf·ft: what is typed is stored as the same micrometres and milli-newton-metres, and
-// what was stored in other units is shown in these.
+// The pages of readings in inch and lbf·ft: what is typed is stored as the same micrometres and milli-newton-metres,
+// and what was stored in other units is shown in these.
 #include "depth_page.h"
 #include "float_page.h"
 #include "judged_pages.h"
@@ -30,7 +30,7 @@ void enter_all(const std::vector<QString>& texts) {
 TEST_CASE("a torque typed in lbf·ft is stored in milli-newton-metres and judged by the limit in N·m") {
   const InchAndPound units;
   test::PageDriver driver("press-peak");
-  CHECK(driver.shows("lbf·ft"));
+  CHECK(driver.shows("at most 8.85 lbf·ft"));
   CHECK_FALSE(driver.shows("N·m"));
   driver.type("field-torque", "7,0");
   driver.enter("field-torque");
@@ -62,7 +62,8 @@ TEST_CASE("a float typed in inch is the same micrometres, and its verdict is sai
   CHECK(run->lifted == quantity::TypedNumber{930, 4, quantity::Unit::inch});
   CHECK(run->rest.base == 0);
   enter_all({"0.0000", "0.0366", "", "0.0000", "0.0366", ""});
-  CHECK(shown.page->strip().large.startsWith("0.0366"));
+  CHECK(shown.page->strip().large.startsWith("0.0366 in "));
+  CHECK(shown.page->strip().small.endsWith(" in"));
   CHECK_FALSE(shown.page->strip().small.contains("0.85"));
 }
 

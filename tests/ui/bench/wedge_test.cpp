@@ -18,9 +18,8 @@ namespace {
 struct WedgePage {
   QWidget page;
   std::vector<std::function<void()>> waiting;
-  bench::Wedge* wedge = widgets::child_of<bench::Wedge>(&page, bench::Wedge::After([this](int, std::function<void()> call) {
-    waiting.push_back(std::move(call));
-  }));
+  bench::Wedge* wedge = widgets::child_of<bench::Wedge>(
+      &page, bench::Wedge::After([this](int, std::function<void()> call) { waiting.push_back(std::move(call)); }));
   widgets::Button* button = widgets::child_of<widgets::Button>(&page, QStringLiteral("Press me"));
   QLineEdit* field = widgets::child_of<QLineEdit>(&page);
   std::vector<std::string> bursts;

@@ -16,7 +16,9 @@ struct JobScreen {
   test::KeyTechnician technician;
 
   explicit JobScreen(const std::string& script)
-      : rig(script), page(rig.workbench(), hands.surroundings(), nullptr), technician(page, page, rig.workbench(), hands) {
+      : rig(script),
+        page(rig.workbench(), hands.surroundings(), nullptr),
+        technician(page, page, rig.workbench(), hands) {
     rig.go_to(first_step(script));
     page.resize(1366, 718);
     page.show();

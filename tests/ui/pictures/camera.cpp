@@ -1,10 +1,12 @@
 #include "camera.h"
 
+#include <QAbstractScrollArea>
 #include <QApplication>
 #include <QDir>
 #include <QLineEdit>
 #include <QPixmap>
 #include <QPushButton>
+#include <QScrollBar>
 #include <QSettings>
 #include <QTest>
 #include <catch2/catch.hpp>
@@ -18,6 +20,7 @@ namespace shimwright::test {
 namespace {
 
 constexpr QSize smallest_screen(1366, 768);
+constexpr QSize smallest_at_twice(683, 384);
 
 print::Fonts loaded_fonts() {
   auto fonts = print::load_fonts();
@@ -39,19 +42,36 @@ Camera::Camera() : fonts_(loaded_fonts()) {
 }
 
 void Camera::shoot(QWidget& window, const QString& name) {
+  shoot_in(window, name, widgets::Scheme::dark);
+  shoot_in(window, name, widgets::Scheme::light);
+}
+
+void Camera::shoot_in(QWidget& window, const QString& name, widgets::Scheme scheme) {
   if (!name.contains(qApp->property("part").toString())) {
     return;
   }
-  const QDir folder(qApp->property("folder").toString());
-  const QString size = window.devicePixelRatioF() > 1.5 ? QStringLiteral("-200") : QString();
-  for (const auto& [scheme, word] : {std::pair{widgets::Scheme::dark, "dark"}, {widgets::Scheme::light, "light"}}) {
-    widgets::dress(*qApp, scheme, fonts_);
+  widgets::dress(*qApp, scheme, fonts_);
+  const bool twice = window.devicePixelRatioF() > 1.5;
+  const QString file = QStringLiteral("%1-%2%3").arg(
+      name, scheme == widgets::Scheme::dark ? QStringLiteral("dark") : QStringLiteral("light"),
+      twice ? QStringLiteral("-200") : QString());
+  take(window, file, smallest_screen);
+  if (twice) {
+    // The smallest screen itself at 200 %. What gives way does so as the window becomes narrower.
+    window.resize(smallest_at_twice);
     settle();
-    INFO(name.toStdString() << " " << window.width() << " by " << window.height());
-    CHECK(window.size() == smallest_screen);
-    const QString file = QStringLiteral("%1-%2%3.png").arg(name, QLatin1String(word), size);
-    CHECK(window.grab().save(folder.filePath(file)));
+    window.resize(smallest_at_twice);
+    take(window, file + QStringLiteral("-smallest"), smallest_at_twice);
+    window.resize(smallest_screen);
+    settle();
   }
+}
+
+void Camera::take(QWidget& window, const QString& file, const QSize& size) {
+  settle();
+  INFO(file.toStdString() << " " << window.width() << " by " << window.height());
+  CHECK(window.size() == size);
+  CHECK(window.grab().save(QDir(qApp->property("folder").toString()).filePath(file + QStringLiteral(".png"))));
 }
 
 shell::Equipment Camera::equipment(const QString& folder) {
@@ -86,6 +106,16 @@ void press(QWidget& window, const QString& button) {
     }
   }
   FAIL("no button " << button.toStdString());
+}
+
+void scroll_to_end(QWidget& window) {
+  for (auto* area : window.findChildren<QAbstractScrollArea*>()) {
+    QScrollBar* bar = area->verticalScrollBar();
+    if (area->isVisible() && bar->maximum() > 0) {
+      bar->setValue(bar->maximum());
+    }
+  }
+  settle();
 }
 
 void type(QWidget& window, const QString& field, const QString& text) {

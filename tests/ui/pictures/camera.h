@@ -13,16 +13,21 @@
 /// Pictures of the real window, for the eye.
 namespace shimwright::test {
 
-/// Writes a window to the folder of this run, light and dark: `name-light.png`, at twice the size `name-light-200.png`.
-/// Only pictures whose name contains the part asked for. Fails where the window does not keep to the smallest screen.
+/// Writes a window to the folder of this run, light and dark: `name-light.png`, at twice the size `name-light-200.png`
+/// and, as small as the smallest screen is then, `name-light-200-smallest.png`. Only pictures whose name contains the
+/// part asked for. Fails where the window does not keep to the smallest screen.
 class Camera {
  public:
   Camera();
   void shoot(QWidget& window, const QString& name);
+  /// In one scheme, where the window itself says which one it is.
+  void shoot_in(QWidget& window, const QString& name, widgets::Scheme scheme);
   /// What surrounds the window: the real pages, a fixed clock.
   [[nodiscard]] static shell::Equipment equipment(const QString& folder);
 
  private:
+  static void take(QWidget& window, const QString& file, const QSize& size);
+
   print::Fonts fonts_;
 };
 
@@ -52,6 +57,8 @@ class JobStudio {
 /// A window as large as the smallest screen, with the focus.
 void open_at_smallest(QWidget& window);
 void press(QWidget& window, const QString& button);
+/// Of whatever scrolls.
+void scroll_to_end(QWidget& window);
 void type(QWidget& window, const QString& field, const QString& text);
 
 }  // namespace shimwright::test

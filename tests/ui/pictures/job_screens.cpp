@@ -1,4 +1,6 @@
 #include <catch2/catch.hpp>
+#include <string>
+#include <vector>
 
 #include "camera.h"
 #include "shimwright/widgets/units.h"
@@ -129,7 +131,7 @@ TEST_CASE("parked") {
 TEST_CASE("unproven") {
   take_as_it_comes({"unproven", "small-shim-laid", 8, "04-parked-at-the-wrong-moment"});
 }
-TEST_CASE("more-menu park-question note-question keypad strip-over-window") {
+TEST_CASE("more-menu park-question note-question keypad") {
   JobStudio studio;
   studio.at_page("odometer");
   studio.press(QStringLiteral("button-more"));
@@ -141,7 +143,45 @@ TEST_CASE("more-menu park-question note-question keypad strip-over-window") {
   studio.key(Qt::Key_Escape);
   studio.key(Qt::Key_F4);
   studio.shoot(QStringLiteral("keypad"));
-  studio.key(Qt::Key_F4);
+}
+TEST_CASE("strip-over-window") {
+  JobStudio studio;
+  studio.at_page("lower-float", 6);
   studio.key(Qt::Key_F2);
   studio.shoot(QStringLiteral("strip-over-window"));
+}
+
+namespace {
+
+/// A float of those lifts at the three spots, each lifted twice.
+void take_float(const char* picture, const std::vector<std::string>& lifts) {
+  JobStudio studio("01-smooth-day");
+  studio.at_page("lower-float");
+  std::string dial;
+  for (const auto& each : studio.bench().workbench().context().instruments) {
+    dial = each.kind == shimwright::sheet::InstrumentKind::dial_gauge ? each.id : dial;
+  }
+  for (int run = 0; run < 2; ++run) {
+    for (std::size_t spot = 0; spot < lifts.size(); ++spot) {
+      const shimwright::job::EnterFloatRun command{
+          "lower-float", static_cast<int>(spot) + 1, "0.00", lifts[spot], "0.00", dial};
+      REQUIRE(studio.bench().workbench().send(command));
+    }
+  }
+  studio.shoot(QLatin1String(picture));
+}
+
+}  // namespace
+
+TEST_CASE("float-on-limit") {
+  take_float("float-on-limit", {"0.85", "0.84", "0.85"});
+}
+TEST_CASE("float-mixed") {
+  take_float("float-mixed", {"0.20", "0.55", "0.95"});
+}
+TEST_CASE("float-too-small") {
+  take_float("float-too-small", {"0.20", "0.19", "0.21"});
+}
+TEST_CASE("float-implausible") {
+  take_float("float-implausible", {"1.54", "1.56", "1.53"});
 }

@@ -1,6 +1,7 @@
 #include <QAbstractButton>
 #include <QDir>
 #include <QFile>
+#include <QLineEdit>
 #include <QSettings>
 #include <QTemporaryDir>
 #include <QTest>
@@ -104,7 +105,7 @@ TEST_CASE("workshop-data-checked workshop-data-below") {
   auto* check = window.findChild<QPushButton*>("button-check");
   REQUIRE(QTest::qWaitFor([&] { return check->isEnabled(); }, 60000));
   studio.camera.shoot(window, "workshop-data-checked");
-  QTest::keyClick(&window, Qt::Key_End);
+  test::scroll_to_end(window);
   studio.camera.shoot(window, "workshop-data-below");
 }
 
@@ -123,7 +124,18 @@ TEST_CASE("bench-home new-job new-job-with-o new-job-known past-jobs past-jobs-f
   test::type(window, "field-search", "417");
   studio.camera.shoot(window, "past-jobs-found");
   QTest::keyClick(&window, Qt::Key_Comma, Qt::ControlModifier);
-  studio.camera.shoot(window, "settings");
+  for (const auto& [scheme, button] :
+       {std::pair{widgets::Scheme::dark, "button-dark"}, {widgets::Scheme::light, "button-light"}}) {
+    test::press(window, button);
+    studio.camera.shoot_in(window, "settings", scheme);
+  }
+}
+
+TEST_CASE("seal") {
+  test::JobStudio studio;
+  studio.at("sign-checker", 1);
+  studio.press("button-record");
+  studio.shoot("seal");
 }
 
 TEST_CASE("vehicle vehicle-below vehicle-compared past-jobs-forgiven figures figures-below figure-door") {
@@ -197,9 +209,20 @@ TEST_CASE(
   test::press(window, "button-open-dry-pack-renewal");
   studio.camera.shoot(window, "job-sheet-steps");
   test::press(window, "button-next-issue");
-  for (int part = 0; part < 10; ++part) {
+  constexpr int most_parts = 60;
+  const auto hazard = [&window]() -> QWidget* {
+    for (auto* each : window.findChildren<QLineEdit*>()) {
+      if (each->isVisible() && each->objectName().contains("/cautions/")) {
+        return each;
+      }
+    }
+    return nullptr;
+  };
+  for (int part = 0; part < most_parts && hazard() == nullptr; ++part) {
     test::press(window, "button-next-part");
   }
+  REQUIRE(hazard() != nullptr);
+  hazard()->setFocus();
   studio.camera.shoot(window, "job-sheet-caution");
 }
 

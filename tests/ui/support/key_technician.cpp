@@ -107,6 +107,15 @@ void KeyTechnician::more(const QString& pick) {
   tab_and_press(QStringLiteral("button-pick-") + pick);
 }
 
+/// What there is no room for in the foot stands under More.
+void KeyTechnician::press_in_foot(const QString& name) {
+  if (shows(QStringLiteral("button-") + name)) {
+    tab_and_press(QStringLiteral("button-") + name);
+  } else {
+    more(name);
+  }
+}
+
 void KeyTechnician::answer(const std::string& text) {
   fill(QStringLiteral("field-ask"), text);
   enter();
@@ -198,7 +207,7 @@ void KeyTechnician::operator()(const job::FitParts& command) {
 
 void KeyTechnician::operator()(const job::AddPhoto& command) {
   if (!shows(QStringLiteral("field-caption"))) {
-    tab_and_press(QStringLiteral("button-photo"));
+    press_in_foot(QStringLiteral("photo"));
     return;
   }
   fill(QStringLiteral("field-caption"), command.caption);
@@ -332,7 +341,7 @@ void KeyTechnician::operator()(const job::Note& command) {
   if (command.step) {
     go_to(*command.step);
   }
-  tab_and_press(QStringLiteral("button-note"));
+  press_in_foot(QStringLiteral("note"));
   answer(command.text);
 }
 

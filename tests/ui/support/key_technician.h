@@ -105,6 +105,7 @@ class KeyTechnician {
  private:
   void go_to(const std::string& step);
   void more(const QString& pick);
+  void press_in_foot(const QString& name);
   void answer(const std::string& text);
 
   QWidget* window_;

@@ -126,7 +126,7 @@ void MouseTechnician::empty_field() {
   for (auto* edit = qobject_cast<QLineEdit*>(QApplication::focusWidget());
        edit != nullptr && !edit->text().isEmpty() && edit == QApplication::focusWidget();) {
     const auto length = edit->text().size();
-    click(QStringLiteral("button-keypad-back"));
+    click(QStringLiteral("button-keypad-delete"));
     REQUIRE(edit->text().size() < length);
   }
 }

@@ -1,6 +1,7 @@
 #include "shimwright/widgets/number_field.h"
 
 #include <QTest>
+#include <algorithm>
 #include <catch2/catch.hpp>
 
 #include "shimwright/widgets/child.h"
@@ -32,7 +33,7 @@ QString shown_in(const widgets::NumberField& field) {
   for (const QLabel* label : field.findChildren<QLabel*>()) {
     all += label->isHidden() ? QString() : label->text() + "|";
   }
-  return all;
+  return all.replace(QChar(0x00A0), QLatin1Char(' '));
 }
 
 }  // namespace
@@ -98,4 +99,22 @@ TEST_CASE("a click into a field takes the whole number, the next one places the 
   fields.first->take_focus();
   QTest::mouseClick(fields.first->edit(), Qt::LeftButton);
   CHECK(fields.first->edit()->selectedText() == "5.16");
+}
+
+TEST_CASE("a narrow field is as wide as its room and says below what was understood") {
+  QWidget window;
+  window.resize(160, 140);
+  auto* field = widgets::child_of<widgets::NumberField>(&window, "Depth, place 1", quantity::Unit::millimetre);
+  field->set_narrow();
+  widgets::lay<QVBoxLayout>(&window)->addWidget(field);
+  window.show();
+  REQUIRE(QTest::qWaitForWindowActive(&window));
+  field->set_text("5,13");
+  QCoreApplication::processEvents();
+  CHECK(field->edit()->width() == 160);
+  const auto labels = field->findChildren<QLabel*>();
+  const auto echo = std::find_if(labels.begin(), labels.end(),
+                                 [](const QLabel* each) { return each->text() == QString::fromUtf8("5.13\u00a0mm"); });
+  REQUIRE(echo != labels.end());
+  CHECK((*echo)->y() >= field->edit()->geometry().bottom());
 }

@@ -46,3 +46,10 @@ TEST_CASE("a box without a text shows none") {
   }
   CHECK(shown == 1);
 }
+
+TEST_CASE("a text never breaks between a number and its unit") {
+  widgets::Text text("Spread 0.055 mm");
+  CHECK(text.text() == QString::fromUtf8("Spread 0.055\u00a0mm"));
+  text.setText(QString::fromUtf8("0.93 ± 0.02"));
+  CHECK(text.text() == QString::fromUtf8("0.93\u00a0±\u00a00.02"));
+}

@@ -180,3 +180,21 @@ TEST_CASE("rows may be set anew from within a pick, and the focus stays") {
   CHECK(picking.rows->shown().size() == 4);
   CHECK(row_named(*picking.rows, "shim-1.60").hasFocus());
 }
+
+TEST_CASE("a share has the same length whatever its row and the others say, and the words stand in one column") {
+  test::in_both_schemes([](const widgets::Colours& colours) {
+    const auto bar_of = [&colours](const QString& words) {
+      ShimRows rows;
+      auto some = three_live();
+      some[10].words = words;  // 1.65
+      rows.set_rows(some, "fit this one");
+      const QImage image = test::painted(rows, {810, 300});
+      int x = 120;
+      while (image.pixelColor(x, 25 + 2 * 50 + 25).rgb() == colours.blue.rgb()) {
+        ++x;
+      }
+      return x;
+    };
+    CHECK(bar_of("40 in 100") == bar_of("snug, trial 3 and trial 5 · 40 in 100"));
+  });
+}

@@ -127,3 +127,23 @@ TEST_CASE("whatever number is kept, a field shows it and gives it back unchanged
   }
   widgets::show_in({});
 }
+
+TEST_CASE("a number stays with its unit and its ±, and nothing else is kept together") {
+  const QString kept =
+      widgets::kept_together(QString::fromUtf8("0.0209 ± 0.0031 mm, at most 12 N·m at 20 °C, 95 %; 7 min"));
+  CHECK(kept.split(' ') == QStringList{QString::fromUtf8("0.0209\u00a0±\u00a00.0031\u00a0mm,"), "at", "most",
+                                       QString::fromUtf8("12\u00a0N·m"), "at", QString::fromUtf8("20\u00a0°C,"),
+                                       QString::fromUtf8("95\u00a0%;"), QString::fromUtf8("7\u00a0min")});
+  CHECK(widgets::kept_together("2 gauges, 3 minutes, 1 large shim") == "2 gauges, 3 minutes, 1 large shim");
+}
+
+TEST_CASE("a litre is shown with a capital, and a small one is read all the same") {
+  CHECK(widgets::number_shown(number("2.1", quantity::Unit::litre)) == "2.1 L");
+  widgets::NumberField field("Oil drained", quantity::Unit::litre);
+  CHECK(field.findChild<QLabel*>()->text() == "Oil drained, L");
+  for (const char* typed : {"2,1 l", "2.1 L"}) {
+    field.set_text(typed);
+    REQUIRE(field.number());
+    CHECK(field.number()->base == 2100000);
+  }
+}

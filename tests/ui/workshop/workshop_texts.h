@@ -13,7 +13,7 @@ inline QString shown_in(const QWidget& widget) {
   for (const QLabel* each : widget.findChildren<QLabel*>()) {
     all += each->text() + QLatin1Char('\n');
   }
-  return all;
+  return all.replace(QChar(0x00A0), QLatin1Char(' '));
 }
 
 }  // namespace shimwright::test

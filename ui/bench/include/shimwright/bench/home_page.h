@@ -21,6 +21,7 @@ class WordField;
 
 namespace shimwright::bench {
 
+enum class Urgency;
 struct Glance;
 struct Heed;
 
@@ -35,7 +36,7 @@ class HomePage : public QWidget {
   void refresh();
   /// Nothing: none is known.
   void set_last_backup(const std::optional<job::Moment>& moment);
-  /// To the first job, else to `New job`.
+  /// To the job of the first card, else to `New job`.
   void take_focus();
 
  signals:
@@ -55,6 +56,7 @@ class HomePage : public QWidget {
   void forget_others();
   [[nodiscard]] const Result<job::JobState>& state_of(const store::JobSummary& summary);
   void add_to_cards(QWidget* widget);
+  void place_card(const Glance& glance);
   void show_more(std::size_t count);
   void show_line_below();
   void show_heeds();
@@ -72,6 +74,7 @@ class HomePage : public QWidget {
   std::map<std::string, Known> known_;
   std::optional<job::Moment> last_backup_;
   std::map<std::string, widgets::Button*> take_up_buttons_;  ///< by job
+  std::vector<Urgency> urgencies_;                           ///< of the cards, from above
   std::string first_job_;
   widgets::Scroll* page_ = nullptr;
   widgets::Button* new_job_ = nullptr;

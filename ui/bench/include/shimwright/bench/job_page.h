@@ -50,10 +50,10 @@ class JobPage : public QWidget {
 
  signals:
   void heading_changed();
-  void left();                                 ///< back to the bench
+  void left();  ///< back to the bench
   void record_wanted(const std::string& job);
-  void accepted();                             ///< something was kept: for the tone
-  void strip_wanted();                         ///< F2
+  void accepted();      ///< something was kept: for the tone
+  void strip_wanted();  ///< F2
 
  protected:
   void resizeEvent(QResizeEvent* event) override;
@@ -63,6 +63,7 @@ class JobPage : public QWidget {
   void connect_parts();
   void connect_page();
   void add_keys();
+  void press_main();
   void open_page(const std::string& step_id);
   void show_head(const sheet::Step* step);
   void show_banner();
@@ -70,10 +71,12 @@ class JobPage : public QWidget {
   void make_room();
   void refresh();
   void show_actions();
+  [[nodiscard]] widgets::StripText own_strip() const;
   [[nodiscard]] std::vector<FootAction> actions();
   void add_left_actions(std::vector<FootAction>& actions);
   void add_step_actions(std::vector<FootAction>& actions);
   void go_on();
+  void put_focus();
   void say_refusal(const Error& error);
   bool send(const job::Command& command);
   bool send_and_go_on(const job::Command& command);

@@ -19,7 +19,7 @@ struct FootAction {
   std::string name;  ///< of the button in tests: `take`, `measure-again`
   QString text;
   std::function<void()> act;
-  bool main = false;     ///< Ctrl+Enter; one at most
+  bool main = false;  ///< Ctrl+Enter; one at most
   bool enabled = true;
   bool on_left = false;  ///< with Back and Note; else on the right
 };
@@ -27,7 +27,7 @@ struct FootAction {
 /// What a page asks the job screen to ask a person, in place: one line of text, or a yes.
 struct Ask {
   QString question;
-  QString button;                           ///< what happens: `Go on with this reason`
+  QString button;  ///< what happens: `Go on with this reason`
   bool needs_text = true;
   /// Called with the trimmed text; false: it was refused, so the question stands with its text.
   std::function<bool(std::string)> answer;
@@ -46,6 +46,8 @@ class StepPage : public QWidget {
   /// Nothing large to say: the job screen takes the step's title.
   [[nodiscard]] virtual widgets::StripText strip() const { return {}; }
   [[nodiscard]] virtual std::vector<FootAction> actions() { return {}; }
+  /// The page says by itself what is to be done now: title and text of the step would stand between.
+  [[nodiscard]] virtual bool says_what_to_do() const { return false; }
   /// Puts the focus where the next key should go.
   virtual void take_focus() = 0;
   /// Something is typed that no entry holds.
@@ -60,10 +62,10 @@ class StepPage : public QWidget {
   [[nodiscard]] const sheet::Step& step() const { return *step_; }
 
  signals:
-  void look_changed();                   ///< strip or actions are others now
-  void refused(const Error& error);      ///< a command was; the job screen shows the sentence
+  void look_changed();               ///< strip or actions are others now
+  void refused(const Error& error);  ///< a command was; the job screen shows the sentence
   void asks(const Ask& ask);
-  void leaves();                         ///< the step is answered: go on to the next one
+  void leaves();  ///< the step is answered: go on to the next one
 
  protected:
   [[nodiscard]] Workbench& bench() const { return *bench_; }

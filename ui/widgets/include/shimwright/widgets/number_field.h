@@ -14,6 +14,8 @@
 
 namespace shimwright::widgets {
 
+class Text;
+
 /// A number as it is typed: title above, what was understood beside it, limit and question below. The text is never
 /// changed by the program. Enter reads it: where it cannot be read the reader's sentence stands below and the focus
 /// stays; else entered() is sent. Wheel and arrow keys do nothing.
@@ -48,6 +50,9 @@ class NumberField : public QWidget {
   /// Whether a blank field may be left with Enter.
   void set_may_be_blank(bool may) { may_be_blank_ = may; }
 
+  /// As wide as there is room for, what was understood below and not beside it: for two fields side by side.
+  void set_narrow();
+
   void take_focus();
   [[nodiscard]] QLineEdit* edit() const { return edit_; }
 
@@ -68,10 +73,10 @@ class NumberField : public QWidget {
   bool newly_there_ = false;  ///< the focus came, and neither key nor click since
   QString hint_text_;
   QString fault_;
-  QLabel* title_;
+  Text* title_;
   QLineEdit* edit_;
-  QLabel* echo_;
-  QLabel* below_;
+  Text* echo_;
+  Text* below_;
 };
 
 /// Enter in each field moves to the next one; `after_last` is called at the last. The fields must live as long as

@@ -56,6 +56,8 @@ class Text : public QLabel {
  public:
   explicit Text(const QString& text, QWidget* parent = nullptr) : Text(text, nullptr, parent) {}
   Text(const QString& text, const char* part, QWidget* parent = nullptr);
+  /// A number stays on one line with its ± and its unit.
+  void setText(const QString& text);
 };
 
 /// A box with an amber edge: `Caution` and what to heed.
@@ -78,8 +80,8 @@ class Box : public QFrame {
 
  private:
   QVBoxLayout* body_;
-  QLabel* heading_;
-  QLabel* text_;
+  Text* heading_;
+  Text* text_;
 };
 
 /// `demonstration values`.

@@ -6,7 +6,8 @@
 
 namespace shimwright::widgets {
 
-/// One of several, opened by Space or a click. The wheel changes nothing.
+/// One of several, opened by Space or a click; an arrow on the right tells it from a field for words. The wheel changes
+/// nothing.
 class PickBox : public QComboBox {
   Q_OBJECT
 

@@ -36,6 +36,8 @@ class ShimRows : public QWidget {
   void set_fold_words(const QString& above, const QString& below);
   void set_pickable(bool pickable);
   /// To the row that Up and Down go on from. No focus proxy: one that changes breaks the order of Tab.
+  /// The row the next keys are for.
+  void make_current(const std::string& shim);
   void take_focus();
 
   [[nodiscard]] std::vector<std::string> shown() const;  ///< the shims that stand in a row of their own

@@ -14,18 +14,18 @@ namespace shimwright::widgets {
 enum class Scheme { light, dark };
 
 struct Colours {
-  QColor ground;      ///< behind everything
-  QColor bar;         ///< top bar, side columns, foot
-  QColor card;        ///< boxes, fields, buttons
+  QColor ground;  ///< behind everything
+  QColor bar;     ///< top bar, side columns, foot
+  QColor card;    ///< boxes, fields, buttons
   QColor text;
-  QColor soft;        ///< less important text
-  QColor edge;        ///< of fields and buttons
-  QColor line;        ///< thin lines between rows, edge of cards
-  QColor blue;        ///< within, live, main
-  QColor on_blue;     ///< text on blue
-  QColor wash;        ///< pale blue behind what is chosen
-  QColor brick;       ///< too small, too large
-  QColor amber;       ///< fill only, never text
+  QColor soft;     ///< less important text
+  QColor edge;     ///< of fields and buttons
+  QColor line;     ///< thin lines between rows, edge of cards
+  QColor blue;     ///< within, live, main
+  QColor on_blue;  ///< text on blue
+  QColor wash;     ///< pale blue behind what is chosen
+  QColor brick;    ///< too small, too large
+  QColor amber;    ///< fill only, never text
   QColor amber_edge;
   QColor amber_wash;  ///< behind a caution
   QColor on_amber;    ///< ink on amber, the same in both schemes
@@ -51,7 +51,7 @@ inline constexpr int answer = 84;  ///< the main answers
 void dress(QApplication& application, Scheme scheme, const print::Fonts& fonts);
 
 /// Marks what a widget is to the style sheet: `card`, `caution`, `notice`, `question`, `title`, `heading`, `soft`,
-/// `small`, `demo`, `bar`, `error`, `strong`, `main`, `answer`, `quiet`, `place` (see style.qss).
+/// `small`, `keys`, `demo`, `bar`, `error`, `strong`, `main`, `answer`, `quiet`, `place` (see style.qss).
 void set_part(QWidget* widget, const char* part);
 
 }  // namespace shimwright::widgets

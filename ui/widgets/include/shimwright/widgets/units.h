@@ -20,6 +20,10 @@ void show_in(const quantity::UnitsShown& units);
 /// A number for the eye, digits and unit: `0.93 mm`, `0.0366 in`, `−5 °C`. A number typed in the unit shown keeps its
 /// digits.
 [[nodiscard]] QString number_shown(const quantity::TypedNumber& number);
+/// The same in its own unit.
+[[nodiscard]] QString number_with_unit(const quantity::TypedNumber& number);
+/// `mm`, `N·m`, `L`: a unit for the eye.
+[[nodiscard]] QString symbol_shown(quantity::Unit unit);
 /// The digits alone.
 [[nodiscard]] QString digits_shown(const quantity::TypedNumber& number);
 /// A stored value that has no digits of its own: `0.001 mm`.
@@ -32,6 +36,8 @@ void show_in(const quantity::UnitsShown& units);
 [[nodiscard]] QString length_symbol();
 /// A sentence of the window still to be filled in, its `mm` in the unit shown.
 [[nodiscard]] QString with_length_unit(const QString& sentence);
+/// With no-break spaces around ± and between a number and its unit.
+[[nodiscard]] QString kept_together(const QString& text);
 /// 1 or 25.4.
 [[nodiscard]] double millimetres_of_unit_shown();
 
