@@ -9,7 +9,7 @@ readonly BUILD_PACKAGES=(
   nlohmann-json3-dev libfmt-dev libexpected-dev libsodium-dev libsqlite3-dev libqrcodegencpp-dev
   catch2 librapidcheck-dev
 )
-readonly TEST_PACKAGES=(git xvfb poppler-utils python3-jsonschema dpkg-dev file desktop-file-utils appstream clang-14 libclang-rt-14-dev clang-tidy-16)
+readonly TEST_PACKAGES=(git xvfb poppler-utils python3-jsonschema dpkg-dev file desktop-file-utils appstream zbar-tools clang-14 libclang-rt-14-dev clang-tidy-16)
 readonly LONG_PACKAGES=(gcovr clazy)
 
 readonly LOGS=build/logs

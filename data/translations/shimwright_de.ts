@@ -973,8 +973,28 @@
         <translation>In {0} liegt keine heile Sicherung dieses Datenbestands: einen anderen Ordner nennen.</translation>
     </message>
     <message>
-        <source>Name a signed file, or a store and a job: see its --help.</source>
-        <translation>Eine signierte Datei nennen, oder Datenbestand und Auftrag: siehe --help.</translation>
+        <source>“{0}” is no day: write it as 2026-11-24.</source>
+        <translation>„{0}“ ist kein Tag: so schreiben wie 2026-11-24.</translation>
+    </message>
+    <message>
+        <source>The last day lies before the first: change the two.</source>
+        <translation>Der letzte Tag liegt vor dem ersten: die beiden tauschen.</translation>
+    </message>
+    <message>
+        <source>There is no job of this vehicle in the store; look at its number again.</source>
+        <translation>Im Datenbestand gibt es keinen Auftrag dieses Fahrzeugs; seine Nummer noch einmal ansehen.</translation>
+    </message>
+    <message>
+        <source>Say where the measurements go: --csv OUT, --json OUT or both.</source>
+        <translation>Angeben, wohin die Messwerte gehen: --csv OUT, --json OUT oder beides.</translation>
+    </message>
+    <message>
+        <source>“{0}” is no whole number from 0 on.</source>
+        <translation>„{0}“ ist keine ganze Zahl ab 0.</translation>
+    </message>
+    <message>
+        <source>Name a signed file, or a store and a job or a code: see its --help.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -1512,6 +1532,18 @@
     <message>
         <source>PDF (*.pdf)</source>
         <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Slip of job %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save the measurements</source>
+        <translation>Messwerte speichern</translation>
+    </message>
+    <message>
+        <source>Measurements (*.csv *.json)</source>
+        <translation>Messwerte (*.csv *.json)</translation>
     </message>
 </context>
 <context>
@@ -2737,6 +2769,182 @@
     <message>
         <source>Instruments as they were</source>
         <translation>Messmittel, wie sie waren</translation>
+    </message>
+    <message>
+        <source>Spec sheet</source>
+        <translation>Datenblatt</translation>
+    </message>
+    <message>
+        <source>{0}, issue {1}</source>
+        <translation>{0}, Ausgabe {1}</translation>
+    </message>
+    <message>
+        <source>Odometer</source>
+        <translation>Kilometerstand</translation>
+    </message>
+    <message>
+        <source>Shim fitted, {0}</source>
+        <translation>Passscheibe eingebaut, {0}</translation>
+    </message>
+    <message>
+        <source>Float as found, {0}, spot {1}</source>
+        <translation>Lüftspiel wie vorgefunden, {0}, Messpunkt {1}</translation>
+    </message>
+    <message>
+        <source>Float, {0}, spot {1}</source>
+        <translation>Lüftspiel, {0}, Messpunkt {1}</translation>
+    </message>
+    <message>
+        <source>Float as found, {0}, mean</source>
+        <translation>Lüftspiel wie vorgefunden, {0}, Mittelwert</translation>
+    </message>
+    <message>
+        <source>Float, {0}, mean</source>
+        <translation>Lüftspiel, {0}, Mittelwert</translation>
+    </message>
+    <message>
+        <source>Depth, {0}: {1}</source>
+        <translation>Tiefe, {0}: {1}</translation>
+    </message>
+    <message>
+        <source>{0}: {1}, before</source>
+        <translation>{0}: {1}, vorher</translation>
+    </message>
+    <message>
+        <source>{0} of {1}, batch {2}</source>
+        <translation>{0} von {1}, Charge {2}</translation>
+    </message>
+    <message>
+        <source>Its file is missing or was changed, and is not shown.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Photos</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} mm, {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} × {1}, {2}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Finished: nothing is left to do but to seal the record.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In work.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Parked, waiting for {0}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Parked, waiting for {0}, due {1}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At the bench: {0}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Last: {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: {1}{2}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no shim chosen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>shim {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>float not measured yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>float {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} bearing, {1} disc: {2}, {3}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Next shift</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>gearbox {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>assembly {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Next</source>
+        <translation type="unfinished">Weiter</translation>
+    </message>
+    <message>
+        <source>Look again first: it may have moved</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To decide</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How it stands</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In the gearbox now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Parts still to renew</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This slip is no record: what counts stands in the job. Read the cautions of a step there before going on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pack {0}, {1}: {2} mm final in job {3}, {4} mm as found in job {5} after {6} km.</source>
+        <translation>Paket {0}, {1}: {2} mm am Ende von Auftrag {3}, {4} mm wie vorgefunden in Auftrag {5} nach {6} km.</translation>
+    </message>
+    <message>
+        <source>Pack {0}, {1}: {2} mm final in job {3}, {4} mm as found in job {5}; over which distance is not known.</source>
+        <translation>Paket {0}, {1}: {2} mm am Ende von Auftrag {3}, {4} mm wie vorgefunden in Auftrag {5}; über welche Strecke, ist nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>How uncertain both were was not kept, so nothing is said of the difference.</source>
+        <translation>Wie unsicher beide waren, wurde nicht gespeichert; über den Unterschied wird nichts gesagt.</translation>
+    </message>
+    <message>
+        <source>The difference of {0} mm cannot be told apart from none: it is known to ± {1} mm (95 %).</source>
+        <translation>Der Unterschied von {0} mm ist von keinem nicht zu unterscheiden: er ist auf ± {1} mm bekannt (95 %).</translation>
+    </message>
+    <message>
+        <source>That is {0} mm more, ± {1} mm (95 %).</source>
+        <translation>Das sind {0} mm mehr, ± {1} mm (95 %).</translation>
+    </message>
+    <message>
+        <source>That is {0} mm less, ± {1} mm (95 %). Wear only adds: look at the serial and at both measurements.</source>
+        <translation>Das sind {0} mm weniger, ± {1} mm (95 %). Verschleiß wächst nur: die Seriennummer und beide Messungen ansehen.</translation>
     </message>
 </context>
 <context>
@@ -4999,6 +5207,115 @@
     </message>
 </context>
 <context>
+    <name>shimwright::past::CodeCard</name>
+    <message>
+        <source>Whole and ours: sealed by %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whole, but the key of %1 is marked as no longer valid.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whole, but sealed with a key that this workshop does not know.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no shim</source>
+        <translation type="unfinished">keine Passscheibe</translation>
+    </message>
+    <message>
+        <source>shim %1, float not measured</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>shim %1, float %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hold the paper beside it: a number that differs there was altered.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Vehicle</source>
+        <translation>Fahrzeug</translation>
+    </message>
+    <message>
+        <source>Job</source>
+        <translation>Auftrag</translation>
+    </message>
+    <message>
+        <source>Lower disc, large bearing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Upper disc, small bearing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Seal</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::past::FloatChart</name>
+    <message>
+        <source>job %1, %2: as found %3, limits %4 to %5, %6</source>
+        <translation>Auftrag %1, %2: wie vorgefunden %3, Grenzen %4 bis %5, %6</translation>
+    </message>
+    <message>
+        <source>job %1, %2: final %3, limits %4 to %5, %6</source>
+        <translation>Auftrag %1, %2: am Ende %3, Grenzen %4 bis %5, %6</translation>
+    </message>
+    <message>
+        <source>as found</source>
+        <translation>wie vorgefunden</translation>
+    </message>
+    <message>
+        <source>final</source>
+        <translation>am Ende</translation>
+    </message>
+    <message>
+        <source>No float was judged yet.</source>
+        <translation>Noch kein Lüftspiel wurde bewertet.</translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::past::JobComparison</name>
+    <message>
+        <source>Job %1, %2</source>
+        <translation>Auftrag %1, %2</translation>
+    </message>
+    <message>
+        <source>not there</source>
+        <translation>nicht da</translation>
+    </message>
+    <message>
+        <source>differs</source>
+        <translation>verschieden</translation>
+    </message>
+    <message>
+        <source>Only what differs</source>
+        <translation>Nur, was verschieden ist</translation>
+    </message>
+    <message>
+        <source>All readings</source>
+        <translation>Alle Messwerte</translation>
+    </message>
+    <message>
+        <source>Earlier</source>
+        <translation>Früher</translation>
+    </message>
+    <message>
+        <source>Later</source>
+        <translation>Später</translation>
+    </message>
+    <message>
+        <source>%1 of %2 readings differ</source>
+        <translation>%1 von %2 Messwerten sind verschieden</translation>
+    </message>
+</context>
+<context>
     <name>shimwright::past::JobRow</name>
     <message>
         <source>open</source>
@@ -5074,6 +5391,137 @@
     </message>
 </context>
 <context>
+    <name>shimwright::past::LifeRow</name>
+    <message>
+        <source>as found</source>
+        <translation>wie vorgefunden</translation>
+    </message>
+    <message>
+        <source>final float</source>
+        <translation>am Ende</translation>
+    </message>
+    <message>
+        <source>float so far</source>
+        <translation>bisher</translation>
+    </message>
+    <message>
+        <source>lower</source>
+        <translation>unten</translation>
+    </message>
+    <message>
+        <source>upper</source>
+        <translation>oben</translation>
+    </message>
+    <message>
+        <source>not measured as found</source>
+        <translation>wie vorgefunden nicht gemessen</translation>
+    </message>
+    <message>
+        <source>no float yet</source>
+        <translation>noch kein Lüftspiel</translation>
+    </message>
+    <message>
+        <source>float as found: %1</source>
+        <translation>Lüftspiel wie vorgefunden: %1</translation>
+    </message>
+    <message>
+        <source>final float: %1</source>
+        <translation>Lüftspiel am Ende: %1</translation>
+    </message>
+    <message>
+        <source>float so far: %1</source>
+        <translation>Lüftspiel bisher: %1</translation>
+    </message>
+    <message>
+        <source>signed</source>
+        <translation>unterschrieben</translation>
+    </message>
+    <message>
+        <source>signed, 1 addendum</source>
+        <translation>unterschrieben, 1 Nachtrag</translation>
+    </message>
+    <message>
+        <source>signed, %1 addenda</source>
+        <translation>unterschrieben, %1 Nachträge</translation>
+    </message>
+    <message>
+        <source>waits for %1</source>
+        <translation>wartet auf %1</translation>
+    </message>
+    <message>
+        <source>mixed</source>
+        <translation>gemischt</translation>
+    </message>
+    <message>
+        <source>Job %1</source>
+        <translation>Auftrag %1</translation>
+    </message>
+    <message>
+        <source>shims large %1, small %2</source>
+        <translation>Passscheiben groß %1, klein %2</translation>
+    </message>
+    <message>
+        <source>shims</source>
+        <translation>Passscheiben</translation>
+    </message>
+    <message>
+        <source>Job</source>
+        <translation>Auftrag</translation>
+    </message>
+    <message>
+        <source>Disc</source>
+        <translation>Scheibe</translation>
+    </message>
+    <message>
+        <source>Float (%1)</source>
+        <translation>Lüftspiel (%1)</translation>
+    </message>
+    <message>
+        <source>± 95 %</source>
+        <translation>± 95 %</translation>
+    </message>
+    <message>
+        <source>Limits (%1)</source>
+        <translation>Grenzen (%1)</translation>
+    </message>
+    <message>
+        <source>Verdict</source>
+        <translation>Bewertung</translation>
+    </message>
+    <message>
+        <source>final</source>
+        <translation>am Ende</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>Unit %1</source>
+        <translation>Getriebe %1</translation>
+    </message>
+    <message>
+        <source>model year by its code %1</source>
+        <translation>Modelljahr nach seinem Zeichen %1</translation>
+    </message>
+    <message>
+        <source>check digit fits</source>
+        <translation>Prüfziffer passt</translation>
+    </message>
+    <message>
+        <source>check digit does not fit</source>
+        <translation>Prüfziffer passt nicht</translation>
+    </message>
+    <message>
+        <source>1 job</source>
+        <translation>1 Auftrag</translation>
+    </message>
+    <message>
+        <source>%1 jobs</source>
+        <translation>%1 Aufträge</translation>
+    </message>
+</context>
+<context>
     <name>shimwright::past::PageColumn</name>
     <message>
         <source>Pages of the record</source>
@@ -5085,10 +5533,6 @@
     <message>
         <source>Search past jobs</source>
         <translation>Frühere Aufträge suchen</translation>
-    </message>
-    <message>
-        <source>End or any part of a VIN, plate, job number, customer reference or serial.</source>
-        <translation>Ende oder Teil von FIN, Kennzeichen, Auftragsnummer, Zeichen des Kunden oder Seriennummer.</translation>
     </message>
     <message>
         <source>There is no job in this workshop yet.</source>
@@ -5125,6 +5569,42 @@
     <message>
         <source>Job %1</source>
         <translation>Auftrag %1</translation>
+    </message>
+    <message>
+        <source>Choose a signed record</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Signed records (*.signed.json)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Check a signed file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>End or any part of a VIN, plate, job number, customer reference or serial; or scan the code of a record.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: the first %2 of %3 jobs</source>
+        <translation>%1: die ersten %2 von %3 Aufträgen</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>This does not hold:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was signed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Vehicle</source>
+        <translation>Fahrzeug</translation>
     </message>
 </context>
 <context>
@@ -5196,6 +5676,14 @@
     <message>
         <source>page %1 of %2</source>
         <translation>Seite %1 von %2</translation>
+    </message>
+    <message>
+        <source>With photos</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Slip for the next shift</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -5271,6 +5759,81 @@
     <message>
         <source>Its file: %1</source>
         <translation>Die Datei dazu: %1</translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::past::VehiclePage</name>
+    <message>
+        <source>Writing job %1 of %2</source>
+        <translation>Auftrag %1 von %2 wird geschrieben</translation>
+    </message>
+    <message>
+        <source>Stopped: nothing was written.</source>
+        <translation>Angehalten: nichts wurde geschrieben.</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Zurück</translation>
+    </message>
+    <message>
+        <source>Compare two jobs</source>
+        <translation>Zwei Aufträge vergleichen</translation>
+    </message>
+    <message>
+        <source>New job for it</source>
+        <translation>Neuer Auftrag dazu</translation>
+    </message>
+    <message>
+        <source>Each job with the large bearing and the lower disc before the stroke, the small and the upper behind.</source>
+        <translation>Bei jedem Auftrag stehen das große Lager und die untere Scheibe vor dem Strich, das kleine und die obere dahinter.</translation>
+    </message>
+    <message>
+        <source>Float of the lower disc over the vehicle&apos;s life</source>
+        <translation>Lüftspiel der unteren Scheibe</translation>
+    </message>
+    <message>
+        <source>Float of the upper disc over the vehicle&apos;s life</source>
+        <translation>Lüftspiel der oberen Scheibe</translation>
+    </message>
+    <message>
+        <source>The same in numbers</source>
+        <translation>Dasselbe in Zahlen</translation>
+    </message>
+    <message>
+        <source>Every measurement as a file</source>
+        <translation>Alle Messwerte als Datei</translation>
+    </message>
+    <message>
+        <source>For a spreadsheet or another program. Plate and customer reference are in it unless they were erased.</source>
+        <translation>Für eine Tabelle oder ein anderes Programm. Kennzeichen und Kundenzeichen sind darin, sofern sie nicht gelöscht wurden.</translation>
+    </message>
+    <message>
+        <source>Save as CSV</source>
+        <translation>Als CSV speichern</translation>
+    </message>
+    <message>
+        <source>Save as JSON</source>
+        <translation>Als JSON speichern</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Anhalten</translation>
+    </message>
+    <message>
+        <source>Wear</source>
+        <translation>Verschleiß</translation>
+    </message>
+    <message>
+        <source>No pack was measured both when it was fitted and as it was found later.</source>
+        <translation>Kein Paket wurde sowohl beim Einbau als auch später wie vorgefunden gemessen.</translation>
+    </message>
+    <message>
+        <source>The whole life</source>
+        <translation>Alle Aufträge</translation>
+    </message>
+    <message>
+        <source>Saved: %1</source>
+        <translation>Gespeichert: %1</translation>
     </message>
 </context>
 <context>
@@ -5950,6 +6513,136 @@
     </message>
 </context>
 <context>
+    <name>shimwright::workshop::FiguresCard</name>
+    <message>
+        <source>Of which jobs</source>
+        <translation>Von welchen Aufträgen</translation>
+    </message>
+    <message>
+        <source>Last 12 months</source>
+        <translation>Letzte 12 Monate</translation>
+    </message>
+    <message>
+        <source>Last 3 years</source>
+        <translation>Letzte 3 Jahre</translation>
+    </message>
+    <message>
+        <source>All jobs</source>
+        <translation>Alle Aufträge</translation>
+    </message>
+    <message>
+        <source>A vehicle is back soon within:</source>
+        <translation>Bald wieder da ist ein Fahrzeug innerhalb von:</translation>
+    </message>
+    <message>
+        <source>Distance</source>
+        <translation>Strecke</translation>
+    </message>
+    <message>
+        <source>Days</source>
+        <translation>Tage</translation>
+    </message>
+    <message>
+        <source>Read the figures</source>
+        <translation>Zahlen lesen</translation>
+    </message>
+    <message>
+        <source>The figures are being read.</source>
+        <translation>Die Zahlen werden gelesen.</translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::workshop::FiguresSection</name>
+    <message>
+        <source>MMM yyyy</source>
+        <translation>MMM yyyy</translation>
+    </message>
+    <message>
+        <source>large bearing</source>
+        <translation>großes Lager</translation>
+    </message>
+    <message>
+        <source>small bearing</source>
+        <translation>kleines Lager</translation>
+    </message>
+    <message>
+        <source>Figures of the workshop</source>
+        <translation>Zahlen der Werkstatt</translation>
+    </message>
+    <message>
+        <source>Jobs a month</source>
+        <translation>Aufträge im Monat</translation>
+    </message>
+    <message>
+        <source>No job was opened in this time.</source>
+        <translation>In dieser Zeit wurde kein Auftrag eröffnet.</translation>
+    </message>
+    <message>
+        <source>A second assembly</source>
+        <translation>Eine zweite Montage</translation>
+    </message>
+    <message>
+        <source>Of the jobs in which a shim was chosen.</source>
+        <translation>Von den Aufträgen, in denen eine Passscheibe gewählt wurde.</translation>
+    </message>
+    <message>
+        <source>Pack off again</source>
+        <translation>Paket wieder herunter</translation>
+    </message>
+    <message>
+        <source>%1 of %2, %3 %</source>
+        <translation>%1 von %2, %3 %</translation>
+    </message>
+    <message>
+        <source>Trials for a shim</source>
+        <translation>Proben für eine Passscheibe</translation>
+    </message>
+    <message>
+        <source>No shim was found by trials in this time.</source>
+        <translation>In dieser Zeit wurde keine Passscheibe durch Proben gefunden.</translation>
+    </message>
+    <message>
+        <source>%1 on average, for %2 shims.</source>
+        <translation>%1 im Mittel, für %2 Passscheiben.</translation>
+    </message>
+    <message>
+        <source>1 trial</source>
+        <translation>1 Probe</translation>
+    </message>
+    <message>
+        <source>%1 trials</source>
+        <translation>%1 Proben</translation>
+    </message>
+    <message>
+        <source>Shims most used</source>
+        <translation>Meistgebrauchte Passscheiben</translation>
+    </message>
+    <message>
+        <source>Those that were left in the vehicle; the first %1.</source>
+        <translation>Die im Fahrzeug geblieben sind; die ersten %1.</translation>
+    </message>
+    <message>
+        <source>%1, %2, %3</source>
+        <translation>%1, %2, %3</translation>
+    </message>
+    <message>
+        <source>Vehicles that were back soon</source>
+        <translation>Fahrzeuge, die bald wieder da waren</translation>
+    </message>
+    <message>
+        <source>Counted from their job before, in this time or earlier.</source>
+        <translation>Gezählt ab ihrem Auftrag davor, in dieser Zeit oder früher.</translation>
+    </message>
+    <message>
+        <source>Within distance and days</source>
+        <translation>Innerhalb von Strecke und Tagen</translation>
+    </message>
+    <message>
+        <source>Within the days, distance not known</source>
+        <translation>Innerhalb der Tage, Strecke unbekannt</translation>
+    </message>
+</context>
+<context>
     <name>shimwright::workshop::FormCard</name>
     <message>
         <source>Ctrl Enter</source>
@@ -6230,6 +6923,41 @@
         <source>Kept: trials by %1 are reckoned with this feel from now on.</source>
         <translation>Gespeichert: Proben von %1 werden ab jetzt mit diesem Gefühl gerechnet.</translation>
     </message>
+    <message>
+        <source>The key of %1 is ended.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kept: %1 signs with the new PIN from now on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::workshop::PeriodExportCard</name>
+    <message>
+        <source>Every measurement of this time as a file</source>
+        <translation>Alle Messwerte dieser Zeit als Datei</translation>
+    </message>
+    <message>
+        <source>For a spreadsheet or another program. Plate and customer reference are in it unless they were erased.</source>
+        <translation>Für eine Tabelle oder ein anderes Programm. Kennzeichen und Kundenzeichen sind darin, sofern sie nicht gelöscht wurden.</translation>
+    </message>
+    <message>
+        <source>Save as CSV</source>
+        <translation>Als CSV speichern</translation>
+    </message>
+    <message>
+        <source>Save as JSON</source>
+        <translation>Als JSON speichern</translation>
+    </message>
+    <message>
+        <source>The measurements are being written.</source>
+        <translation>Die Messwerte werden geschrieben.</translation>
+    </message>
+    <message>
+        <source>%1 in: %2</source>
+        <translation>%1 in: %2</translation>
+    </message>
 </context>
 <context>
     <name>shimwright::workshop::PersonForm</name>
@@ -6308,6 +7036,93 @@
     <message>
         <source>Test the feel</source>
         <translation>Gefühl prüfen</translation>
+    </message>
+    <message>
+        <source>key ended</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give a PIN</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Change the PIN</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>PIN forgotten</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>End the key</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Make a new key</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::workshop::PinCard</name>
+    <message>
+        <source>First PIN of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another PIN for %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 has forgotten the PIN</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>End the key of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is asked for nothing but signing. Who knows it signs in this name.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The key stays the same, and so does everything it signed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A new key is made. What the old one signed stays valid; it signs nothing any more, and no PIN opens it again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For a key that others may know. What it signed before that day stays valid, what it signs from then on does not. This cannot be taken back; to sign again, say afterwards that the PIN was forgotten.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>End the key</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation type="unfinished">Speichern</translation>
+    </message>
+    <message>
+        <source>The PIN of now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No longer valid from (year-month-day)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New PIN, 4 to 12 digits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The same once more</source>
+        <translation type="unfinished">Noch einmal dieselbe</translation>
+    </message>
+    <message>
+        <source>The two new PINs differ: type both again.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -6788,6 +7603,10 @@
     <message>
         <source>This workshop</source>
         <translation>Diese Werkstatt</translation>
+    </message>
+    <message>
+        <source>Figures</source>
+        <translation>Zahlen</translation>
     </message>
 </context>
 <context>
@@ -7304,6 +8123,22 @@
         <source>The store could not be brought to version {0} and stays as it was; see that its disk has room and may be written to, then open it again.</source>
         <translation>Der Datenbestand ließ sich nicht auf Version {0} bringen und bleibt, wie er war; dafür sorgen, dass auf seiner Platte Platz ist und geschrieben werden darf, dann wieder öffnen.</translation>
     </message>
+    <message>
+        <source>Stopped: the figures were not read to their end.</source>
+        <translation>Angehalten: die Zahlen wurden nicht zu Ende gelesen.</translation>
+    </message>
+    <message>
+        <source>Something other than an older export of measurements lies there and is not written over; choose another name.</source>
+        <translation>Dort liegt etwas anderes als ein älterer Export von Messwerten, und es wird nicht überschrieben; einen anderen Namen wählen.</translation>
+    </message>
+    <message>
+        <source>This file cannot be read; choose it again.</source>
+        <translation type="unfinished">Diese Datei ist nicht lesbar; noch einmal wählen.</translation>
+    </message>
+    <message>
+        <source>This file is larger than 64 MiB: it is no signed record.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>vehicle</name>
@@ -7448,6 +8283,14 @@
     <message>
         <source>gauge trials</source>
         <translation>Proben mit der Lehre</translation>
+    </message>
+    <message>
+        <source>lower disc</source>
+        <translation>untere Scheibe</translation>
+    </message>
+    <message>
+        <source>upper disc</source>
+        <translation>obere Scheibe</translation>
     </message>
 </context>
 <context>
@@ -7891,6 +8734,22 @@
     <message>
         <source>Choose the folder for backups</source>
         <translation>Den Ordner für Sicherungen wählen</translation>
+    </message>
+    <message>
+        <source>Save the measurements</source>
+        <translation>Messwerte speichern</translation>
+    </message>
+    <message>
+        <source>Measurements (*.csv *.json)</source>
+        <translation>Messwerte (*.csv *.json)</translation>
+    </message>
+    <message>
+        <source>1 job</source>
+        <translation>1 Auftrag</translation>
+    </message>
+    <message>
+        <source>%1 jobs</source>
+        <translation>%1 Aufträge</translation>
     </message>
 </context>
 </TS>

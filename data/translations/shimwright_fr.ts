@@ -973,8 +973,28 @@
         <translation>Il n’y a pas de sauvegarde intacte de cette base dans {0}&#xa0;: nommer un autre dossier.</translation>
     </message>
     <message>
-        <source>Name a signed file, or a store and a job: see its --help.</source>
-        <translation>Nommer un fichier signé, ou une base et une intervention&#xa0;: voir son --help.</translation>
+        <source>“{0}” is no day: write it as 2026-11-24.</source>
+        <translation>« {0} » n’est pas un jour : l’écrire comme 2026-11-24.</translation>
+    </message>
+    <message>
+        <source>The last day lies before the first: change the two.</source>
+        <translation>Le dernier jour précède le premier : échanger les deux.</translation>
+    </message>
+    <message>
+        <source>There is no job of this vehicle in the store; look at its number again.</source>
+        <translation>Il n’y a pas d’intervention de ce véhicule dans la base&#xa0;; revoir son numéro.</translation>
+    </message>
+    <message>
+        <source>Say where the measurements go: --csv OUT, --json OUT or both.</source>
+        <translation>Indiquer où vont les mesures : --csv OUT, --json OUT ou les deux.</translation>
+    </message>
+    <message>
+        <source>“{0}” is no whole number from 0 on.</source>
+        <translation>« {0} » n’est pas un nombre entier à partir de 0.</translation>
+    </message>
+    <message>
+        <source>Name a signed file, or a store and a job or a code: see its --help.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -1512,6 +1532,18 @@
     <message>
         <source>PDF (*.pdf)</source>
         <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Slip of job %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save the measurements</source>
+        <translation>Enregistrer les mesures</translation>
+    </message>
+    <message>
+        <source>Measurements (*.csv *.json)</source>
+        <translation>Mesures (*.csv *.json)</translation>
     </message>
 </context>
 <context>
@@ -2737,6 +2769,182 @@
     <message>
         <source>Instruments as they were</source>
         <translation>Instruments tels qu’ils étaient</translation>
+    </message>
+    <message>
+        <source>Spec sheet</source>
+        <translation>Fiche technique</translation>
+    </message>
+    <message>
+        <source>{0}, issue {1}</source>
+        <translation>{0}, édition {1}</translation>
+    </message>
+    <message>
+        <source>Odometer</source>
+        <translation>Kilométrage</translation>
+    </message>
+    <message>
+        <source>Shim fitted, {0}</source>
+        <translation>Cale montée, {0}</translation>
+    </message>
+    <message>
+        <source>Float as found, {0}, spot {1}</source>
+        <translation>Jeu à l’arrivée, {0}, point {1}</translation>
+    </message>
+    <message>
+        <source>Float, {0}, spot {1}</source>
+        <translation>Jeu, {0}, point {1}</translation>
+    </message>
+    <message>
+        <source>Float as found, {0}, mean</source>
+        <translation>Jeu à l’arrivée, {0}, moyenne</translation>
+    </message>
+    <message>
+        <source>Float, {0}, mean</source>
+        <translation>Jeu, {0}, moyenne</translation>
+    </message>
+    <message>
+        <source>Depth, {0}: {1}</source>
+        <translation>Profondeur, {0} : {1}</translation>
+    </message>
+    <message>
+        <source>{0}: {1}, before</source>
+        <translation>{0} : {1}, avant</translation>
+    </message>
+    <message>
+        <source>{0} of {1}, batch {2}</source>
+        <translation>{0} de {1}, lot {2}</translation>
+    </message>
+    <message>
+        <source>Its file is missing or was changed, and is not shown.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Photos</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} mm, {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} × {1}, {2}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Finished: nothing is left to do but to seal the record.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In work.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Parked, waiting for {0}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Parked, waiting for {0}, due {1}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At the bench: {0}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Last: {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: {1}{2}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no shim chosen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>shim {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>float not measured yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>float {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} bearing, {1} disc: {2}, {3}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Next shift</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>gearbox {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>assembly {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Next</source>
+        <translation type="unfinished">Suivant</translation>
+    </message>
+    <message>
+        <source>Look again first: it may have moved</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To decide</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How it stands</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In the gearbox now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Parts still to renew</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This slip is no record: what counts stands in the job. Read the cautions of a step there before going on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pack {0}, {1}: {2} mm final in job {3}, {4} mm as found in job {5} after {6} km.</source>
+        <translation>Bloc {0}, {1} : {2} mm à la fin de l’intervention {3}, {4} mm à l’arrivée de l’intervention {5}, après {6} km.</translation>
+    </message>
+    <message>
+        <source>Pack {0}, {1}: {2} mm final in job {3}, {4} mm as found in job {5}; over which distance is not known.</source>
+        <translation>Bloc {0}, {1} : {2} mm à la fin de l’intervention {3}, {4} mm à l’arrivée de l’intervention {5} ; la distance n’est pas connue.</translation>
+    </message>
+    <message>
+        <source>How uncertain both were was not kept, so nothing is said of the difference.</source>
+        <translation>L’incertitude des deux n’a pas été enregistrée ; rien n’est dit de la différence.</translation>
+    </message>
+    <message>
+        <source>The difference of {0} mm cannot be told apart from none: it is known to ± {1} mm (95 %).</source>
+        <translation>La différence de {0} mm ne se distingue pas de zéro : elle est connue à ± {1} mm (95 %).</translation>
+    </message>
+    <message>
+        <source>That is {0} mm more, ± {1} mm (95 %).</source>
+        <translation>C’est {0} mm de plus, ± {1} mm (95 %).</translation>
+    </message>
+    <message>
+        <source>That is {0} mm less, ± {1} mm (95 %). Wear only adds: look at the serial and at both measurements.</source>
+        <translation>C’est {0} mm de moins, ± {1} mm (95 %). L’usure ne fait qu’augmenter : regarder le numéro de série et les deux mesures.</translation>
     </message>
 </context>
 <context>
@@ -4999,6 +5207,115 @@
     </message>
 </context>
 <context>
+    <name>shimwright::past::CodeCard</name>
+    <message>
+        <source>Whole and ours: sealed by %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whole, but the key of %1 is marked as no longer valid.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whole, but sealed with a key that this workshop does not know.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no shim</source>
+        <translation type="unfinished">aucune cale</translation>
+    </message>
+    <message>
+        <source>shim %1, float not measured</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>shim %1, float %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hold the paper beside it: a number that differs there was altered.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Vehicle</source>
+        <translation>Véhicule</translation>
+    </message>
+    <message>
+        <source>Job</source>
+        <translation>Intervention</translation>
+    </message>
+    <message>
+        <source>Lower disc, large bearing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Upper disc, small bearing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Seal</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::past::FloatChart</name>
+    <message>
+        <source>job %1, %2: as found %3, limits %4 to %5, %6</source>
+        <translation>intervention %1, %2 : à l’arrivée %3, limites %4 à %5, %6</translation>
+    </message>
+    <message>
+        <source>job %1, %2: final %3, limits %4 to %5, %6</source>
+        <translation>intervention %1, %2 : à la fin %3, limites %4 à %5, %6</translation>
+    </message>
+    <message>
+        <source>as found</source>
+        <translation>à l’arrivée</translation>
+    </message>
+    <message>
+        <source>final</source>
+        <translation>à la fin</translation>
+    </message>
+    <message>
+        <source>No float was judged yet.</source>
+        <translation>Aucun jeu n’a encore été jugé.</translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::past::JobComparison</name>
+    <message>
+        <source>Job %1, %2</source>
+        <translation>Intervention %1, %2</translation>
+    </message>
+    <message>
+        <source>not there</source>
+        <translation>absent</translation>
+    </message>
+    <message>
+        <source>differs</source>
+        <translation>différent</translation>
+    </message>
+    <message>
+        <source>Only what differs</source>
+        <translation>Seulement ce qui diffère</translation>
+    </message>
+    <message>
+        <source>All readings</source>
+        <translation>Toutes les mesures</translation>
+    </message>
+    <message>
+        <source>Earlier</source>
+        <translation>Plus tôt</translation>
+    </message>
+    <message>
+        <source>Later</source>
+        <translation>Plus tard</translation>
+    </message>
+    <message>
+        <source>%1 of %2 readings differ</source>
+        <translation>%1 mesures sur %2 diffèrent</translation>
+    </message>
+</context>
+<context>
     <name>shimwright::past::JobRow</name>
     <message>
         <source>open</source>
@@ -5074,6 +5391,137 @@
     </message>
 </context>
 <context>
+    <name>shimwright::past::LifeRow</name>
+    <message>
+        <source>as found</source>
+        <translation>à l’arrivée</translation>
+    </message>
+    <message>
+        <source>final float</source>
+        <translation>à la fin</translation>
+    </message>
+    <message>
+        <source>float so far</source>
+        <translation>jusqu’ici</translation>
+    </message>
+    <message>
+        <source>lower</source>
+        <translation>inférieur</translation>
+    </message>
+    <message>
+        <source>upper</source>
+        <translation>supérieur</translation>
+    </message>
+    <message>
+        <source>not measured as found</source>
+        <translation>non mesuré à l’arrivée</translation>
+    </message>
+    <message>
+        <source>no float yet</source>
+        <translation>pas encore de jeu</translation>
+    </message>
+    <message>
+        <source>float as found: %1</source>
+        <translation>jeu à l’arrivée : %1</translation>
+    </message>
+    <message>
+        <source>final float: %1</source>
+        <translation>jeu à la fin : %1</translation>
+    </message>
+    <message>
+        <source>float so far: %1</source>
+        <translation>jeu jusqu’ici : %1</translation>
+    </message>
+    <message>
+        <source>signed</source>
+        <translation>signé</translation>
+    </message>
+    <message>
+        <source>signed, 1 addendum</source>
+        <translation>signé, 1 additif</translation>
+    </message>
+    <message>
+        <source>signed, %1 addenda</source>
+        <translation>signé, %1 additifs</translation>
+    </message>
+    <message>
+        <source>waits for %1</source>
+        <translation>attend %1</translation>
+    </message>
+    <message>
+        <source>mixed</source>
+        <translation>mixte</translation>
+    </message>
+    <message>
+        <source>Job %1</source>
+        <translation>Intervention %1</translation>
+    </message>
+    <message>
+        <source>shims large %1, small %2</source>
+        <translation>cales grande %1, petite %2</translation>
+    </message>
+    <message>
+        <source>shims</source>
+        <translation>cales</translation>
+    </message>
+    <message>
+        <source>Job</source>
+        <translation>Intervention</translation>
+    </message>
+    <message>
+        <source>Disc</source>
+        <translation>Disque</translation>
+    </message>
+    <message>
+        <source>Float (%1)</source>
+        <translation>Jeu (%1)</translation>
+    </message>
+    <message>
+        <source>± 95 %</source>
+        <translation>± 95 %</translation>
+    </message>
+    <message>
+        <source>Limits (%1)</source>
+        <translation>Limites (%1)</translation>
+    </message>
+    <message>
+        <source>Verdict</source>
+        <translation>Verdict</translation>
+    </message>
+    <message>
+        <source>final</source>
+        <translation>à la fin</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 à %2</translation>
+    </message>
+    <message>
+        <source>Unit %1</source>
+        <translation>Boîte %1</translation>
+    </message>
+    <message>
+        <source>model year by its code %1</source>
+        <translation>année-modèle selon son code %1</translation>
+    </message>
+    <message>
+        <source>check digit fits</source>
+        <translation>chiffre de contrôle juste</translation>
+    </message>
+    <message>
+        <source>check digit does not fit</source>
+        <translation>chiffre de contrôle faux</translation>
+    </message>
+    <message>
+        <source>1 job</source>
+        <translation>1 intervention</translation>
+    </message>
+    <message>
+        <source>%1 jobs</source>
+        <translation>%1 interventions</translation>
+    </message>
+</context>
+<context>
     <name>shimwright::past::PageColumn</name>
     <message>
         <source>Pages of the record</source>
@@ -5085,10 +5533,6 @@
     <message>
         <source>Search past jobs</source>
         <translation>Chercher dans les interventions passées</translation>
-    </message>
-    <message>
-        <source>End or any part of a VIN, plate, job number, customer reference or serial.</source>
-        <translation>Fin ou partie d’un VIN, d’une immatriculation, d’un numéro d’intervention, d’une référence du client ou d’un n° de série.</translation>
     </message>
     <message>
         <source>There is no job in this workshop yet.</source>
@@ -5125,6 +5569,42 @@
     <message>
         <source>Job %1</source>
         <translation>Intervention %1</translation>
+    </message>
+    <message>
+        <source>Choose a signed record</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Signed records (*.signed.json)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Check a signed file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>End or any part of a VIN, plate, job number, customer reference or serial; or scan the code of a record.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: the first %2 of %3 jobs</source>
+        <translation>%1 : les %2 premières de %3 interventions</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>This does not hold:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was signed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Vehicle</source>
+        <translation>Véhicule</translation>
     </message>
 </context>
 <context>
@@ -5196,6 +5676,14 @@
     <message>
         <source>page %1 of %2</source>
         <translation>page %1 sur %2</translation>
+    </message>
+    <message>
+        <source>With photos</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Slip for the next shift</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -5271,6 +5759,81 @@
     <message>
         <source>Its file: %1</source>
         <translation>Son fichier&#xa0;: %1</translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::past::VehiclePage</name>
+    <message>
+        <source>Writing job %1 of %2</source>
+        <translation>Écriture de l’intervention %1 sur %2</translation>
+    </message>
+    <message>
+        <source>Stopped: nothing was written.</source>
+        <translation>Arrêté&#xa0;: rien n’a été écrit.</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Retour</translation>
+    </message>
+    <message>
+        <source>Compare two jobs</source>
+        <translation>Comparer deux interventions</translation>
+    </message>
+    <message>
+        <source>New job for it</source>
+        <translation>Nouvelle pour lui</translation>
+    </message>
+    <message>
+        <source>Each job with the large bearing and the lower disc before the stroke, the small and the upper behind.</source>
+        <translation>Pour chaque intervention, la grande butée et le disque inférieur avant la barre, la petite et le supérieur après.</translation>
+    </message>
+    <message>
+        <source>Float of the lower disc over the vehicle&apos;s life</source>
+        <translation>Jeu du disque inférieur</translation>
+    </message>
+    <message>
+        <source>Float of the upper disc over the vehicle&apos;s life</source>
+        <translation>Jeu du disque supérieur</translation>
+    </message>
+    <message>
+        <source>The same in numbers</source>
+        <translation>Le même en chiffres</translation>
+    </message>
+    <message>
+        <source>Every measurement as a file</source>
+        <translation>Toutes les mesures dans un fichier</translation>
+    </message>
+    <message>
+        <source>For a spreadsheet or another program. Plate and customer reference are in it unless they were erased.</source>
+        <translation>Pour un tableur ou un autre programme. L’immatriculation et la référence client y sont, sauf si elles ont été effacées.</translation>
+    </message>
+    <message>
+        <source>Save as CSV</source>
+        <translation>Enregistrer en CSV</translation>
+    </message>
+    <message>
+        <source>Save as JSON</source>
+        <translation>Enregistrer en JSON</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Arrêter</translation>
+    </message>
+    <message>
+        <source>Wear</source>
+        <translation>Usure</translation>
+    </message>
+    <message>
+        <source>No pack was measured both when it was fitted and as it was found later.</source>
+        <translation>Aucun bloc n’a été mesuré à la fois au montage et, plus tard, à l’arrivée.</translation>
+    </message>
+    <message>
+        <source>The whole life</source>
+        <translation>Toutes les interventions</translation>
+    </message>
+    <message>
+        <source>Saved: %1</source>
+        <translation>Enregistré&#xa0;: %1</translation>
     </message>
 </context>
 <context>
@@ -5950,6 +6513,136 @@
     </message>
 </context>
 <context>
+    <name>shimwright::workshop::FiguresCard</name>
+    <message>
+        <source>Of which jobs</source>
+        <translation>De quelles interventions</translation>
+    </message>
+    <message>
+        <source>Last 12 months</source>
+        <translation>12 derniers mois</translation>
+    </message>
+    <message>
+        <source>Last 3 years</source>
+        <translation>3 dernières années</translation>
+    </message>
+    <message>
+        <source>All jobs</source>
+        <translation>Toutes</translation>
+    </message>
+    <message>
+        <source>A vehicle is back soon within:</source>
+        <translation>Un véhicule revient vite en moins de :</translation>
+    </message>
+    <message>
+        <source>Distance</source>
+        <translation>Distance</translation>
+    </message>
+    <message>
+        <source>Days</source>
+        <translation>Jours</translation>
+    </message>
+    <message>
+        <source>Read the figures</source>
+        <translation>Lire les chiffres</translation>
+    </message>
+    <message>
+        <source>The figures are being read.</source>
+        <translation>Les chiffres sont en cours de lecture.</translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::workshop::FiguresSection</name>
+    <message>
+        <source>MMM yyyy</source>
+        <translation>MMM yyyy</translation>
+    </message>
+    <message>
+        <source>large bearing</source>
+        <translation>grande butée</translation>
+    </message>
+    <message>
+        <source>small bearing</source>
+        <translation>petite butée</translation>
+    </message>
+    <message>
+        <source>Figures of the workshop</source>
+        <translation>Chiffres de l’atelier</translation>
+    </message>
+    <message>
+        <source>Jobs a month</source>
+        <translation>Interventions par mois</translation>
+    </message>
+    <message>
+        <source>No job was opened in this time.</source>
+        <translation>Aucune intervention n’a été ouverte pendant cette période.</translation>
+    </message>
+    <message>
+        <source>A second assembly</source>
+        <translation>Un deuxième montage</translation>
+    </message>
+    <message>
+        <source>Of the jobs in which a shim was chosen.</source>
+        <translation>Des interventions où une cale a été choisie.</translation>
+    </message>
+    <message>
+        <source>Pack off again</source>
+        <translation>Bloc redéposé</translation>
+    </message>
+    <message>
+        <source>%1 of %2, %3 %</source>
+        <translation>%1 sur %2, %3 %</translation>
+    </message>
+    <message>
+        <source>Trials for a shim</source>
+        <translation>Essais pour une cale</translation>
+    </message>
+    <message>
+        <source>No shim was found by trials in this time.</source>
+        <translation>Aucune cale n’a été trouvée par essais pendant cette période.</translation>
+    </message>
+    <message>
+        <source>%1 on average, for %2 shims.</source>
+        <translation>%1 en moyenne, pour %2 cales.</translation>
+    </message>
+    <message>
+        <source>1 trial</source>
+        <translation>1 essai</translation>
+    </message>
+    <message>
+        <source>%1 trials</source>
+        <translation>%1 essais</translation>
+    </message>
+    <message>
+        <source>Shims most used</source>
+        <translation>Cales les plus utilisées</translation>
+    </message>
+    <message>
+        <source>Those that were left in the vehicle; the first %1.</source>
+        <translation>Celles qui sont restées dans le véhicule ; les %1 premières.</translation>
+    </message>
+    <message>
+        <source>%1, %2, %3</source>
+        <translation>%1, %2, %3</translation>
+    </message>
+    <message>
+        <source>Vehicles that were back soon</source>
+        <translation>Véhicules vite revenus</translation>
+    </message>
+    <message>
+        <source>Counted from their job before, in this time or earlier.</source>
+        <translation>Comptés depuis leur intervention précédente, pendant cette période ou avant.</translation>
+    </message>
+    <message>
+        <source>Within distance and days</source>
+        <translation>En moins de distance et de jours</translation>
+    </message>
+    <message>
+        <source>Within the days, distance not known</source>
+        <translation>En moins de jours, distance inconnue</translation>
+    </message>
+</context>
+<context>
     <name>shimwright::workshop::FormCard</name>
     <message>
         <source>Ctrl Enter</source>
@@ -6230,6 +6923,41 @@
         <source>Kept: trials by %1 are reckoned with this feel from now on.</source>
         <translation>Enregistré&#xa0;: les essais de %1 sont calculés avec ce toucher désormais.</translation>
     </message>
+    <message>
+        <source>The key of %1 is ended.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kept: %1 signs with the new PIN from now on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::workshop::PeriodExportCard</name>
+    <message>
+        <source>Every measurement of this time as a file</source>
+        <translation>Toutes les mesures de cette période dans un fichier</translation>
+    </message>
+    <message>
+        <source>For a spreadsheet or another program. Plate and customer reference are in it unless they were erased.</source>
+        <translation>Pour un tableur ou un autre programme. L’immatriculation et la référence client y sont, sauf si elles ont été effacées.</translation>
+    </message>
+    <message>
+        <source>Save as CSV</source>
+        <translation>Enregistrer en CSV</translation>
+    </message>
+    <message>
+        <source>Save as JSON</source>
+        <translation>Enregistrer en JSON</translation>
+    </message>
+    <message>
+        <source>The measurements are being written.</source>
+        <translation>Les mesures sont en cours d’écriture.</translation>
+    </message>
+    <message>
+        <source>%1 in: %2</source>
+        <translation>%1 dans : %2</translation>
+    </message>
 </context>
 <context>
     <name>shimwright::workshop::PersonForm</name>
@@ -6308,6 +7036,93 @@
     <message>
         <source>Test the feel</source>
         <translation>Tester le toucher</translation>
+    </message>
+    <message>
+        <source>key ended</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give a PIN</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Change the PIN</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>PIN forgotten</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>End the key</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Make a new key</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::workshop::PinCard</name>
+    <message>
+        <source>First PIN of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another PIN for %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 has forgotten the PIN</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>End the key of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is asked for nothing but signing. Who knows it signs in this name.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The key stays the same, and so does everything it signed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A new key is made. What the old one signed stays valid; it signs nothing any more, and no PIN opens it again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For a key that others may know. What it signed before that day stays valid, what it signs from then on does not. This cannot be taken back; to sign again, say afterwards that the PIN was forgotten.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>End the key</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation type="unfinished">Enregistrer</translation>
+    </message>
+    <message>
+        <source>The PIN of now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No longer valid from (year-month-day)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New PIN, 4 to 12 digits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The same once more</source>
+        <translation type="unfinished">Le même encore une fois</translation>
+    </message>
+    <message>
+        <source>The two new PINs differ: type both again.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -6788,6 +7603,10 @@
     <message>
         <source>This workshop</source>
         <translation>Cet atelier</translation>
+    </message>
+    <message>
+        <source>Figures</source>
+        <translation>Chiffres</translation>
     </message>
 </context>
 <context>
@@ -7304,6 +8123,22 @@
         <source>The store could not be brought to version {0} and stays as it was; see that its disk has room and may be written to, then open it again.</source>
         <translation>La base n’a pas pu être portée à la version {0} et reste comme elle était&#xa0;; veiller à ce que son disque ait de la place et soit accessible en écriture, puis l’ouvrir à nouveau.</translation>
     </message>
+    <message>
+        <source>Stopped: the figures were not read to their end.</source>
+        <translation>Arrêté : les chiffres n’ont pas été lus jusqu’au bout.</translation>
+    </message>
+    <message>
+        <source>Something other than an older export of measurements lies there and is not written over; choose another name.</source>
+        <translation>Il y a là autre chose qu’un ancien export de mesures, qui n’est pas remplacé ; choisir un autre nom.</translation>
+    </message>
+    <message>
+        <source>This file cannot be read; choose it again.</source>
+        <translation type="unfinished">Ce fichier ne peut pas être lu&#xa0;; le choisir à nouveau.</translation>
+    </message>
+    <message>
+        <source>This file is larger than 64 MiB: it is no signed record.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>vehicle</name>
@@ -7448,6 +8283,14 @@
     <message>
         <source>gauge trials</source>
         <translation>essais au calibre</translation>
+    </message>
+    <message>
+        <source>lower disc</source>
+        <translation>disque inférieur</translation>
+    </message>
+    <message>
+        <source>upper disc</source>
+        <translation>disque supérieur</translation>
     </message>
 </context>
 <context>
@@ -7891,6 +8734,22 @@
     <message>
         <source>Choose the folder for backups</source>
         <translation>Choisir le dossier des sauvegardes</translation>
+    </message>
+    <message>
+        <source>Save the measurements</source>
+        <translation>Enregistrer les mesures</translation>
+    </message>
+    <message>
+        <source>Measurements (*.csv *.json)</source>
+        <translation>Mesures (*.csv *.json)</translation>
+    </message>
+    <message>
+        <source>1 job</source>
+        <translation>1 intervention</translation>
+    </message>
+    <message>
+        <source>%1 jobs</source>
+        <translation>%1 interventions</translation>
     </message>
 </context>
 </TS>

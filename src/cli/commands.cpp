@@ -31,9 +31,12 @@ std::vector<CommandEntry> bench_commands() {
        "swapped\n"
        "characters are forgiven from four characters on.",
        false, run_find},
-      {"record", "record JOB --store FILE [--pdf OUT] [--json OUT] [--summary] [--paper a4|letter]",
-       "Writes the record of a job (its number or id) as PDF, as canonical JSON, or as plain sentences.", true,
-       run_record},
+      {"record",
+       "record JOB --store FILE [--pdf OUT [--photos]] [--json OUT] [--slip OUT] [--summary] [--paper a4|letter]",
+       "Writes the record of a job (its number or id) as PDF, as canonical JSON, or as plain sentences; or the slip "
+       "(A5) "
+       "for who goes on with it.",
+       true, run_record},
       {"check", "check --store FILE",
        "Checks the chain of every job, what is derived from the entries, the photos and the file itself. Prints each\n"
        "finding with its place on standard error and a JSON summary. Exit 1 where anything is off.",
@@ -76,6 +79,26 @@ std::vector<CommandEntry> data_commands() {
   };
 }
 
+std::vector<CommandEntry> reading_commands() {
+  return {
+      {"vehicle", "vehicle VIN --store FILE [--csv OUT] [--json OUT]",
+       "Prints one JSON line per job of a vehicle, the latest first, with odometer, shims and floats, and one for "
+       "each\n"
+       "pack whose wear can be told. With --csv and --json the measurements of these jobs are written to a file.",
+       false, run_vehicle},
+      {"measurements", "measurements --from DAY --to DAY --store FILE [--csv OUT] [--json OUT]",
+       "Writes every measurement of the jobs opened from the first day to the last (as 2026-11-24, both with it) as "
+       "CSV\n"
+       "or canonical JSON. Plate and customer reference are in it unless they were erased, the complaint never is.",
+       false, run_measurements},
+      {"figures", "figures --from DAY --to DAY --store FILE [--within-km N] [--within-days N]",
+       "Prints what the jobs opened in these days say of the workshop: jobs per month, shims, trials, second "
+       "assemblies,\n"
+       "and vehicles back within N km and N days of their job before.",
+       false, run_figures},
+  };
+}
+
 std::vector<CommandEntry> signing_commands() {
   return {
       {"pin", "pin --store FILE --person NAME [--change | --forgotten | --key | --end KEY --from DAY]",
@@ -95,7 +118,7 @@ std::vector<CommandEntry> signing_commands() {
        true, run_sign},
       {"addendum", "addendum JOB --store FILE --person NAME --reason TEXT --text TEXT [--folder DIR]",
        "Adds to a sealed job, signed with the PIN read from standard input.", false, run_addendum},
-      {"verify", "verify FILE [--key PEM | --store FILE], or: verify --store FILE --job JOB",
+      {"verify", "verify FILE [--key PEM | --store FILE], or: verify --store FILE --job JOB | --code TEXT",
        "Prints one line: whole and ours, whole but by an unknown key, or changed and where. Exit 0 for the first, else "
        "1.",
        false, run_verify},
@@ -104,7 +127,7 @@ std::vector<CommandEntry> signing_commands() {
 
 std::vector<CommandEntry> all_commands() {
   std::vector<CommandEntry> all = bench_commands();
-  for (const auto& more : {data_commands(), signing_commands()}) {
+  for (const auto& more : {reading_commands(), data_commands(), signing_commands()}) {
     all.insert(all.end(), more.begin(), more.end());
   }
   return all;

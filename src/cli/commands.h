@@ -32,6 +32,9 @@ struct CommandEntry {
 [[nodiscard]] Exit run_export(const std::vector<std::string>& words);
 [[nodiscard]] Exit run_import(const std::vector<std::string>& words);
 [[nodiscard]] Exit run_erase(const std::vector<std::string>& words);
+[[nodiscard]] Exit run_vehicle(const std::vector<std::string>& words);
+[[nodiscard]] Exit run_measurements(const std::vector<std::string>& words);
+[[nodiscard]] Exit run_figures(const std::vector<std::string>& words);
 [[nodiscard]] Exit run_make_demo(const std::vector<std::string>& words);
 [[nodiscard]] Exit run_pin(const std::vector<std::string>& words);
 [[nodiscard]] Exit run_sign(const std::vector<std::string>& words);

@@ -7,7 +7,9 @@
 #include "commands.h"
 #include "replay.h"
 #include "sheets.h"
+#include "shimwright/print/page_painter.h"
 #include "shimwright/print/pdf.h"
+#include "shimwright/print/pictures.h"
 #include "shimwright/record/record_json.h"
 #include "shimwright/record/summary.h"
 #include "shimwright/store/job_record.h"
@@ -42,6 +44,19 @@ Result<void> write_file(const std::string& path, const std::string& bytes) {
   return {};
 }
 
+Result<void> write_slip(store::Store& store, const std::string& job, const std::string& path) {
+  const auto fonts = print::load_fonts();
+  if (!fonts) {
+    return tl::make_unexpected(fonts.error());
+  }
+  const auto slip = store::shift_slip_of(store, job);
+  if (!slip) {
+    return tl::make_unexpected(slip.error());
+  }
+  auto pages = record::lay_out_shift_slip(*slip, print::FontMeasure(*fonts));
+  return print::write_pdf({"Next shift, job " + slip->number, std::move(pages)}, path, record::PaperSize::a5, *fonts);
+}
+
 void sealed_in_this_go(record::Record& record) {
   if (auto& seal = record.seal) {
     seal->reprint = false;
@@ -51,7 +66,8 @@ void sealed_in_this_go(record::Record& record) {
 }  // namespace
 
 Exit run_record(const std::vector<std::string>& words) {
-  auto arguments = read_arguments(words, {1, 1, {"store", "pdf", "json", "paper"}, {"store"}, {"summary"}});
+  auto arguments =
+      read_arguments(words, {1, 1, {"store", "pdf", "json", "paper", "slip"}, {"store"}, {"summary", "photos"}});
   if (!arguments) {
     return refused(arguments.error());
   }
@@ -76,7 +92,16 @@ Exit run_record(const std::vector<std::string>& words) {
     say(sentence);
   }
   if (const auto pdf = arguments->options.find("pdf"); pdf != arguments->options.end()) {
+    if (arguments->flags.count("photos") != 0) {
+      record->pictures = print::pictures_for_paper(
+          *record, [&store](const std::string& sha256) { return (*store)->photo_path(sha256); });
+    }
     if (auto written = print::write_pdf(*record, absolute(pdf->second), *paper); !written) {
+      return failed(written.error());
+    }
+  }
+  if (const auto slip = arguments->options.find("slip"); slip != arguments->options.end()) {
+    if (auto written = write_slip(**store, *job, absolute(slip->second)); !written) {
       return failed(written.error());
     }
   }

@@ -1,7 +1,11 @@
+#include <string_view>
 #include <utility>
+
+#include <fmt/format.h>
 
 #include "arguments.h"
 #include "commands.h"
+#include "shimwright/store/scanned_code.h"
 #include "shimwright/store/seal.h"
 #include "shimwright/store/signing.h"
 #include "workshop.h"
@@ -54,6 +58,35 @@ Exit verify_file(const Arguments& arguments) {
   return whole_or_not(whole ? record::check_keys(*read, *keys) : whole);
 }
 
+std::string side_text(std::string_view side, const record::VitalSide& value) {
+  const std::string worst = record::worst_float_text(value);
+  return fmt::format("{} {}{}", side, value.shim.empty() ? "none" : value.shim, worst.empty() ? "" : " at " + worst);
+}
+
+/// What the code says, to compare with the paper it stands on.
+Exit told(const store::ScannedCode& scanned) {
+  std::string_view standing = "whole and ours";
+  if (scanned.key == store::KeyStanding::unknown) {
+    standing = "whole, but signed with a key that is not known here";
+  } else if (scanned.key == store::KeyStanding::ended) {
+    standing = "whole, but signed with a key that had ended, or of which no day can be told";
+  }
+  const record::VitalValues& values = scanned.values;
+  say(fmt::format("{}: vehicle {}, job {}, {}, {}, seal {}", standing, values.vehicle, values.number,
+                  side_text("lower", values.lower), side_text("upper", values.upper),
+                  record::seal_groups(values.digest)));
+  return scanned.key == store::KeyStanding::ours ? Exit::done : Exit::off;
+}
+
+Exit verify_code(const Arguments& arguments) {
+  auto store = open_to_look(arguments.options.at("store"));
+  if (!store) {
+    return failed(store.error());
+  }
+  const auto scanned = store::read_scanned_code(**store, arguments.options.at("code"));
+  return scanned ? told(*scanned) : whole_or_not(tl::make_unexpected(scanned.error()));
+}
+
 Exit verify_in_store(const Arguments& arguments) {
   auto store = open_to_look(arguments.options.at("store"));
   if (!store) {
@@ -69,16 +102,24 @@ Exit verify_in_store(const Arguments& arguments) {
 }  // namespace
 
 Exit run_verify(const std::vector<std::string>& words) {
-  auto arguments = read_arguments(words, {0, 1, {"store", "job", "key"}, {}, {}});
+  auto arguments = read_arguments(words, {0, 1, {"store", "job", "key", "code"}, {}, {}});
   if (!arguments) {
     return refused(arguments.error());
   }
-  const bool in_store = arguments->options.count("store") + arguments->options.count("job") == 2;
-  if (arguments->positional.empty() != in_store) {
-    return refused(Error{
-        "wrong_count", "", {SHIMWRIGHT_TEXT("cli", "Name a signed file, or a store and a job: see its --help."), {}}});
+  const auto given = [&](const char* option) { return arguments->options.count(option) > 0; };
+  const bool file =
+      !arguments->positional.empty() && !given("job") && !given("code") && !(given("key") && given("store"));
+  const bool in_store = arguments->positional.empty() && given("store") && !given("key");
+  if (file) {
+    return verify_file(*arguments);
   }
-  return in_store ? verify_in_store(*arguments) : verify_file(*arguments);
+  if (in_store && given("code") != given("job")) {
+    return given("code") ? verify_code(*arguments) : verify_in_store(*arguments);
+  }
+  return refused(
+      Error{"wrong_count",
+            "",
+            {SHIMWRIGHT_TEXT("cli", "Name a signed file, or a store and a job or a code: see its --help."), {}}});
 }
 
 }  // namespace shimwright::cli

@@ -15,7 +15,7 @@ namespace {
 void set_up(QPdfWriter& writer, const std::string& title, record::PaperSize paper) {
   writer.setPdfVersion(QPagedPaintDevice::PdfVersion_A1b);  // for keeping: fonts and colours inside, nothing active
   writer.setResolution(1200);
-  writer.setPageSize(QPageSize(paper == record::PaperSize::a4 ? QPageSize::A4 : QPageSize::Letter));
+  writer.setPageSize(page_size(paper));
   writer.setPageOrientation(QPageLayout::Portrait);
   writer.setPageMargins(QMarginsF(0, 0, 0, 0));
   writer.setCreator(QStringLiteral("Shimwright"));
@@ -23,6 +23,18 @@ void set_up(QPdfWriter& writer, const std::string& title, record::PaperSize pape
 }
 
 }  // namespace
+
+QPageSize page_size(record::PaperSize paper) {
+  switch (paper) {
+    case record::PaperSize::letter:
+      return QPageSize(QPageSize::Letter);
+    case record::PaperSize::a5:
+      return QPageSize(QPageSize::A5);
+    case record::PaperSize::a4:
+      break;
+  }
+  return QPageSize(QPageSize::A4);
+}
 
 Document document_of(const record::Record& record, record::PaperSize paper, const Fonts& fonts) {
   return {"Clutch pack job record " + record.job.number, record::lay_out(record, paper, FontMeasure(fonts))};
@@ -43,8 +55,8 @@ PdfWriting::~PdfWriting() {
   }
 }
 
-Result<std::unique_ptr<PdfWriting>> PdfWriting::begin(Document document, const std::string& path, record::PaperSize paper,
-                                                      const Fonts& fonts) {
+Result<std::unique_ptr<PdfWriting>> PdfWriting::begin(Document document, const std::string& path,
+                                                      record::PaperSize paper, const Fonts& fonts) {
   // NOLINTNEXTLINE(cppcoreguidelines-owning-memory): the constructor is private, the owner takes it at once.
   auto writing = std::unique_ptr<PdfWriting>(new PdfWriting(std::move(document), path, paper, fonts));
   if (!writing->file_.open(QIODevice::WriteOnly)) {

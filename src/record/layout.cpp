@@ -60,6 +60,7 @@ std::vector<Page> lay_out(const Record& record, PaperSize paper, const TextMeasu
     write_signatures(writer, record);
   }
   write_addenda(writer, record);
+  write_photo_pages(writer, record);
   return writer.finish();
 }
 

@@ -54,4 +54,17 @@ std::uint32_t rgb_of(Ink ink) {
   return 0;
 }
 
+SheetSize size_of(PaperSize paper) {
+  constexpr double inch_mm = 25.4;
+  switch (paper) {
+    case PaperSize::letter:
+      return {8.5 * inch_mm, 11 * inch_mm};
+    case PaperSize::a5:
+      return {148, 210};
+    case PaperSize::a4:
+      break;
+  }
+  return {210, 297};
+}
+
 }  // namespace shimwright::record

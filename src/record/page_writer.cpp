@@ -11,7 +11,6 @@ namespace shimwright::record {
 
 namespace {
 
-constexpr double inch_mm = 25.4;
 constexpr double head_height_mm = 13;
 
 TextRun run(double x_mm, double baseline_mm, double width_mm, std::string text, FontRole role, Ink ink) {
@@ -23,8 +22,8 @@ TextRun run(double x_mm, double baseline_mm, double width_mm, std::string text, 
 PageWriter::PageWriter(PaperSize paper, const TextMeasure& measure, PageHead head)
     : measure_(measure),
       head_(std::move(head)),
-      width_(paper == PaperSize::a4 ? 210 : 8.5 * inch_mm),
-      height_(paper == PaperSize::a4 ? 297 : 11 * inch_mm),
+      width_(size_of(paper).width_mm),
+      height_(size_of(paper).height_mm),
       top_(margin_ + head_height_mm) {
   new_page();
 }

@@ -6,6 +6,7 @@
 
 #include "base45.h"
 #include "sodium_bytes.h"
+#include "wording.h"
 
 namespace shimwright::record {
 
@@ -95,6 +96,10 @@ std::string bytes_in(std::string_view hex) {
 }
 
 }  // namespace
+
+std::string worst_float_text(const VitalSide& side) {
+  return side.worst_um ? millimetre_digits(*side.worst_um) + " mm" : std::string();
+}
 
 VitalValues vital_values(const Record& record, std::string digest) {
   return {record.vehicle.key, one_line(record.job.number), side_of(record, Side::lower), side_of(record, Side::upper),

@@ -32,6 +32,8 @@ void write_course(PageWriter& writer, const Record& record);
 void write_taken_back(PageWriter& writer, const Record& record);
 void write_work_values(PageWriter& writer, const Record& record);
 void write_photos(PageWriter& writer, const Record& record);
+/// The photos themselves, on pages of their own, where the paper is to have them.
+void write_photo_pages(PageWriter& writer, const Record& record);
 /// What was added after sealing, each with its seal.
 void write_addenda(PageWriter& writer, const Record& record);
 

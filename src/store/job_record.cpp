@@ -88,4 +88,16 @@ Result<record::Record> record_of(Store& store, const std::string& job) {
   return record::make_record(job::fold(loaded->sheets, loaded->entries), *names);
 }
 
+Result<record::ShiftSlip> shift_slip_of(Store& store, const std::string& job) {
+  auto loaded = store.load(job);
+  if (!loaded) {
+    return passed_on(loaded);
+  }
+  auto names = record_names(store, *loaded);
+  if (!names) {
+    return passed_on(names);
+  }
+  return record::make_shift_slip(job::fold(loaded->sheets, loaded->entries), *names);
+}
+
 }  // namespace shimwright::store

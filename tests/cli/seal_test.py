@@ -48,6 +48,34 @@ class Seal(program.Bench):
         self.assertEqual(status, 1)
         self.assertIn("a key that is not known here", line)
 
+    def test_the_code_on_paper_is_read_and_shows_what_was_signed(self):
+        sealed = self.seal()
+        code = json.loads(pathlib.Path(sealed["file"]).read_text(encoding="utf-8"))["code"]
+        status, line = self.verify("--store", self.store, "--code", code)
+        self.assertEqual(status, 0)
+        self.assertRegex(line, r"^whole and ours: vehicle \S+, job \S+, lower \S+ at 0\.\d+ mm, upper \S+ at 0\.\d+ mm, ")
+        self.assertTrue(line.endswith(sealed["seal"]))
+        changed = code[:-1] + ("8" if code[-1] == "7" else "7")
+        status, line = self.verify("--store", self.store, "--code", changed)
+        self.assertEqual((status, line), (1, "code: This code is not as it was printed: it was changed."))
+        status, line = self.verify("--store", self.store, "--code", "2041")
+        self.assertEqual(status, 1)
+        self.refused("verify", "--code", code)
+        self.refused("verify", "--store", self.store, "--code", code, "--job", self.job)
+
+    def test_a_camera_reads_the_code_off_the_printed_page(self):
+        sealed = self.seal()
+        code = json.loads(pathlib.Path(sealed["file"]).read_text(encoding="utf-8"))["code"]
+        paper = self.folder / "record.pdf"
+        status, _, err = run("record", self.job, "--store", self.store, "--pdf", paper)
+        self.assertEqual(status, 0, err)
+        # As a telephone held over the sheet sees it: coarse, and a little askew.
+        subprocess.run(["pdftoppm", "-r", "150", "-gray", "-png", paper, self.folder / "page"], check=True)
+        seen = [line for page in sorted(self.folder.glob("page-*.png"))
+                for line in subprocess.run(["zbarimg", "--quiet", "--raw", "-Sdisable", "-Sqrcode.enable", page],
+                                           capture_output=True, text=True).stdout.splitlines()]
+        self.assertEqual(seen, [code])
+
     def test_addenda_are_signed_and_a_wrong_pin_adds_nothing(self):
         sealed = self.seal()
         words = ["addendum", self.job, "--store", self.store, "--person", self.signers[0], "--reason", "found later",

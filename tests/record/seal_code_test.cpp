@@ -18,6 +18,12 @@ VitalValues sample() {
   return {"TESTVN009TA030417", "2026/0147 ä", {"1.65", 540}, {"1/80", std::nullopt}, sha256_hex("seal")};
 }
 
+TEST_CASE("the worst float reads as the record prints it") {
+  CHECK(worst_float_text({"1.65", 540}) == "0.54 mm");
+  CHECK(worst_float_text({"1.65", 1005}) == "1.005 mm");
+  CHECK(worst_float_text({"1.65", std::nullopt}).empty());
+}
+
 }  // namespace
 
 TEST_CASE("a code gives back its values and who signed them") {

@@ -6,6 +6,7 @@
 #include <QPainter>
 #include <algorithm>
 
+#include "shimwright/store/found_mark.h"
 #include "shimwright/widgets/say.h"
 #include "shimwright/widgets/style.h"
 
@@ -37,15 +38,26 @@ void paint_lines(QPainter& painter, const QRect& box, const QString& upper, cons
   painter.setFont(base);
 }
 
-/// Letters and digits of what was typed, as a vehicle number has them.
-QString letters_of(const QString& typed) {
-  QString letters;
-  for (const QChar each : typed.toUpper()) {
-    if (each.isLetterOrNumber()) {
-      letters += each;
-    }
+/// A line under what was sought; under what was forgiven a bar, thick and in another colour.
+void paint_found(QPainter& painter, const QRect& box, int baseline, const QString& text, const QString& sought,
+                 const widgets::Colours& colours) {
+  const auto mark = store::found_mark(widgets::plain(text), widgets::plain(sought));
+  if (!mark) {
+    return;
   }
-  return letters;
+  const QFontMetrics metrics(painter.font());
+  const auto bar = [&](std::size_t at, double high, const QColor& colour) {
+    const auto place = static_cast<qsizetype>(at);
+    const int from = box.left() + metrics.horizontalAdvance(text.left(place));
+    const int to = std::min(box.right(), box.left() + metrics.horizontalAdvance(text.left(place + 1)));
+    painter.fillRect(QRectF(from, baseline, std::max(to - from, 0), high), colour);
+  };
+  for (const std::size_t at : mark->held) {
+    bar(at, 2, colours.blue);
+  }
+  for (const std::size_t at : mark->forgiven) {
+    bar(at, 5, colours.brick);
+  }
 }
 
 }  // namespace
@@ -121,13 +133,16 @@ QString JobRow::under_standing() const {
   return tr("unit %1").arg(qt(job_.gearbox));
 }
 
+// The number itself stands in the row already.
+bool JobRow::is_shown() const {
+  return finding_ && (finding_->place == store::FoundIn::vehicle || finding_->place == store::FoundIn::number);
+}
+
 QString JobRow::under_finding() const {
   if (!finding_) {
     return {};
   }
-  // The number itself stands in the row already.
-  const bool shown = finding_->place == store::FoundIn::vehicle || finding_->place == store::FoundIn::number;
-  const QString where = shown ? QString() : finding_->term + QStringLiteral(" · ");
+  const QString where = is_shown() ? QString() : finding_->term + QStringLiteral(" · ");
   return where + (finding_->exact ? tr("exact") : tr("one character differs"));
 }
 
@@ -148,21 +163,12 @@ void JobRow::keyPressEvent(QKeyEvent* event) {
 void JobRow::paint_vehicle(QPainter& painter, const QRect& box) const {
   const widgets::Colours& colours = widgets::colours_of(*this);
   const QString key = qt(job_.vehicle_key);
-  QStringList under;
-  if (job_.plate) {
-    under << qt(*job_.plate);
+  paint_lines(painter, box, key, job_.plate ? qt(*job_.plate) : tr("no plate given"), colours);
+  if (finding_ && finding_->place == store::FoundIn::vehicle) {
+    painter.setFont(row_font(font(), widgets::pixels::base, true));
+    paint_found(painter, box, box.top() + 25, key, finding_->sought, colours);
+    painter.setFont(font());
   }
-  paint_lines(painter, box, key, job_.plate ? under.join(QString()) : tr("no plate given"), colours);
-  const QString sought = finding_ && finding_->exact ? letters_of(finding_->sought) : QString();
-  const qsizetype at = sought.isEmpty() ? -1 : key.lastIndexOf(sought);
-  if (at < 0) {
-    return;
-  }
-  const QFontMetrics metrics(row_font(painter.font(), widgets::pixels::base, true));
-  const int from = box.left() + metrics.horizontalAdvance(key.left(at));
-  const int to = std::min(box.right(), from + metrics.horizontalAdvance(sought));
-  painter.setPen(QPen(colours.blue, 2));
-  painter.drawLine(from, box.top() + 26, to, box.top() + 26);
 }
 
 void JobRow::paintEvent(QPaintEvent* /*event*/) {
@@ -185,14 +191,25 @@ void JobRow::paintEvent(QPaintEvent* /*event*/) {
     left += width;
     return box;
   };
-  paint_lines(painter, column(number_width), qt(job_.number), day_of(job_.opened_at_ms), colours);
+  const QRect number = column(number_width);
+  paint_lines(painter, number, qt(job_.number), day_of(job_.opened_at_ms), colours);
+  if (finding_ && finding_->place == store::FoundIn::number) {
+    painter.setFont(row_font(font(), widgets::pixels::base, true));
+    paint_found(painter, number, number.top() + 25, qt(job_.number), finding_->sought, colours);
+    painter.setFont(font());
+  }
   paint_vehicle(painter, column(vehicle_width));
   const QRect standing = column(standing_width);
   widgets::paint_mark(painter, QRectF(standing.left(), standing.top() + 6, 16, 16), standing_mark(job_.standing),
                       colours);
   paint_lines(painter, standing.adjusted(26, 0, 0, 0), standing_word(job_.standing), under_standing(), colours);
   if (finding_) {
-    paint_lines(painter, column(found_width), place_word(finding_->place), under_finding(), colours);
+    const QRect found = column(found_width);
+    paint_lines(painter, found, place_word(finding_->place), under_finding(), colours);
+    if (!is_shown()) {
+      painter.setFont(row_font(font(), 15, false));
+      paint_found(painter, found, found.top() + 28 + 22, finding_->term, finding_->sought, colours);
+    }
   }
 }
 

@@ -43,6 +43,8 @@ class JobRow : public QAbstractButton {
  private:
   [[nodiscard]] QString under_standing() const;
   [[nodiscard]] QString under_finding() const;
+  /// Whether what was found stands in the row anyway.
+  [[nodiscard]] bool is_shown() const;
   void paint_vehicle(QPainter& painter, const QRect& box) const;
 
   store::JobSummary job_;

@@ -1,10 +1,14 @@
 #include "shimwright/past/past_jobs.h"
 
+#include <QFileDialog>
 #include <QKeyEvent>
 #include <QLineEdit>
 #include <algorithm>
+#include <array>
 
+#include "code_card.h"
 #include "job_row.h"
+#include "shimwright/store/vehicle_history.h"
 #include "shimwright/widgets/child.h"
 #include "shimwright/widgets/parts.h"
 #include "shimwright/widgets/say.h"
@@ -22,12 +26,21 @@ constexpr int room_for_whole_number = 700;
 
 }  // namespace
 
-PastJobs::PastJobs(store::Store& store, QWidget* parent)
+ChooseSignedFile usual_signed_file() {
+  return [] {
+    return QFileDialog::getOpenFileName(nullptr, PastJobs::tr("Choose a signed record"), QString(),
+                                        PastJobs::tr("Signed records (*.signed.json)"));
+  };
+}
+
+PastJobs::PastJobs(store::Store& store, ChooseSignedFile choose, QWidget* parent)
     : QWidget(parent),
       store_(&store),
+      choose_(std::move(choose)),
       field_(widgets::child_of<QLineEdit>(this)),
       above_rows_(widgets::child_of<widgets::Text>(this, QString(), "strong")),
-      scroll_(widgets::child_of<widgets::Scroll>(this)) {
+      scroll_(widgets::child_of<widgets::Scroll>(this)),
+      card_(widgets::child_of<CodeCard>(scroll_->content())) {
   auto* column = widgets::lay<QVBoxLayout>(this, 12);
   column->setContentsMargins(28, 16, 28, 12);
   auto* top = widgets::lay_in<QHBoxLayout>(column, 16);
@@ -36,14 +49,20 @@ PastJobs::PastJobs(store::Store& store, QWidget* parent)
   field_->setMinimumHeight(58);
   field_->setMaximumWidth(620);
   top->addWidget(field_, 3);
-  top->addWidget(widgets::child_of<widgets::Text>(
-                     this, tr("End or any part of a VIN, plate, job number, customer reference or serial."), "soft"),
-                 2);
+  auto* check = widgets::child_of<widgets::Button>(this, tr("Check a signed file"));
+  check->setObjectName(QStringLiteral("button-check-file"));
+  top->addWidget(check);
+  connect(check, &QAbstractButton::clicked, this, &PastJobs::check_file);
+  column->addWidget(widgets::child_of<widgets::Text>(
+      this,
+      tr("End or any part of a VIN, plate, job number, customer reference or serial; or scan the code of a record."),
+      "soft"));
   above_rows_->setObjectName(QStringLiteral("above-results"));
   column->addWidget(above_rows_);
   column->addWidget(scroll_, 1);
   scroll_->column()->setSpacing(8);
   scroll_->column()->setContentsMargins(0, 0, 8, 8);
+  scroll_->column()->addWidget(card_);
   scroll_->column()->addStretch(1);
   setFocusProxy(field_);
   field_->installEventFilter(this);
@@ -57,10 +76,44 @@ void PastJobs::search(const QString& text) {
   field_->setFocus();
 }
 
+void PastJobs::show_jobs(const QString& heading, std::vector<std::string> jobs) {
+  field_->clear();
+  asked_heading_ = heading;
+  asked_ = std::move(jobs);
+  refresh();
+  field_->setFocus();
+}
+
+void PastJobs::show_asked() {
+  std::vector<std::string> first = *asked_;
+  first.resize(std::min(first.size(), static_cast<std::size_t>(most_found)));
+  auto jobs = store::jobs_named(*store_, first);
+  if (!jobs) {
+    above_rows_->setText(widgets::say(jobs.error()));
+    return;
+  }
+  const auto count = static_cast<qsizetype>(asked_->size());
+  above_rows_->setText(count > most_found
+                           ? tr("%1: the first %2 of %3 jobs").arg(asked_heading_).arg(most_found).arg(count)
+                           : tr("%1: %2").arg(asked_heading_).arg(count));
+  for (const store::JobSummary& each : *jobs) {
+    add_row(each, std::nullopt);
+  }
+  align_buttons();
+}
+
 void PastJobs::refresh() {
   clear_rows();
+  card_->hide();
   const QString text = field_->text().trimmed();
-  if (text.size() < shortest_sought) {
+  if (!text.isEmpty()) {
+    asked_.reset();
+  }
+  if (asked_) {
+    show_asked();
+  } else if (store::looks_like_code(widgets::plain(text))) {
+    show_code(field_->text());
+  } else if (text.size() < shortest_sought) {
     show_latest();
   } else {
     show_found(text);
@@ -69,8 +122,9 @@ void PastJobs::refresh() {
 }
 
 void PastJobs::clear_rows() {
-  const bool had_focus = std::any_of(rows_.begin(), rows_.end(),
-                                     [](const Row& each) { return each.row->hasFocus() || each.beside->hasFocus(); });
+  const bool had_focus = std::any_of(rows_.begin(), rows_.end(), [](const Row& each) {
+    return each.row->hasFocus() || each.beside->hasFocus() || each.vehicle->hasFocus();
+  });
   for (const Row& each : rows_) {
     QWidget* const line = each.row->parentWidget();
     line->hide();
@@ -115,6 +169,40 @@ void PastJobs::show_found(const QString& text) {
   align_buttons();
 }
 
+void PastJobs::show_code(const QString& text) {
+  show_checked(store::read_scanned_code(*store_, widgets::plain(text)));
+}
+
+void PastJobs::check_file() {
+  const QString path = choose_();
+  if (path.isEmpty()) {
+    return;
+  }
+  field_->clear();
+  clear_rows();
+  show_checked(store::check_signed_file(*store_, widgets::plain(path)));
+  scroll_->show_top();
+}
+
+void PastJobs::show_checked(const Result<store::ScannedCode>& checked) {
+  if (!checked) {
+    above_rows_->setText(tr("This does not hold:"));
+    card_->show_fault(checked.error());
+    return;
+  }
+  above_rows_->setText(tr("What was signed"));
+  card_->show_code(*checked);
+  if (const std::optional<std::string>& job = checked->job; job) {
+    const auto numbered = store_->jobs_numbered(checked->values.number);
+    for (const store::JobSummary& each : numbered ? *numbered : std::vector<store::JobSummary>()) {
+      if (each.id == *job) {
+        add_row(each, std::nullopt);
+      }
+    }
+    align_buttons();
+  }
+}
+
 void PastJobs::add_row(const store::JobSummary& job, const std::optional<Finding>& finding) {
   auto* line = widgets::child_of<QWidget>(scroll_->content());
   auto* layout = widgets::lay<widgets::TurningRow>(line, 8);
@@ -134,12 +222,20 @@ void PastJobs::add_row(const store::JobSummary& job, const std::optional<Finding
   } else {
     connect(beside, &QAbstractButton::clicked, this, [this, id] { emit take_up(id); });
   }
-  layout->addWidget(beside, 0, Qt::AlignRight);
-  row->installEventFilter(this);
-  beside->installEventFilter(this);
+  auto* vehicle = widgets::child_of<widgets::Button>(line, tr("Vehicle"));
+  vehicle->setObjectName(QStringLiteral("button-vehicle-%1").arg(number));
+  vehicle->setAccessibleDescription(widgets::qt(job.vehicle_key));
+  connect(vehicle, &QAbstractButton::clicked, this, [this, key = job.vehicle_key] { emit open_vehicle(key); });
+  auto* buttons = widgets::lay_in<QHBoxLayout>(layout, 8);
+  buttons->addStretch(1);
+  buttons->addWidget(beside);
+  buttons->addWidget(vehicle);
+  for (QWidget* each : {static_cast<QWidget*>(row), static_cast<QWidget*>(vehicle), static_cast<QWidget*>(beside)}) {
+    each->installEventFilter(this);
+  }
   scroll_->column()->insertWidget(scroll_->column()->count() - 1, line);
   line->show();
-  rows_.push_back({row, beside});
+  rows_.push_back({row, vehicle, beside});
 }
 
 /// All as wide as the widest, so that the columns of the rows stand below each other.
@@ -169,6 +265,18 @@ bool PastJobs::move_from_field(int key) {
     focus_on(rows_.front().row);
     return true;
   }
+  if (key == Qt::Key_Escape && asked_) {
+    asked_.reset();
+    refresh();
+    return true;
+  }
+  // A scanner ends in Enter: what it scanned stays to be compared, and its job is one more Enter away.
+  if ((key == Qt::Key_Return || key == Qt::Key_Enter) && card_->isVisible()) {
+    if (!rows_.empty()) {
+      focus_on(rows_.front().row);
+    }
+    return true;
+  }
   // Enter with one job found opens it; with more, a person chooses.
   if ((key == Qt::Key_Return || key == Qt::Key_Enter) && rows_.size() == 1 && !field_->text().trimmed().isEmpty()) {
     rows_.front().row->click();
@@ -178,30 +286,27 @@ bool PastJobs::move_from_field(int key) {
 }
 
 bool PastJobs::move_from_row(QObject* from, int key) {
-  const auto at = std::find_if(rows_.begin(), rows_.end(),
-                               [from](const Row& each) { return each.row == from || each.beside == from; });
+  const auto at = std::find_if(rows_.begin(), rows_.end(), [from](const Row& each) {
+    return each.row == from || each.vehicle == from || each.beside == from;
+  });
   if (at == rows_.end()) {
     return false;
   }
-  const bool beside = at->beside == from;
-  const auto same_in = [beside](const Row& other) -> QWidget* {
-    if (beside) {
-      return other.beside;
-    }
-    return other.row;
-  };
+  const auto parts_of = [](const Row& row) { return std::array<QWidget*, 3>{row.row, row.beside, row.vehicle}; };
+  const auto parts = parts_of(*at);
+  const auto place = static_cast<std::size_t>(std::find(parts.begin(), parts.end(), from) - parts.begin());
   switch (key) {
     case Qt::Key_Up:
-      focus_on(at == rows_.begin() ? field_ : same_in(*std::prev(at)));
+      focus_on(at == rows_.begin() ? field_ : parts_of(*std::prev(at)).at(place));
       return true;
     case Qt::Key_Down:
-      focus_on(std::next(at) == rows_.end() ? same_in(*at) : same_in(*std::next(at)));
+      focus_on(std::next(at) == rows_.end() ? parts.at(place) : parts_of(*std::next(at)).at(place));
       return true;
     case Qt::Key_Right:
-      focus_on(at->beside);
+      focus_on(parts.at(std::min(place + 1, parts.size() - 1)));
       return true;
     case Qt::Key_Left:
-      focus_on(at->row);
+      focus_on(parts.at(place == 0 ? 0 : place - 1));
       return true;
     case Qt::Key_Escape:
       focus_on(field_);

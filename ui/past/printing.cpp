@@ -68,6 +68,15 @@ record::PaperSize paper_in(const QPrinter& printer, record::PaperSize otherwise)
   }
 }
 
+PageSteps steps_for(std::unique_ptr<QPrinter> printer, std::vector<record::Page> laid_out, const print::Fonts& fonts) {
+  // The pages have their margins already.
+  printer->setFullPage(true);
+  auto pages = chosen_pages(*printer, std::move(laid_out));
+  const int count = static_cast<int>(pages.size());
+  const auto printing = std::make_shared<Printing>(std::move(printer), std::move(pages), fonts);
+  return {count, [printing] { return printing->next(); }, [printing] { return printing->finish(); }};
+}
+
 }  // namespace
 
 Result<PageSteps> steps_to_file(const record::Record& record, const std::string& path, record::PaperSize paper,
@@ -83,20 +92,27 @@ Result<PageSteps> steps_to_file(const record::Record& record, const std::string&
 
 std::unique_ptr<QPrinter> printer_for(const record::Record& record, record::PaperSize paper) {
   auto printer = std::make_unique<QPrinter>(QPrinter::HighResolution);
-  printer->setPageSize(QPageSize(paper == record::PaperSize::a4 ? QPageSize::A4 : QPageSize::Letter));
+  printer->setPageSize(print::page_size(paper));
   printer->setDocName(QCoreApplication::translate("past", "Record of job %1").arg(widgets::qt(record.job.number)));
   return printer;
 }
 
 PageSteps steps_to_printer(std::unique_ptr<QPrinter> printer, const record::Record& record, record::PaperSize paper,
                            const print::Fonts& fonts) {
-  // The pages have their margins already.
-  printer->setFullPage(true);
   const print::FontMeasure measure(fonts);
-  auto pages = chosen_pages(*printer, record::lay_out(record, paper_in(*printer, paper), measure));
-  const int count = static_cast<int>(pages.size());
-  const auto printing = std::make_shared<Printing>(std::move(printer), std::move(pages), fonts);
-  return {count, [printing] { return printing->next(); }, [printing] { return printing->finish(); }};
+  auto pages = record::lay_out(record, paper_in(*printer, paper), measure);
+  return steps_for(std::move(printer), std::move(pages), fonts);
+}
+
+std::unique_ptr<QPrinter> printer_for_slip(const record::ShiftSlip& slip) {
+  auto printer = std::make_unique<QPrinter>(QPrinter::HighResolution);
+  printer->setPageSize(print::page_size(record::PaperSize::a5));
+  printer->setDocName(QCoreApplication::translate("past", "Slip of job %1").arg(widgets::qt(slip.number)));
+  return printer;
+}
+
+PageSteps slip_to_printer(std::unique_ptr<QPrinter> printer, const record::ShiftSlip& slip, const print::Fonts& fonts) {
+  return steps_for(std::move(printer), record::lay_out_shift_slip(slip, print::FontMeasure(fonts)), fonts);
 }
 
 }  // namespace shimwright::past

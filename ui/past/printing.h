@@ -9,6 +9,7 @@
 #include "shimwright/past/record_ways.h"
 #include "shimwright/print/fonts.h"
 #include "shimwright/record/record.h"
+#include "shimwright/record/shift_slip.h"
 
 namespace shimwright::past {
 
@@ -22,5 +23,11 @@ namespace shimwright::past {
 /// another size than A4 and Letter it is laid out for `paper`. The fonts must outlive the steps.
 [[nodiscard]] PageSteps steps_to_printer(std::unique_ptr<QPrinter> printer, const record::Record& record,
                                          record::PaperSize paper, const print::Fonts& fonts);
+
+/// A printer set up for the slip of a job, and the steps that print it on A5 whatever was chosen: a slip is cut to size
+/// more easily than it is enlarged.
+[[nodiscard]] std::unique_ptr<QPrinter> printer_for_slip(const record::ShiftSlip& slip);
+[[nodiscard]] PageSteps slip_to_printer(std::unique_ptr<QPrinter> printer, const record::ShiftSlip& slip,
+                                        const print::Fonts& fonts);
 
 }  // namespace shimwright::past

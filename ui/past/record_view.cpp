@@ -14,6 +14,7 @@
 #include "printing.h"
 #include "seal_box.h"
 #include "shimwright/print/page_painter.h"
+#include "shimwright/print/pictures.h"
 #include "shimwright/record/layout.h"
 #include "shimwright/store/job_record.h"
 #include "shimwright/widgets/child.h"
@@ -50,6 +51,8 @@ RecordView::RecordView(store::Store& store, RecordWays ways, QWidget* parent)
       result_(nullptr),
       zoom_(nullptr),
       save_(nullptr),
+      photos_(nullptr),
+      slip_(nullptr),
       print_(nullptr),
       stop_(nullptr) {
   build();
@@ -119,6 +122,11 @@ QWidget* RecordView::bar() {
   row->addStretch(1);
   row = widgets::lay_in<QHBoxLayout>(both, 6);
   row->addStretch(1);
+  photos_ = button(tr("With photos"), "button-photos", Kind::plain);
+  photos_->setCheckable(true);
+  connect(photos_, &QAbstractButton::toggled, this, &RecordView::show_photos);
+  slip_ = button(tr("Slip for the next shift"), "button-slip", Kind::plain);
+  connect(slip_, &QAbstractButton::clicked, this, &RecordView::print_slip);
   print_ = button(tr("Print"), "button-print", Kind::plain);
   connect(print_, &QAbstractButton::clicked, this, &RecordView::print);
   save_ = button(tr("Save as PDF"), "button-save-pdf", Kind::main);
@@ -158,6 +166,8 @@ RecordView::~RecordView() {
 void RecordView::show_job(const std::string& job) {
   job_ = job;
   just_sealed_ = false;
+  record_.reset();
+  photos_->setChecked(false);
   show_pages();
   if (seal_ != nullptr) {
     seal_->show_job(job);
@@ -174,6 +184,7 @@ void RecordView::show_pages() {
     }
   }
   if (record && fonts_) {
+    put_pictures(*record, photos_->isChecked());
     show_record(std::move(*record));
   } else {
     record_.reset();
@@ -183,6 +194,8 @@ void RecordView::show_pages() {
   }
   save_->setEnabled(record_.has_value());
   print_->setEnabled(record_.has_value());
+  photos_->setVisible(record_ && !record_->photos.empty());
+  slip_->setVisible(record_ && !record_->job.closed);
   zoom();
   area_->verticalScrollBar()->setValue(0);
   say_page();
@@ -226,6 +239,41 @@ void RecordView::print() {
        tr("Stopped. Pages the printer had already may still come out.")});
 }
 
+void RecordView::put_pictures(record::Record& record, bool shown) const {
+  record.pictures.clear();
+  if (shown) {
+    record.pictures =
+        print::pictures_for_paper(record, [this](const std::string& sha256) { return store_->photo_path(sha256); });
+  }
+}
+
+void RecordView::show_photos(bool shown) {
+  if (!record_) {
+    return;
+  }
+  record::Record record = std::move(*record_);
+  put_pictures(record, shown);
+  show_record(std::move(record));
+  zoom();
+}
+
+void RecordView::print_slip() {
+  if (run_->runs() || !fonts_) {
+    return;
+  }
+  const auto slip = store::shift_slip_of(*store_, job_);
+  if (!slip) {
+    say_result(widgets::say(slip.error()), false);
+    return;
+  }
+  auto printer = printer_for_slip(*slip);
+  if (ways_.choose_printer(*printer)) {
+    run(slip_to_printer(std::move(printer), *slip, *fonts_),
+        {tr("Printing page %1 of %2"), tr("Handed to the printer."),
+         tr("Stopped. Pages the printer had already may still come out.")});
+  }
+}
+
 QString RecordView::suggested_file() const {
   QString name = tr("record-%1").arg(record_ ? widgets::qt(record_->job.number) : QString());
   for (QChar& each : name) {
@@ -247,6 +295,8 @@ void RecordView::show_run(bool runs) {
   const bool stop_had_focus = stop_->hasFocus();
   save_->setEnabled(!runs && record_.has_value());
   print_->setEnabled(!runs && record_.has_value());
+  slip_->setEnabled(!runs);
+  photos_->setEnabled(!runs);
   stop_->setVisible(runs);
   if (runs) {
     stop_->setFocus();

@@ -96,6 +96,16 @@ PageLinks MainWindow::links() {
   links.job_opened = [this] { bring(PageName::job, bench_->job_id()); };
   links.search = [this](const QString& text) { go(PageName::past_jobs, widgets::plain(text)); };
   links.open_record = [this](const std::string& job) { go(PageName::record, job); };
+  links.open_vehicle = [this](const std::string& vehicle_key) { go(PageName::vehicle, vehicle_key); };
+  links.past_jobs = [this] { go(PageName::past_jobs); };
+  links.show_jobs = [this](const QString& heading, const std::vector<std::string>& jobs) {
+    if (go(PageName::past_jobs)) {
+      const PluggedPage& page = plugged(PageName::past_jobs);
+      if (page.show_jobs) {
+        page.show_jobs(heading, jobs);
+      }
+    }
+  };
   links.back = [this] { go(before_ == PageName::record ? PageName::home : before_); };
   links.heading_changed = [this] { show_heading(); };
   links.backed_up = [this](const LastBackup& backup) {
@@ -222,7 +232,8 @@ void MainWindow::show_heading() {
   if (page.heading) {
     top_->show_job(page.heading());
   } else {
-    const bool past = *current_ == PageName::record || *current_ == PageName::past_jobs;
+    const bool past =
+        *current_ == PageName::record || *current_ == PageName::past_jobs || *current_ == PageName::vehicle;
     const bool workshop = *current_ == PageName::workshop;
     top_->show_place(past ? PageName::past_jobs : workshop ? PageName::workshop : PageName::home);
   }

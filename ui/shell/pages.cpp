@@ -10,6 +10,7 @@
 #include "shimwright/past/past_jobs.h"
 #include "shimwright/past/record_view.h"
 #include "shimwright/past/record_ways.h"
+#include "shimwright/past/vehicle_page.h"
 #include "shimwright/shell/equipment.h"
 #include "shimwright/widgets/child.h"
 #include "shimwright/widgets/say.h"
@@ -83,6 +84,7 @@ PluggedPage plug_past_jobs(const PageHouse& house) {
   QObject::connect(page, &past::PastJobs::open_record, page, house.links.open_record);
   QObject::connect(page, &past::PastJobs::take_up, page, house.links.take_up);
   QObject::connect(page, &past::PastJobs::new_job_for, page, house.links.new_job);
+  QObject::connect(page, &past::PastJobs::open_vehicle, page, house.links.open_vehicle);
   PluggedPage plugged;
   plugged.widget = page;
   plugged.come = [page](const std::string& text) {
@@ -91,6 +93,23 @@ PluggedPage plug_past_jobs(const PageHouse& house) {
     } else {
       page->search(widgets::qt(text));
     }
+  };
+  plugged.show_jobs = [page](const QString& heading, const std::vector<std::string>& jobs) {
+    page->show_jobs(heading, jobs);
+  };
+  return plugged;
+}
+
+PluggedPage plug_vehicle(const PageHouse& house) {
+  auto* page = widgets::child_of<past::VehiclePage>(house.parent, house.bench->store(), past::usual_vehicle_ways());
+  QObject::connect(page, &past::VehiclePage::back, page, house.links.past_jobs);
+  QObject::connect(page, &past::VehiclePage::open_record, page, house.links.open_record);
+  QObject::connect(page, &past::VehiclePage::new_job_for, page, house.links.new_job);
+  PluggedPage plugged;
+  plugged.widget = page;
+  plugged.come = [page](const std::string& vehicle_key) {
+    vehicle_key.empty() ? page->refresh() : page->show_vehicle(vehicle_key);
+    page->setFocus();
   };
   return plugged;
 }
@@ -129,6 +148,7 @@ PluggedPage plug_workshop(const PageHouse& house) {
                      links.backed_up(LastBackup{at_ms, file});
                    });
   QObject::connect(page, &workshop::WorkshopPage::restore_wanted, page, house.links.restore);
+  QObject::connect(page, &workshop::WorkshopPage::jobs_wanted, page, house.links.show_jobs);
   PluggedPage plugged;
   plugged.widget = page;
   QObject::connect(page, &workshop::WorkshopPage::people_changed, page, [bench = house.bench, links = house.links] {
@@ -143,9 +163,10 @@ PluggedPage plug_workshop(const PageHouse& house) {
 }
 
 const std::vector<PageFactory>& page_table() {
-  static const std::vector<PageFactory> table{{PageName::home, &plug_home},     {PageName::new_job, &plug_new_job},
-                                              {PageName::job, &plug_job},       {PageName::past_jobs, &plug_past_jobs},
-                                              {PageName::record, &plug_record}, {PageName::workshop, &plug_workshop}};
+  static const std::vector<PageFactory> table{
+      {PageName::home, &plug_home},           {PageName::new_job, &plug_new_job}, {PageName::job, &plug_job},
+      {PageName::past_jobs, &plug_past_jobs}, {PageName::vehicle, &plug_vehicle}, {PageName::record, &plug_record},
+      {PageName::workshop, &plug_workshop}};
   return table;
 }
 

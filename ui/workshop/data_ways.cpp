@@ -24,6 +24,11 @@ DataWays usual_data_ways() {
     return QFileDialog::getExistingDirectory(
         nullptr, QCoreApplication::translate("workshop", "Choose the folder for the file of the job"));
   };
+  ways.choose_table = [](const QString& suggestion) {
+    return QFileDialog::getSaveFileName(nullptr, QCoreApplication::translate("workshop", "Save the measurements"),
+                                        suggestion,
+                                        QCoreApplication::translate("workshop", "Measurements (*.csv *.json)"));
+  };
   return ways;
 }
 

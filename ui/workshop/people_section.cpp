@@ -6,6 +6,7 @@
 #include "register_row.h"
 #include "shimwright/job/context.h"
 #include "shimwright/store/registers.h"
+#include "shimwright/store/signing.h"
 #include "shimwright/widgets/child.h"
 #include "shimwright/widgets/say.h"
 #include "shimwright/widgets/style.h"
@@ -46,7 +47,10 @@ PeopleSection::PeopleSection(store::Store& store, WorkshopWays ways, QWidget* pa
 }
 
 FormCard* PeopleSection::open_card() const {
-  return form_ ? static_cast<FormCard*>(form_.data()) : test_.data();
+  if (form_) {
+    return form_;
+  }
+  return test_ ? static_cast<FormCard*>(test_.data()) : pin_.data();
 }
 
 bool PeopleSection::has_unsent() const {
@@ -67,11 +71,17 @@ void PeopleSection::show_list() {
     list_->layout()->addWidget(child_of<widgets::Text>(list_, widgets::say(persons.error()), "error"));
     return;
   }
+  auto keys = store::signing_keys(*store_);
+  if (!keys) {
+    list_->layout()->addWidget(child_of<widgets::Text>(list_, widgets::say(keys.error()), "error"));
+    return;
+  }
+  keys_ = std::move(*keys);
   for (const bool active : {true, false}) {
     for (const store::Person& each : *persons) {
       if (each.active == active) {
         auto* row = child_of<RegisterRow>(list_, QStringLiteral("%1  %2").arg(qt(each.initials), qt(each.name)),
-                                          person_words(each));
+                                          person_words(each, signing_of(each.id)));
         row->setObjectName(QStringLiteral("row-") + qt(each.initials));
         row->setEnabled(!store_->looks_only());
         list_->layout()->addWidget(row);
@@ -81,13 +91,27 @@ void PeopleSection::show_list() {
   }
 }
 
+SigningState PeopleSection::signing_of(const std::string& person) const {
+  const std::string today = job::iso_day_of(ways_.clock());
+  SigningState state = SigningState::no_key;
+  for (const store::PersonsKey& each : keys_) {
+    if (each.person == person && each.has_pin) {
+      if (!each.invalid_from || *each.invalid_from > today) {
+        return SigningState::signs;
+      }
+      state = SigningState::key_ended;
+    }
+  }
+  return state;
+}
+
 void PeopleSection::open(const store::Person& person, bool is_new) {
   if (has_unsent()) {
     open_card()->tell(tr("Keep this first, or leave it as it was."));
     return;
   }
   close();
-  form_ = child_of<PersonForm>(this, person, is_new);
+  form_ = child_of<PersonForm>(this, person, signing_of(person.id), is_new);
   form_->setObjectName(QStringLiteral("form-person"));
   place_->addWidget(form_);
   connect(form_, &FormCard::keep_wanted, this, [this] {
@@ -97,10 +121,73 @@ void PeopleSection::open(const store::Person& person, bool is_new) {
     }
   });
   connect(form_, &FormCard::leave_wanted, this, [this] { close(); });
+  connect(form_, &PersonForm::pin_act_wanted, this, [this, person](PinAct act) { ask_pin(person, act); });
   connect(form_, &PersonForm::feel_test_wanted, this, [this, person] { test_feel(person); });
   form_->show();
   form_->findChild<QLineEdit*>()->setFocus(Qt::OtherFocusReason);
   show_form(*form_);
+}
+
+void PeopleSection::ask_pin(const store::Person& person, PinAct act) {
+  if (form_->has_unsent()) {
+    form_->tell(tr("Keep this first, or leave it as it was."));
+    return;
+  }
+  close();
+  pin_ = child_of<PinCard>(this, act, qt(person.name), qt(job::iso_day_of(ways_.clock())));
+  pin_->setObjectName(QStringLiteral("form-pin"));
+  place_->addWidget(pin_);
+  connect(pin_, &FormCard::keep_wanted, this, [this, person] { keep_pin(person); });
+  connect(pin_, &FormCard::leave_wanted, this, [this] { close(); });
+  pin_->show();
+  pin_->findChild<QLineEdit*>()->setFocus(Qt::OtherFocusReason);
+  show_form(*pin_);
+}
+
+void PeopleSection::keep_pin(const store::Person& person) {
+  if (pin_->act() != PinAct::end && !pin_->new_pin_agrees()) {
+    return;
+  }
+  if (const auto done = act_on_pin(person); !done) {
+    pin_->tell(done.error());
+    return;
+  }
+  close(pin_->act() == PinAct::end ? tr("The key of %1 is ended.").arg(qt(person.name))
+                                   : tr("Kept: %1 signs with the new PIN from now on.").arg(qt(person.name)));
+  show_list();
+}
+
+Result<void> PeopleSection::act_on_pin(const store::Person& person) {
+  const store::By by = by_now(ways_);
+  switch (pin_->act()) {
+    case PinAct::first:
+      return store::set_pin(*store_, person.id, pin_->take_new(), by, ways_.signing);
+    case PinAct::change: {
+      const record::Pin old_pin = pin_->take_old();
+      return store::change_pin(*store_, person.id, old_pin, pin_->take_new(), by, ways_.signing);
+    }
+    case PinAct::forgotten:
+      return store::forget_pin(*store_, person.id, pin_->take_new(), by, ways_.signing);
+    case PinAct::end:
+      break;
+  }
+  return end_keys(person, by);
+}
+
+/// All that may still sign: more than one where a store was put together of two.
+Result<void> PeopleSection::end_keys(const store::Person& person, const store::By& by) {
+  auto keys = store::signing_keys(*store_);
+  if (!keys) {
+    return tl::make_unexpected(keys.error());
+  }
+  for (const store::PersonsKey& each : *keys) {
+    if (each.person == person.id && each.has_pin && !each.invalid_from) {
+      if (auto ended = store::end_key(*store_, each.public_key, pin_->day(), by); !ended) {
+        return ended;
+      }
+    }
+  }
+  return {};
 }
 
 void PeopleSection::test_feel(const store::Person& person) {
@@ -149,6 +236,7 @@ void PeopleSection::close(const QString& told) {
   }
   form_ = nullptr;
   test_ = nullptr;
+  pin_ = nullptr;
   told_->setText(told);
   told_->setVisible(!told.isEmpty());
   if (before != nullptr && isVisible()) {

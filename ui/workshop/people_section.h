@@ -4,6 +4,7 @@
 #include <QWidget>
 
 #include "person_form.h"
+#include "pin_card.h"
 #include "repeat_card.h"
 #include "shimwright/store/ids.h"
 #include "shimwright/store/store.h"
@@ -28,7 +29,12 @@ class PeopleSection : public QWidget {
   [[nodiscard]] FormCard* open_card() const;
   void show_list();
   void open(const store::Person& person, bool is_new);
+  [[nodiscard]] SigningState signing_of(const std::string& person) const;
   void test_feel(const store::Person& person);
+  void ask_pin(const store::Person& person, PinAct act);
+  void keep_pin(const store::Person& person);
+  [[nodiscard]] Result<void> act_on_pin(const store::Person& person);
+  [[nodiscard]] Result<void> end_keys(const store::Person& person, const store::By& by);
   void close(const QString& told = {});
   [[nodiscard]] bool put(const store::Person& person, FormCard& form);
 
@@ -41,6 +47,8 @@ class PeopleSection : public QWidget {
   widgets::Button* add_;
   QPointer<PersonForm> form_;
   QPointer<RepeatCard> test_;
+  QPointer<PinCard> pin_;
+  std::vector<store::PersonsKey> keys_;
 };
 
 }  // namespace shimwright::workshop

@@ -7,6 +7,7 @@
 #include "repeat_card.h"
 #include "shimwright/widgets/child.h"
 #include "shimwright/widgets/say.h"
+#include "shimwright/widgets/turning_row.h"
 
 namespace shimwright::workshop {
 
@@ -16,9 +17,24 @@ QString role_words(store::PersonRole role) {
   return role == store::PersonRole::checker ? PersonForm::tr("checker") : PersonForm::tr("technician");
 }
 
-QString person_words(const store::Person& person) {
-  QStringList words{role_words(person.role),
-                    person.pin_hash ? PersonForm::tr("signs with a PIN") : PersonForm::tr("no PIN yet")};
+namespace {
+
+QString signing_words(SigningState signing) {
+  switch (signing) {
+    case SigningState::signs:
+      return PersonForm::tr("signs with a PIN");
+    case SigningState::key_ended:
+      return PersonForm::tr("key ended");
+    case SigningState::no_key:
+      break;
+  }
+  return PersonForm::tr("no PIN yet");
+}
+
+}  // namespace
+
+QString person_words(const store::Person& person, SigningState signing) {
+  QStringList words{role_words(person.role), signing_words(signing)};
   if (person.feel_nm) {
     words << PersonForm::tr("feel %1").arg(deviation_words(*person.feel_nm, quantity::Unit::millimetre));
   }
@@ -29,7 +45,7 @@ QString person_words(const store::Person& person) {
   return words.join(QStringLiteral(" · "));
 }
 
-PersonForm::PersonForm(const store::Person& person, bool is_new, QWidget* parent)
+PersonForm::PersonForm(const store::Person& person, SigningState signing, bool is_new, QWidget* parent)
     : FormCard(is_new ? tr("A person more") : widgets::qt(person.name), tr("Keep"), parent),
       before_(person),
       name_(nullptr),
@@ -65,7 +81,33 @@ PersonForm::PersonForm(const store::Person& person, bool is_new, QWidget* parent
     }
   }
   build_feel(is_new);
+  if (!is_new) {
+    build_pin(signing);
+  }
   finish();
+}
+
+void PersonForm::build_pin(SigningState signing) {
+  auto* row = widgets::lay_in<widgets::TurningRow>(body(), 10);
+  const auto add = [&](const QString& text, const char* name, PinAct act) {
+    auto* button = child_of<widgets::Button>(this, text);
+    button->setObjectName(QLatin1String(name));
+    row->addWidget(button);
+    connect(button, &QPushButton::clicked, this, [this, act] { emit pin_act_wanted(act); });
+  };
+  switch (signing) {
+    case SigningState::no_key:
+      add(tr("Give a PIN"), "button-first-pin", PinAct::first);
+      break;
+    case SigningState::signs:
+      add(tr("Change the PIN"), "button-change-pin", PinAct::change);
+      add(tr("PIN forgotten"), "button-forgotten-pin", PinAct::forgotten);
+      add(tr("End the key"), "button-end-key", PinAct::end);
+      break;
+    case SigningState::key_ended:
+      add(tr("Make a new key"), "button-forgotten-pin", PinAct::forgotten);
+      break;
+  }
 }
 
 void PersonForm::build_feel(bool is_new) {

@@ -1,9 +1,13 @@
 #pragma once
 
 #include "form_card.h"
+#include "pin_card.h"
 #include "shimwright/store/types.h"
 
 namespace shimwright::workshop {
+
+/// Whether a person can sign.
+enum class SigningState { no_key, signs, key_ended };
 
 /// One person: name, initials, role, and the day they left. Who leaves keeps records and key.
 class PersonForm : public FormCard {
@@ -11,17 +15,19 @@ class PersonForm : public FormCard {
 
  public:
   /// A person of the list, or one still to be entered: then it has an id and nothing else.
-  PersonForm(const store::Person& person, bool is_new, QWidget* parent = nullptr);
+  PersonForm(const store::Person& person, SigningState signing, bool is_new, QWidget* parent = nullptr);
   /// As the fields have it.
   [[nodiscard]] store::Person person() const;
   [[nodiscard]] bool has_unsent() const { return person() != before_; }
 
  signals:
   void feel_test_wanted();
+  void pin_act_wanted(PinAct act);
 
  private:
   void choose_role(store::PersonRole role);
   void build_feel(bool is_new);
+  void build_pin(SigningState signing);
 
   store::Person before_;
   widgets::WordField* name_;
@@ -32,7 +38,7 @@ class PersonForm : public FormCard {
 };
 
 /// `technician · signs with a PIN · left 30 Nov 2026`.
-[[nodiscard]] QString person_words(const store::Person& person);
+[[nodiscard]] QString person_words(const store::Person& person, SigningState signing);
 [[nodiscard]] QString role_words(store::PersonRole role);
 
 }  // namespace shimwright::workshop

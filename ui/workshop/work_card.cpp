@@ -88,11 +88,15 @@ void WorkCard::show_run(bool runs) {
   progress_->setVisible(runs);
   stop_->setVisible(runs);
   stop_->setEnabled(true);
+  // What begins by itself leaves the focus where it is.
+  const auto focused =
+      std::find_if(buttons_.begin(), buttons_.end(), [](const auto* each) { return each->hasFocus(); });
+  const bool was_pressed = runs && focused != buttons_.end();
+  pressed_ = was_pressed ? *focused : pressed_;
   for (widgets::Button* each : buttons_) {
-    pressed_ = runs && each->hasFocus() ? each : pressed_;
     each->setEnabled(!runs);
   }
-  if (runs) {
+  if (was_pressed) {
     stop_->setFocus();
   } else if (stop_had_focus && pressed_ != nullptr) {
     pressed_->setFocus();

@@ -8,6 +8,7 @@
 #include <utility>
 
 #include "data_section.h"
+#include "figures_section.h"
 #include "instruments_section.h"
 #include "own_section.h"
 #include "people_section.h"
@@ -52,6 +53,8 @@ WorkshopPage::WorkshopPage(store::Store& store, WorkshopWays ways, QWidget* pare
   people_ = add_register<PeopleSection>(tr("People"), QStringLiteral("people"));
   own_ = add_register<OwnSection>(tr("This workshop"), QStringLiteral("own"));
   connect(people_, &PeopleSection::changed, this, &WorkshopPage::people_changed);
+  auto* figures = add_register<FiguresSection>(tr("Figures"), QStringLiteral("figures"));
+  connect(figures, &FiguresSection::jobs_wanted, this, &WorkshopPage::jobs_wanted);
   add_section(tr("Data and backup"), QStringLiteral("data"), [this](Scroll&) { data_->refresh(); });
   data_ = child_of<DataSection>(sections_.back().page->content(), *store_, ways_);
   sections_.back().page->column()->addWidget(data_);

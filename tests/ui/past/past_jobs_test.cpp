@@ -117,3 +117,47 @@ TEST_CASE("what was typed on the first page is looked for here") {
   CHECK(past.field->hasFocus());
   CHECK(past.rows().isEmpty());
 }
+
+TEST_CASE("the vehicle of a result is reached by keys and by click") {
+  PastBench past;
+  std::string vehicle;
+  QObject::connect(&past.page, &past::PastJobs::open_vehicle, [&](const std::string& key) { vehicle = key; });
+  QTest::keyClick(past.field, Qt::Key_Down);
+  QTest::keyClick(past.rows().front(), Qt::Key_Right);
+  QTest::keyClick(past.page.focusWidget(), Qt::Key_Right);
+  auto* button = past.page.findChild<QAbstractButton*>(QString::fromStdString("button-vehicle-" + past.number));
+  REQUIRE(button != nullptr);
+  REQUIRE(button->hasFocus());
+  QTest::keyClick(button, Qt::Key_Return);
+  CHECK(vehicle == past.vehicle);
+  vehicle.clear();
+  QTest::mouseClick(button, Qt::LeftButton);
+  CHECK(vehicle == past.vehicle);
+  QTest::keyClick(button, Qt::Key_Left);
+  QTest::keyClick(past.page.focusWidget(), Qt::Key_Left);
+  CHECK(past.rows().front()->hasFocus());
+}
+
+TEST_CASE("jobs behind a figure are shown until something is typed or Escape is pressed") {
+  PastBench past;
+  past.page.show_jobs("Nov 2026", {past.job});
+  CHECK(past.above() == "Nov 2026: 1");
+  CHECK(past.rows().size() == 1);
+  past.page.refresh();
+  CHECK(past.above() == "Nov 2026: 1");
+  QTest::keyClick(past.field, Qt::Key_Escape);
+  CHECK(past.above() == "The latest jobs");
+  past.page.show_jobs("Pack off again", {});
+  CHECK(past.above() == "Pack off again: 0");
+  CHECK(past.rows().isEmpty());
+  QTest::keyClicks(past.field, "TEST");
+  past.field->clear();
+  CHECK(past.above() == "The latest jobs");
+}
+
+TEST_CASE("of many jobs behind a figure the first are shown, and how many there are is said") {
+  PastBench past;
+  past.page.show_jobs("All", std::vector<std::string>(80, past.job));
+  CHECK(past.above() == "All: the first 50 of 80 jobs");
+  CHECK(past.rows().size() == 50);
+}

@@ -118,6 +118,37 @@ TEST_CASE("printing goes page by page to the printer that was chosen") {
   CHECK(record.text("record-result") == "Handed to the printer.");
 }
 
+TEST_CASE("a job under way has a slip for the next shift, a finished one has none") {
+  RecordBench under_way("large-gauge-fit");
+  under_way.file = under_way.bench.file("slip.pdf");
+  under_way.press("button-slip");
+  REQUIRE(QTest::qWaitFor([&] { return !under_way.stop_shown(); }));
+  CHECK(QFile::exists(under_way.file));
+  CHECK(under_way.text("record-result") == "Handed to the printer.");
+  const RecordBench finished;
+  CHECK(finished.view.findChild<QAbstractButton*>("button-slip")->isHidden());
+}
+
+TEST_CASE("photos come on pages of their own when they are wanted, and go again") {
+  RecordBench record;
+  auto* photos = record.view.findChild<QAbstractButton*>("button-photos");
+  REQUIRE_FALSE(photos->isHidden());
+  const auto pages = [&] { return record.text("page-place").section(' ', -1).toInt(); };
+  const int without = pages();
+  photos->click();
+  CHECK(pages() > without);
+  record.file = record.bench.file("with-photos.pdf");
+  record.press("button-save-pdf");
+  REQUIRE(QTest::qWaitFor([&] { return !record.stop_shown(); }));
+  const auto with_photos = QFileInfo(record.file).size();
+  photos->click();
+  CHECK(pages() == without);
+  record.file = record.bench.file("without.pdf");
+  record.press("button-save-pdf");
+  REQUIRE(QTest::qWaitFor([&] { return !record.stop_shown(); }));
+  CHECK(with_photos > QFileInfo(record.file).size());
+}
+
 TEST_CASE("Escape and Back go back") {
   RecordBench record("large-gauge-fit");
   int backs = 0;

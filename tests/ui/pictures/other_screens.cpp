@@ -7,6 +7,7 @@
 #include <catch2/catch.hpp>
 
 #include "camera.h"
+#include "earlier_job.h"
 #include "shimwright/shell/stores.h"
 #include "shimwright/store/backup.h"
 
@@ -47,6 +48,17 @@ QStringList names_of_buttons(const QWidget& window, const QString& beginning) {
     }
   }
   return names;
+}
+
+/// Finished jobs on other vehicles over some months, so that the figures have something to say.
+void fill_a_year(test::UiBench& bench) {
+  int number = 2000;
+  for (const char* month : {"02", "05", "05", "07", "07", "07", "08", "10", "10"}) {
+    const QByteArray text = QByteArray::number(++number);
+    bench.go_through("01-smooth-day", {{"\"2040\"", '"' + text + '"'},
+                                       {"TESTVN006MA021188", "TESTVN006MA02" + text},
+                                       {"2026-11-20T", "2026-" + QByteArray(month) + "-20T"}});
+  }
 }
 
 }  // namespace
@@ -112,6 +124,31 @@ TEST_CASE("bench-home new-job new-job-with-o new-job-known past-jobs past-jobs-f
   studio.camera.shoot(window, "past-jobs-found");
   QTest::keyClick(&window, Qt::Key_Comma, Qt::ControlModifier);
   studio.camera.shoot(window, "settings");
+}
+
+TEST_CASE("vehicle vehicle-below vehicle-compared past-jobs-forgiven figures figures-below figure-door") {
+  test::JobStudio studio;
+  fill_a_year(studio.bench());
+  test::fit_the_pack_before(studio.bench());
+  studio.at("lower-float", 6);
+  studio.key(Qt::Key_2, Qt::AltModifier);
+  studio.type("field-search", "TA030471");
+  studio.shoot("past-jobs-forgiven");
+  studio.press("button-vehicle-2041");
+  studio.shoot("vehicle");
+  studio.key(Qt::Key_End);
+  studio.shoot("vehicle-below");
+  studio.press("button-compare");
+  studio.shoot("vehicle-compared");
+  studio.key(Qt::Key_3, Qt::AltModifier);
+  studio.press("section-figures");
+  auto* read = studio.window().findChild<QAbstractButton*>("button-read-figures");
+  REQUIRE(QTest::qWaitFor([&] { return read->isEnabled(); }, 60000));
+  studio.shoot("figures");
+  studio.key(Qt::Key_End);
+  studio.shoot("figures-below");
+  studio.press("figure-Pack off again");
+  studio.shoot("figure-door");
 }
 
 TEST_CASE("record") {

@@ -4,6 +4,7 @@
 #include <catch2/catch.hpp>
 
 #include "cut_texts.h"
+#include "earlier_job.h"
 #include "shimwright/bench/job_page.h"
 #include "shimwright/shell/languages.h"
 #include "shimwright/shell/start_window.h"
@@ -98,6 +99,24 @@ TEST_CASE("the places fit the smallest screen in every language") {
     }
     REQUIRE(it.window->go(shell::PageName::record, job));
     fits(*it.window, "record");
+  });
+}
+
+TEST_CASE("a vehicle, two of its jobs compared, and the figures fit the smallest screen in every language") {
+  in_every_language([] {
+    test::WindowBench it;
+    test::fit_the_pack_before(it.bench);
+    it.bench.go_to("lower-float", 6);
+    it.open();
+    REQUIRE(it.window->go(shell::PageName::vehicle, it.bench.workbench().state().opened->vehicle_key));
+    fits(*it.window, "vehicle");
+    press_shown(*it.window, "button-compare");
+    fits(*it.window, "two jobs compared");
+    REQUIRE(it.window->go(shell::PageName::workshop));
+    it.window->findChild<QAbstractButton*>("section-figures")->click();
+    auto* read = it.window->findChild<QAbstractButton*>("button-read-figures");
+    REQUIRE(QTest::qWaitFor([&] { return read->isEnabled(); }, 60000));
+    fits(*it.window, "figures");
   });
 }
 

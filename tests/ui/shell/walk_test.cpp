@@ -11,6 +11,7 @@
 #include <catch2/catch.hpp>
 #include <set>
 
+#include "earlier_job.h"
 #include "shimwright/bench/job_page.h"
 #include "shimwright/shell/main_window.h"
 #include "shimwright/shell/start_window.h"
@@ -147,6 +148,22 @@ TEST_CASE("walk over the places") {
   look_over(*it.window, "settings");
   QTest::keyClick(it.window.get(), Qt::Key_F9);
   look_over(*it.window, "who is at the bench");
+}
+
+TEST_CASE("walk over a vehicle, its jobs compared, and the figures of the workshop") {
+  test::WindowBench it;
+  test::fit_the_pack_before(it.bench);
+  it.bench.go_to("lower-float");
+  it.open();
+  REQUIRE(it.window->go(shell::PageName::vehicle, it.bench.workbench().state().opened->vehicle_key));
+  look_over(*it.window, "vehicle");
+  test::press(*it.window, "button-compare");
+  look_over(*it.window, "compared");
+  REQUIRE(it.window->go(shell::PageName::workshop));
+  it.window->findChild<QAbstractButton*>("section-figures")->click();
+  auto* read = it.window->findChild<QAbstractButton*>("button-read-figures");
+  REQUIRE(QTest::qWaitFor([&] { return read->isEnabled(); }, 60000));
+  look_over(*it.window, "figures");
 }
 
 TEST_CASE("walk over the windows without a store") {

@@ -16,10 +16,17 @@ namespace {
 
 constexpr std::int64_t start_ms = 1795421400000;  // 2026-11-23 08:50 UTC
 
-cli::Script script_of(const std::string& name) {
+using Changes = std::vector<std::pair<QByteArray, QByteArray>>;
+
+cli::Script script_of(const std::string& name, const Changes& changes = {}) {
   QFile file(QString::fromStdString(UiBench::demo_folder() + "/" + name + ".json"));
   REQUIRE(file.open(QIODevice::ReadOnly));
-  auto script = cli::read_script(file.readAll().toStdString());
+  QByteArray text = file.readAll();
+  for (const auto& [before, after] : changes) {
+    REQUIRE(text.contains(before));
+    text.replace(before, after);
+  }
+  auto script = cli::read_script(text.toStdString());
   REQUIRE(script);
   return std::move(*script);
 }
@@ -59,6 +66,17 @@ UiBench::UiBench(const std::string& script, const QString& place)
   REQUIRE(workbench_->read_persons());
   REQUIRE_FALSE(workbench_->persons().empty());
   workbench_->set_person(workbench_->persons().front());
+}
+
+std::string UiBench::go_through(const std::string& script, const Changes& changes) {
+  const cli::Script read = script_of(script, changes);
+  store::IdSource ids;
+  auto known = cli::settle_in(*store_, read, ids);
+  REQUIRE(known);
+  auto result = cli::replay(*store_, read, *known, ids, UiBench::demo_folder(), [](const std::string&) {});
+  REQUIRE(result);
+  REQUIRE(result->unexpected == 0);
+  return result->job;
 }
 
 std::string UiBench::demo_folder() {

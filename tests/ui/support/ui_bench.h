@@ -2,7 +2,10 @@
 
 #include <memory>
 #include <string>
+#include <utility>
+#include <vector>
 
+#include <QByteArray>
 #include <QDir>
 #include <QTemporaryDir>
 
@@ -29,6 +32,9 @@ class UiBench {
   /// Opens a job as the script does and goes through its commands up to, not with, the first for step `until`; all of
   /// them for a blank one; `further` ones of those that follow too. The job is in hand then. Gives its id.
   std::string go_to(const std::string& until, std::size_t further = 0);
+  /// Goes through the whole of another script over the same workshop, with these texts of its file replaced: an earlier
+  /// job on a vehicle, for one. Gives the job's id.
+  std::string go_through(const std::string& script, const std::vector<std::pair<QByteArray, QByteArray>>& changes);
   /// Where the demonstration scripts and their photos lie.
   [[nodiscard]] static std::string demo_folder();
 

@@ -26,6 +26,7 @@ struct SectionBench {
     workshop::WorkshopWays ways;
     ways.clock = [this] { return bench.workbench().now(); };
     ways.by = [this] { return store::By{"", bench.workbench().now()}; };
+    ways.signing.cost = {1, 8192};
     ways.choose_picture = [this] { return picture; };
     auto* scroll = widgets::child_of<widgets::Scroll>(&window);
     widgets::lay<QVBoxLayout>(&window)->addWidget(scroll);

@@ -2,6 +2,7 @@
 
 #include "form_driver.h"
 #include "shimwright/store/registers.h"
+#include "shimwright/store/signing.h"
 #include "shimwright/widgets/child.h"
 
 using namespace shimwright;
@@ -132,4 +133,56 @@ TEST_CASE("the last reading is taken away again") {
   CHECK(bench.section->has_unsent());
   QTest::keyClick(bench.there<QLineEdit>("field-reading"), Qt::Key_Escape);
   CHECK_FALSE(bench.section->has_unsent());
+}
+
+TEST_CASE("a person is given a PIN, changes it, forgets it, and ends the key") {
+  People bench;
+  const std::string mk = person_with(bench, "MK").id;
+  CHECK(bench.row("MK").contains("no PIN yet"));
+  bench.press("row-MK");
+  bench.press("button-first-pin");
+  bench.all_fit_gloves();
+  bench.type("field-new-pin", "2580");
+  bench.type("field-new-pin-again", "2581");
+  bench.press("button-keep");
+  CHECK(bench.said("form-told").contains("differ"));
+  CHECK(bench.there<QLineEdit>("field-new-pin")->text().isEmpty());
+  bench.type("field-new-pin", "2580");
+  bench.type("field-new-pin-again", "2580");
+  bench.press("button-keep");
+  CHECK(bench.row("MK").contains("signs with a PIN"));
+
+  bench.press("row-MK");
+  bench.press("button-change-pin");
+  bench.type("field-old-pin", "1111");
+  bench.type("field-new-pin", "4711");
+  bench.type("field-new-pin-again", "4711");
+  bench.press("button-keep");
+  CHECK(bench.said("form-told").contains("not the PIN"));
+  bench.type("field-old-pin", "2580");
+  bench.type("field-new-pin", "4711");
+  bench.type("field-new-pin-again", "4711");
+  bench.press("button-keep");
+  CHECK(bench.said("people-told").startsWith("Kept"));
+
+  bench.press("row-MK");
+  bench.press("button-end-key");
+  bench.type("field-from", "tomorrow");
+  bench.press("button-keep");
+  CHECK(bench.said("form-told").contains("is no date"));
+  bench.type("field-from", "2020-01-01");
+  bench.press("button-keep");
+  CHECK(bench.row("MK").contains("key ended"));
+
+  bench.press("row-MK");
+  bench.press("button-forgotten-pin");
+  bench.type("field-new-pin", "0815");
+  bench.type("field-new-pin-again", "0815");
+  bench.press("button-keep");
+  CHECK(bench.row("MK").contains("signs with a PIN"));
+  const auto keys = store::signing_keys(bench.bench.store());
+  REQUIRE(keys);
+  CHECK(keys->size() == 2);
+  CHECK(std::count_if(keys->begin(), keys->end(), [&](const auto& key) { return key.has_pin && key.person == mk; }) ==
+        1);
 }

@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 
+#include <QPageSize>
 #include <QPdfWriter>
 #include <QSaveFile>
 
@@ -20,6 +21,9 @@ struct Document {
   std::string title;
   std::vector<record::Page> pages;
 };
+/// What a printer or a PDF knows that paper by.
+[[nodiscard]] QPageSize page_size(record::PaperSize paper);
+
 [[nodiscard]] Document document_of(const record::Record& record, record::PaperSize paper, const Fonts& fonts);
 
 /// Writes a document as a PDF page by page, as write_pdf() does in one go. The file appears under its name with finish();

@@ -10,7 +10,13 @@
 /// Pages in millimetres from the top left corner of the sheet; what draws them knows nothing of the record.
 namespace shimwright::record {
 
-enum class PaperSize { a4, letter };
+enum class PaperSize { a4, letter, a5 };
+
+struct SheetSize {
+  double width_mm = 0;
+  double height_mm = 0;
+};
+[[nodiscard]] SheetSize size_of(PaperSize paper);
 
 /// What a text is for; size and weight follow from it.
 enum class FontRole { title, heading, result, result_strong, vehicle, body, strong, small, mark };

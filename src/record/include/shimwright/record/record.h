@@ -30,6 +30,8 @@ struct Record {
   std::string workshop_name;
   std::string workshop_address;
   std::string logo;  ///< of the paper only: neither exported nor sealed
+  /// Photos shown on pages of their own, PNG or JPEG by the hash of the file; of the paper only. None: no such page.
+  std::map<std::string, std::string> pictures;
   JobHead job;
   Vehicle vehicle;
   std::vector<Message> result;  ///< sentences; the first is the verdict

@@ -34,6 +34,9 @@ struct VitalValues {
   friend bool operator==(const VitalValues&, const VitalValues&) = default;
 };
 
+/// `0.54 mm`, as the record prints it; blank where nothing was measured.
+[[nodiscard]] std::string worst_float_text(const VitalSide& side);
+
 [[nodiscard]] VitalValues vital_values(const Record& record, std::string digest);
 
 /// The payload: characters of the alphanumeric mode of QR codes only.

@@ -61,6 +61,9 @@ class RecordView : public QWidget {
   [[nodiscard]] QWidget* state_line();
   void save();
   void print();
+  void print_slip();
+  void show_photos(bool shown);
+  void put_pictures(record::Record& record, bool shown) const;
   void show_record(record::Record record);
   [[nodiscard]] QString suggested_file() const;
   void run(PageSteps steps, RunTexts texts);
@@ -86,6 +89,8 @@ class RecordView : public QWidget {
   QLabel* result_;
   widgets::Button* zoom_;
   widgets::Button* save_;
+  widgets::Button* photos_;
+  widgets::Button* slip_;
   widgets::Button* print_;
   widgets::Button* stop_;
   bool fits_ = true;

@@ -15,7 +15,7 @@ namespace shimwright::shell {
 
 struct Equipment;
 
-enum class PageName { home, new_job, job, past_jobs, record, workshop };
+enum class PageName { home, new_job, job, past_jobs, vehicle, record, workshop };
 
 /// What the top bar says of the job in hand.
 struct Heading {
@@ -34,6 +34,9 @@ struct PageLinks {
   std::function<void()> job_opened;  ///< the job in hand is a new one
   std::function<void(const QString& text)> search;
   std::function<void(const std::string& job_id)> open_record;
+  std::function<void(const std::string& vehicle_key)> open_vehicle;
+  std::function<void()> past_jobs;  ///< as they were left
+  std::function<void(const QString& heading, const std::vector<std::string>& jobs)> show_jobs;
   std::function<void()> back;  ///< to the page before
   std::function<void()> heading_changed;
   std::function<void(const Error& error)> refused;
@@ -62,6 +65,8 @@ struct PluggedPage {
   std::function<bool()> has_unsent = {};
   std::function<Heading()> heading = {};
   std::function<void(const LastBackup& backup)> backup_done = {};
+  /// Of the past jobs: shows these and no others.
+  std::function<void(const QString& heading, const std::vector<std::string>& jobs)> show_jobs = {};
 };
 
 struct PageFactory {

@@ -18,6 +18,8 @@ struct DataWays {
   std::function<QString(const QString& folder)> choose_backup = {};
   std::function<QString()> choose_job_file = {};
   std::function<QString()> choose_export_folder = {};
+  /// Where a table of measurements goes, beginning with that name.
+  std::function<QString(const QString& suggestion)> choose_table = {};
   /// Who takes a job in, and when.
   std::function<store::By()> by = {};
 };

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <functional>
+#include <string>
 #include <vector>
 
 #include <QString>
@@ -46,6 +47,7 @@ class WorkshopPage : public QWidget {
   void backed_up(qint64 at_ms, const QString& file);
   void restore_wanted(const QString& backup);
   void people_changed();
+  void jobs_wanted(const QString& heading, const std::vector<std::string>& jobs);
 
  protected:
   void keyPressEvent(QKeyEvent* event) override;

@@ -6,6 +6,7 @@
 
 #include "shimwright/job/entry.h"
 #include "shimwright/record/page.h"
+#include "shimwright/store/signing.h"
 #include "shimwright/store/types.h"
 #include "shimwright/workshop/data_ways.h"
 
@@ -27,6 +28,8 @@ struct WorkshopWays {
   std::function<QString(const QString& suggestion)> save_sheet = {};
   /// Lets a person choose a picture; blank: none.
   std::function<QString()> choose_picture = {};
+  /// What PINs cost to try.
+  store::SigningRules signing = {};
   DataWays data = {};
 };
 

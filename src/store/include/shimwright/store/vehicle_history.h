@@ -1,0 +1,35 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "shimwright/record/vehicle_life.h"
+#include "shimwright/store/store.h"
+
+namespace shimwright::store {
+
+struct JobOfVehicle {
+  JobSummary summary;
+  record::JobInLife life;
+};
+
+/// What the store knows of one vehicle.
+struct VehicleHistory {
+  std::string vehicle;
+  std::vector<JobOfVehicle> jobs;  ///< latest first
+  std::size_t older = 0;           ///< so many more, older ones, were not read
+};
+
+/// Its latest jobs, each folded from its entries on its own sheets; at most so many. A vehicle without jobs gives none.
+/// Codes: as Store::load().
+[[nodiscard]] Result<VehicleHistory> vehicle_history(Store& store, const std::string& vehicle_key,
+                                                     std::size_t most = 50);
+
+/// How each pack wore, the earliest first, as far as the jobs that were read tell it.
+[[nodiscard]] std::vector<record::Wear> wear_of(const VehicleHistory& history);
+
+/// These jobs as lines of a list, in that order; one that is not there is left out.
+[[nodiscard]] Result<std::vector<JobSummary>> jobs_named(const Store& store, const std::vector<std::string>& ids);
+
+}  // namespace shimwright::store

@@ -1,0 +1,52 @@
+#include "shimwright/store/vehicle_history.h"
+
+#include <algorithm>
+#include <utility>
+
+#include "job_lists.h"
+#include "shimwright/job/evolve.h"
+
+namespace shimwright::store {
+
+Result<VehicleHistory> vehicle_history(Store& store, const std::string& vehicle_key, std::size_t most) {
+  auto summaries = store.jobs_of_vehicle(vehicle_key);
+  if (!summaries) {
+    return passed_on(summaries);
+  }
+  VehicleHistory history;
+  history.vehicle = vehicle_key;
+  const std::size_t read = std::min(most, summaries->size());
+  history.older = summaries->size() - read;
+  for (std::size_t at = 0; at < read; ++at) {
+    JobSummary& summary = (*summaries)[at];
+    auto loaded = store.load(summary.id);
+    if (!loaded) {
+      return passed_on(loaded);
+    }
+    record::JobInLife life = record::job_in_life(job::fold(std::move(loaded->sheets), loaded->entries));
+    history.jobs.push_back({std::move(summary), std::move(life)});
+  }
+  return history;
+}
+
+std::vector<record::Wear> wear_of(const VehicleHistory& history) {
+  std::vector<record::JobInLife> lives;
+  for (auto job = history.jobs.rbegin(); job != history.jobs.rend(); ++job) {
+    lives.push_back(job->life);
+  }
+  return record::wear_of_packs(lives);
+}
+
+Result<std::vector<JobSummary>> jobs_named(const Store& store, const std::vector<std::string>& ids) {
+  std::vector<JobSummary> all;
+  for (const std::string& id : ids) {
+    auto found = job_list(store.connection(), "WHERE job.id = ?", {id});
+    if (!found) {
+      return passed_on(found);
+    }
+    std::move(found->begin(), found->end(), std::back_inserter(all));
+  }
+  return all;
+}
+
+}  // namespace shimwright::store

@@ -1,0 +1,259 @@
+#include "figures_section.h"
+
+#include <QCoreApplication>
+#include <QDateTime>
+#include <QDir>
+#include <QFileInfo>
+#include <QLocale>
+#include <QStandardPaths>
+#include <algorithm>
+#include <utility>
+
+#include "figure_row.h"
+#include "shimwright/widgets/child.h"
+#include "shimwright/widgets/say.h"
+#include "shimwright/widgets/style.h"
+#include "shimwright/widgets/turning_row.h"
+
+namespace shimwright::workshop {
+
+using widgets::child_of;
+
+namespace {
+
+constexpr std::int64_t ms_in_day = 24LL * 60 * 60 * 1000;
+constexpr std::size_t most_shims = 12;
+
+QString jobs_words(std::size_t count) {
+  return count == 1 ? QCoreApplication::translate("workshop", "1 job")
+                    : QCoreApplication::translate("workshop", "%1 jobs").arg(count);
+}
+
+QString month_words(const store::Month& month) {
+  return QLocale().toString(QDate(month.year, static_cast<int>(month.month), 1), FiguresSection::tr("MMM yyyy"));
+}
+
+QString side_words(sheet::Side side) {
+  return side == sheet::Side::lower ? FiguresSection::tr("large bearing") : FiguresSection::tr("small bearing");
+}
+
+double share_of(std::size_t part, std::size_t whole) {
+  return whole == 0 ? 0 : static_cast<double>(part) / static_cast<double>(whole);
+}
+
+}  // namespace
+
+FiguresCard::FiguresCard(store::Store& store, WorkshopWays ways, QWidget* parent)
+    : WorkCard(tr("Of which jobs"), QStringLiteral("figures"), parent), store_(&store), ways_(std::move(ways)) {
+  auto* row = widgets::lay_in<widgets::TurningRow>(body(), 6);
+  for (const auto& [months, title] :
+       {std::pair(12, tr("Last 12 months")), std::pair(36, tr("Last 3 years")), std::pair(0, tr("All jobs"))}) {
+    auto* button = child_of<widgets::Button>(this, title);
+    button->setObjectName(QStringLiteral("button-months-%1").arg(months));
+    button->setCheckable(true);
+    row->addWidget(button);
+    spans_.emplace_back(months, button);
+    connect(button, &QAbstractButton::clicked, this, [this, months = months] { choose_months(months); });
+  }
+  row->addStretch(1);
+  add_text(tr("A vehicle is back soon within:"), "soft");
+  auto* fields = widgets::lay_in<widgets::TurningRow>(body(), 12);
+  distance_ = child_of<widgets::NumberField>(this, tr("Distance"), quantity::Unit::kilometre);
+  distance_->setObjectName(QStringLiteral("field-within-km"));
+  distance_->set_text("30000");
+  days_ = child_of<widgets::NumberField>(this, tr("Days"), quantity::Unit::piece);
+  days_->setObjectName(QStringLiteral("field-within-days"));
+  days_->set_text("365");
+  fields->addWidget(distance_, 1);
+  fields->addWidget(days_, 1);
+  widgets::chain_fields({distance_, days_}, [this] { read(); });
+  const auto* again =
+      add_button(tr("Read the figures"), QStringLiteral("button-read-figures"), widgets::Button::Kind::main);
+  connect(again, &QAbstractButton::clicked, this, &FiguresCard::read);
+  add_progress();
+  choose_months(months_);
+}
+
+void FiguresCard::choose_months(int months) {
+  const bool is_other = months != months_;
+  months_ = months;
+  for (const auto& [of, button] : spans_) {
+    button->setChecked(of == months);
+  }
+  if (is_other) {
+    read();
+  }
+}
+
+store::Period FiguresCard::period() const {
+  const job::Moment now = ways_.clock();
+  const QDate today = QDateTime::fromMSecsSinceEpoch(now.at_ms, Qt::OffsetFromUTC, now.offset_min * 60).date();
+  const QDate first(today.year(), today.month(), 1);
+  const std::int64_t to = today.addDays(1).startOfDay().toMSecsSinceEpoch();
+  return {months_ == 0 ? 0 : first.addMonths(1 - months_).startOfDay().toMSecsSinceEpoch(), to};
+}
+
+std::optional<store::BackWithin> FiguresCard::within() {
+  const auto distance = distance_->number();
+  const auto days = days_->number();
+  if (!distance || !days) {
+    tell_refused(distance ? days.error() : distance.error());
+    return std::nullopt;
+  }
+  return store::BackWithin{distance->base, days->base * ms_in_day};
+}
+
+void FiguresCard::read() {
+  const auto asked = within();
+  if (!asked || works()) {
+    return;
+  }
+  run(tr("The figures are being read."),
+      [this, asked = *asked, of = period(), path = store_->path()](const store::BackupWatch& watch) {
+        auto figures = store::figures_of(path, of, asked, watch);
+        return [this, figures = std::move(figures)] {
+          if (figures) {
+            tell(jobs_words(figures->jobs.size()), true);
+            emit came(*figures);
+          } else {
+            tell_refused(figures.error());
+          }
+        };
+      });
+}
+
+PeriodExportCard::PeriodExportCard(store::Store& store, WorkshopWays ways, std::function<store::Period()> period,
+                                   QWidget* parent)
+    : WorkCard(tr("Every measurement of this time as a file"), QStringLiteral("period-export"), parent),
+      store_(&store),
+      ways_(std::move(ways)),
+      period_(std::move(period)) {
+  add_text(tr("For a spreadsheet or another program. Plate and customer reference are in it unless they were erased."),
+           "soft");
+  const auto* csv = add_button(tr("Save as CSV"), QStringLiteral("button-export-period-csv"));
+  const auto* json = add_button(tr("Save as JSON"), QStringLiteral("button-export-period-json"));
+  add_progress();
+  connect(csv, &QAbstractButton::clicked, this, [this] { begin(store::TableForm::csv); });
+  connect(json, &QAbstractButton::clicked, this, [this] { begin(store::TableForm::json); });
+}
+
+void PeriodExportCard::begin(store::TableForm form) {
+  const QString name =
+      form == store::TableForm::csv ? QStringLiteral("measurements.csv") : QStringLiteral("measurements.json");
+  const QString folder = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+  const QString chosen = ways_.data.choose_table ? ways_.data.choose_table(QDir(folder).filePath(name)) : QString();
+  if (chosen.isEmpty()) {
+    return;
+  }
+  const QString file = QFileInfo(chosen).absoluteFilePath();
+  run(tr("The measurements are being written."), [this, form, file, of = period_(),
+                                                  path = store_->path()](const store::BackupWatch& watch) {
+    auto report = store::export_period(path, of, widgets::plain(file), form, watch);
+    return [this, file, report = std::move(report)] {
+      if (report) {
+        tell(tr("%1 in: %2").arg(jobs_words(static_cast<std::size_t>(report->jobs)), QDir::toNativeSeparators(file)),
+             true);
+      } else {
+        tell_refused(report.error());
+      }
+    };
+  });
+}
+
+FiguresSection::FiguresSection(store::Store& store, WorkshopWays ways, QWidget* parent)
+    : QWidget(parent), card_(nullptr), shown_(nullptr), column_(nullptr) {
+  auto* column = widgets::lay<QVBoxLayout>(this, 12);
+  column->addWidget(child_of<widgets::Text>(this, tr("Figures of the workshop"), "heading"));
+  card_ = child_of<FiguresCard>(this, store, ways);
+  column->addWidget(card_);
+  shown_ = child_of<QWidget>(this);
+  column->addWidget(shown_);
+  column->addWidget(child_of<PeriodExportCard>(this, store, std::move(ways), [this] { return card_->period(); }));
+  connect(card_, &FiguresCard::came, this, &FiguresSection::show_figures);
+}
+
+void FiguresSection::show_figures(const store::Figures& figures) {
+  auto* const old = shown_;
+  shown_ = child_of<QWidget>(this);
+  shown_->setObjectName(QStringLiteral("figures-shown"));
+  column_ = widgets::lay<QVBoxLayout>(shown_, 12);
+  layout()->replaceWidget(old, shown_);
+  old->hide();
+  old->deleteLater();
+  show_months(figures);
+  show_shims(figures);
+  show_returns(figures);
+  shown_->show();
+}
+
+widgets::Box* FiguresSection::add_box(const QString& heading, const QString& text) {
+  auto* box = child_of<widgets::Box>(shown_, heading, text, "card");
+  column_->addWidget(box);
+  return box;
+}
+
+void FiguresSection::add_row(widgets::Box* box, const QString& title, const QString& number, double share,
+                             const store::JobIds& jobs) {
+  auto* row = child_of<FigureRow>(box, title, number, share);
+  row->setObjectName(QStringLiteral("figure-%1").arg(title));
+  box->body()->addWidget(row);
+  const QString heading = title;
+  connect(row, &QAbstractButton::clicked, this, [this, heading, jobs] { emit jobs_wanted(heading, jobs); });
+}
+
+void FiguresSection::show_months(const store::Figures& figures) {
+  std::size_t most = 0;
+  for (const auto& [month, jobs] : figures.by_month) {
+    most = std::max(most, jobs.size());
+  }
+  auto* months =
+      add_box(tr("Jobs a month"), figures.by_month.empty() ? tr("No job was opened in this time.") : QString());
+  for (auto month = figures.by_month.rbegin(); month != figures.by_month.rend(); ++month) {
+    add_row(months, month_words(month->first), QString::number(month->second.size()),
+            share_of(month->second.size(), most), month->second);
+  }
+  auto* again = add_box(tr("A second assembly"), tr("Of the jobs in which a shim was chosen."));
+  const double share = share_of(figures.again.size(), figures.with_shim.size());
+  add_row(again, tr("Pack off again"),
+          tr("%1 of %2, %3 %").arg(figures.again.size()).arg(figures.with_shim.size()).arg(share * 100, 0, 'f', 0),
+          share, figures.again);
+}
+
+void FiguresSection::show_shims(const store::Figures& figures) {
+  const double mean =
+      figures.shims_found == 0 ? 0 : static_cast<double>(figures.trials) / static_cast<double>(figures.shims_found);
+  auto* trials =
+      add_box(tr("Trials for a shim"),
+              figures.shims_found == 0
+                  ? tr("No shim was found by trials in this time.")
+                  : tr("%1 on average, for %2 shims.").arg(QLocale().toString(mean, 'f', 1)).arg(figures.shims_found));
+  for (const auto& [count, jobs] : figures.by_trials) {
+    add_row(trials, count == 1 ? tr("1 trial") : tr("%1 trials").arg(count), QString::number(jobs.size()),
+            share_of(jobs.size(), static_cast<std::size_t>(figures.shims_found)), jobs);
+  }
+  std::vector<const std::pair<const store::ShimName, store::JobIds>*> shims;
+  for (const auto& each : figures.by_shim) {
+    shims.push_back(&each);
+  }
+  std::stable_sort(shims.begin(), shims.end(),
+                   [](const auto* left, const auto* right) { return left->second.size() > right->second.size(); });
+  const std::size_t most = shims.empty() ? 0 : shims.front()->second.size();
+  auto* used = add_box(tr("Shims most used"), tr("Those that were left in the vehicle; the first %1.").arg(most_shims));
+  shims.resize(std::min(shims.size(), most_shims));
+  for (const auto* each : shims) {
+    add_row(used,
+            tr("%1, %2, %3")
+                .arg(widgets::qt(each->first.gearbox), side_words(each->first.side), widgets::qt(each->first.shim)),
+            QString::number(each->second.size()), share_of(each->second.size(), most), each->second);
+  }
+}
+
+void FiguresSection::show_returns(const store::Figures& figures) {
+  auto* back =
+      add_box(tr("Vehicles that were back soon"), tr("Counted from their job before, in this time or earlier."));
+  add_row(back, tr("Within distance and days"), QString::number(figures.back.size()), -1, figures.back);
+  add_row(back, tr("Within the days, distance not known"), QString::number(figures.back_by_time.size()), -1,
+          figures.back_by_time);
+}
+
+}  // namespace shimwright::workshop
