@@ -1008,6 +1008,10 @@
         <source>“{0}” is no whole number from 0 on.</source>
         <translation>„{0}“ ist keine ganze Zahl ab 0.</translation>
     </message>
+    <message>
+        <source>Name a signed file, or a store and a job or a code: see its --help.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>job</name>
@@ -1544,6 +1548,10 @@
     <message>
         <source>PDF (*.pdf)</source>
         <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Slip of job %1</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Save the measurements</source>
@@ -2821,6 +2829,114 @@
     <message>
         <source>{0} of {1}, batch {2}</source>
         <translation>{0} von {1}, Charge {2}</translation>
+    </message>
+    <message>
+        <source>Its file is missing or was changed, and is not shown.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Photos</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} mm, {1}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} × {1}, {2}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Finished: nothing is left to do but to seal the record.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In work.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Parked, waiting for {0}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Parked, waiting for {0}, due {1}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At the bench: {0}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Last: {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: {1}{2}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no shim chosen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>shim {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>float not measured yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>float {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} bearing, {1} disc: {2}, {3}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Next shift</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>gearbox {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>assembly {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Next</source>
+        <translation type="unfinished">Weiter</translation>
+    </message>
+    <message>
+        <source>Look again first: it may have moved</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To decide</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How it stands</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In the gearbox now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Parts still to renew</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This slip is no record: what counts stands in the job. Read the cautions of a step there before going on.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Pack {0}, {1}: {2} mm final in job {3}, {4} mm as found in job {5} after {6} km.</source>
@@ -5149,12 +5265,52 @@
 <context>
     <name>shimwright::past::CodeCard</name>
     <message>
+        <source>Whole and ours: sealed by %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whole, but the key of %1 is marked as no longer valid.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whole, but sealed with a key that this workshop does not know.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no shim</source>
+        <translation type="unfinished">keine Passscheibe</translation>
+    </message>
+    <message>
+        <source>shim %1, float not measured</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>shim %1, float %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hold the paper beside it: a number that differs there was altered.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Vehicle</source>
         <translation>Fahrzeug</translation>
     </message>
     <message>
         <source>Job</source>
         <translation>Auftrag</translation>
+    </message>
+    <message>
+        <source>Lower disc, large bearing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Upper disc, small bearing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Seal</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -5301,6 +5457,10 @@
         <translation>am Ende</translation>
     </message>
     <message>
+        <source>float so far</source>
+        <translation>bisher</translation>
+    </message>
+    <message>
         <source>lower</source>
         <translation>unten</translation>
     </message>
@@ -5313,12 +5473,20 @@
         <translation>wie vorgefunden nicht gemessen</translation>
     </message>
     <message>
+        <source>no float yet</source>
+        <translation>noch kein Lüftspiel</translation>
+    </message>
+    <message>
         <source>float as found: %1</source>
         <translation>Lüftspiel wie vorgefunden: %1</translation>
     </message>
     <message>
         <source>final float: %1</source>
         <translation>Lüftspiel am Ende: %1</translation>
+    </message>
+    <message>
+        <source>float so far: %1</source>
+        <translation>Lüftspiel bisher: %1</translation>
     </message>
     <message>
         <source>signed</source>
@@ -5355,6 +5523,10 @@
     <message>
         <source>Job</source>
         <translation>Auftrag</translation>
+    </message>
+    <message>
+        <source>Disc</source>
+        <translation>Scheibe</translation>
     </message>
     <message>
         <source>Float (%1)</source>
@@ -5403,22 +5575,6 @@
     <message>
         <source>%1 jobs</source>
         <translation>%1 Aufträge</translation>
-    </message>
-    <message>
-        <source>float so far</source>
-        <translation>bisher</translation>
-    </message>
-    <message>
-        <source>no float yet</source>
-        <translation>noch kein Lüftspiel</translation>
-    </message>
-    <message>
-        <source>float so far: %1</source>
-        <translation>Lüftspiel bisher: %1</translation>
-    </message>
-    <message>
-        <source>Disc</source>
-        <translation>Scheibe</translation>
     </message>
 </context>
 <context>
@@ -5471,12 +5627,36 @@
         <translation>Auftrag %1</translation>
     </message>
     <message>
+        <source>Choose a signed record</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Signed records (*.signed.json)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Check a signed file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>End or any part of a VIN, plate, job number, customer reference or serial; or scan the code of a record.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>%1: the first %2 of %3 jobs</source>
         <translation>%1: die ersten %2 von %3 Aufträgen</translation>
     </message>
     <message>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>This does not hold:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was signed</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Vehicle</source>
@@ -5552,6 +5732,14 @@
     <message>
         <source>page %1 of %2</source>
         <translation>Seite %1 von %2</translation>
+    </message>
+    <message>
+        <source>With photos</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Slip for the next shift</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -6795,6 +6983,14 @@
         <source>Kept: trials by %1 are reckoned with this feel from now on.</source>
         <translation>Gespeichert: Proben von %1 werden ab jetzt mit diesem Gefühl gerechnet.</translation>
     </message>
+    <message>
+        <source>The key of %1 is ended.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kept: %1 signs with the new PIN from now on.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>shimwright::workshop::PeriodExportCard</name>
@@ -6900,6 +7096,93 @@
     <message>
         <source>Test the feel</source>
         <translation>Gefühl prüfen</translation>
+    </message>
+    <message>
+        <source>key ended</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give a PIN</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Change the PIN</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>PIN forgotten</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>End the key</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Make a new key</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::workshop::PinCard</name>
+    <message>
+        <source>First PIN of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another PIN for %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 has forgotten the PIN</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>End the key of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is asked for nothing but signing. Who knows it signs in this name.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The key stays the same, and so does everything it signed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A new key is made. What the old one signed stays valid; it signs nothing any more, and no PIN opens it again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For a key that others may know. What it signed before that day stays valid, what it signs from then on does not. This cannot be taken back; to sign again, say afterwards that the PIN was forgotten.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>End the key</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation type="unfinished">Speichern</translation>
+    </message>
+    <message>
+        <source>The PIN of now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No longer valid from (year-month-day)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New PIN, 4 to 12 digits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The same once more</source>
+        <translation type="unfinished">Noch einmal dieselbe</translation>
+    </message>
+    <message>
+        <source>The two new PINs differ: type both again.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>

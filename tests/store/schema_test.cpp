@@ -46,7 +46,7 @@ TEST_CASE("a step that fails half-way leaves the version before it") {
     const auto taken = take_steps(*connection, steps);
     REQUIRE_FALSE(taken);
     CHECK(taken.error().code == "schema_step");
-    CHECK(taken.error().place == std::to_string(steps[broken].version));
+    CHECK(taken.error().place.rfind(std::to_string(steps[broken].version) + ": ", 0) == 0);
     CHECK(taken.error().in_english().find("no_such_table") != std::string::npos);
     CHECK(got(schema_version(*connection)) == static_cast<int>(broken));
     CHECK(table_count(*connection) == number_value(static_cast<std::int64_t>(broken)));
