@@ -1010,7 +1010,7 @@
     </message>
     <message>
         <source>Name a signed file, or a store and a job or a code: see its --help.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine unterschriebene Datei nennen, oder einen Datenbestand und einen Auftrag oder Code: siehe --help.</translation>
     </message>
 </context>
 <context>
@@ -1551,7 +1551,7 @@
     </message>
     <message>
         <source>Slip of job %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Zettel zu Auftrag %1</translation>
     </message>
     <message>
         <source>Save the measurements</source>
@@ -2832,111 +2832,111 @@
     </message>
     <message>
         <source>Its file is missing or was changed, and is not shown.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei fehlt oder wurde verändert und wird nicht gezeigt.</translation>
     </message>
     <message>
         <source>Photos</source>
-        <translation type="unfinished"></translation>
+        <translation>Fotos</translation>
     </message>
     <message>
         <source>{0} mm, {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} mm, {1}</translation>
     </message>
     <message>
         <source>{0} × {1}, {2}</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} × {1}, {2}</translation>
     </message>
     <message>
         <source>Finished: nothing is left to do but to seal the record.</source>
-        <translation type="unfinished"></translation>
+        <translation>Fertig: nur das Protokoll ist noch zu versiegeln.</translation>
     </message>
     <message>
         <source>In work.</source>
-        <translation type="unfinished"></translation>
+        <translation>In Arbeit.</translation>
     </message>
     <message>
         <source>Parked, waiting for {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurückgestellt, wartet auf {0}.</translation>
     </message>
     <message>
         <source>Parked, waiting for {0}, due {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurückgestellt, wartet auf {0}, fällig {1}.</translation>
     </message>
     <message>
         <source>At the bench: {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>An der Werkbank: {0}.</translation>
     </message>
     <message>
         <source>Last: {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuletzt: {0}</translation>
     </message>
     <message>
         <source>{0}: {1}{2}</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}: {1}{2}</translation>
     </message>
     <message>
         <source>no shim chosen</source>
-        <translation type="unfinished"></translation>
+        <translation>keine Passscheibe gewählt</translation>
     </message>
     <message>
         <source>shim {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Passscheibe {0}</translation>
     </message>
     <message>
         <source>float not measured yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Lüftspiel noch nicht gemessen</translation>
     </message>
     <message>
         <source>float {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Lüftspiel {0}</translation>
     </message>
     <message>
         <source>{0} bearing, {1} disc: {2}, {3}</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} Lager, {1} Scheibe: {2}, {3}</translation>
     </message>
     <message>
         <source>Next shift</source>
-        <translation type="unfinished"></translation>
+        <translation>Nächste Schicht</translation>
     </message>
     <message>
         <source>gearbox {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Getriebe {0}</translation>
     </message>
     <message>
         <source>assembly {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Montage {0}</translation>
     </message>
     <message>
         <source>Next</source>
-        <translation type="unfinished">Weiter</translation>
+        <translation>Weiter</translation>
     </message>
     <message>
         <source>Look again first: it may have moved</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuerst nachsehen: es kann sich bewegt haben</translation>
     </message>
     <message>
         <source>To decide</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu entscheiden</translation>
     </message>
     <message>
         <source>How it stands</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie es steht</translation>
     </message>
     <message>
         <source>In the gearbox now</source>
-        <translation type="unfinished"></translation>
+        <translation>Jetzt im Getriebe</translation>
     </message>
     <message>
         <source>Parts still to renew</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch zu erneuernde Teile</translation>
     </message>
     <message>
         <source>Notes</source>
-        <translation type="unfinished"></translation>
+        <translation>Notizen</translation>
     </message>
     <message>
         <source>This slip is no record: what counts stands in the job. Read the cautions of a step there before going on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Zettel ist kein Protokoll: es gilt, was im Auftrag steht. Vor dem Weiterarbeiten dort die Warnungen des Schritts lesen.</translation>
     </message>
     <message>
         <source>Pack {0}, {1}: {2} mm final in job {3}, {4} mm as found in job {5} after {6} km.</source>
@@ -5266,31 +5266,31 @@
     <name>shimwright::past::CodeCard</name>
     <message>
         <source>Whole and ours: sealed by %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Unversehrt und von uns: versiegelt von %1.</translation>
     </message>
     <message>
         <source>Whole, but the key of %1 is marked as no longer valid.</source>
-        <translation type="unfinished"></translation>
+        <translation>Unversehrt, aber der Schlüssel von %1 gilt nicht mehr.</translation>
     </message>
     <message>
         <source>Whole, but sealed with a key that this workshop does not know.</source>
-        <translation type="unfinished"></translation>
+        <translation>Unversehrt, aber mit einem Schlüssel versiegelt, den diese Werkstatt nicht kennt.</translation>
     </message>
     <message>
         <source>no shim</source>
-        <translation type="unfinished">keine Passscheibe</translation>
+        <translation>keine Passscheibe</translation>
     </message>
     <message>
         <source>shim %1, float not measured</source>
-        <translation type="unfinished"></translation>
+        <translation>Passscheibe %1, Lüftspiel nicht gemessen</translation>
     </message>
     <message>
         <source>shim %1, float %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Passscheibe %1, Lüftspiel %2</translation>
     </message>
     <message>
         <source>Hold the paper beside it: a number that differs there was altered.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Papier daneben halten: eine Zahl, die dort anders ist, wurde geändert.</translation>
     </message>
     <message>
         <source>Vehicle</source>
@@ -5302,15 +5302,15 @@
     </message>
     <message>
         <source>Lower disc, large bearing</source>
-        <translation type="unfinished"></translation>
+        <translation>Untere Scheibe, großes Lager</translation>
     </message>
     <message>
         <source>Upper disc, small bearing</source>
-        <translation type="unfinished"></translation>
+        <translation>Obere Scheibe, kleines Lager</translation>
     </message>
     <message>
         <source>Seal</source>
-        <translation type="unfinished"></translation>
+        <translation>Siegel</translation>
     </message>
 </context>
 <context>
@@ -5628,19 +5628,19 @@
     </message>
     <message>
         <source>Choose a signed record</source>
-        <translation type="unfinished"></translation>
+        <translation>Unterschriebenes Protokoll wählen</translation>
     </message>
     <message>
         <source>Signed records (*.signed.json)</source>
-        <translation type="unfinished"></translation>
+        <translation>Unterschriebene Protokolle (*.signed.json)</translation>
     </message>
     <message>
         <source>Check a signed file</source>
-        <translation type="unfinished"></translation>
+        <translation>Unterschriebene Datei prüfen</translation>
     </message>
     <message>
         <source>End or any part of a VIN, plate, job number, customer reference or serial; or scan the code of a record.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ende oder Teil von FIN, Kennzeichen, Auftragsnummer, Kundennummer oder Seriennummer; oder den Code eines Protokolls scannen.</translation>
     </message>
     <message>
         <source>%1: the first %2 of %3 jobs</source>
@@ -5652,11 +5652,11 @@
     </message>
     <message>
         <source>This does not hold:</source>
-        <translation type="unfinished"></translation>
+        <translation>Das hält der Prüfung nicht stand:</translation>
     </message>
     <message>
         <source>What was signed</source>
-        <translation type="unfinished"></translation>
+        <translation>Was unterschrieben wurde</translation>
     </message>
     <message>
         <source>Vehicle</source>
@@ -5735,11 +5735,11 @@
     </message>
     <message>
         <source>With photos</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit Fotos</translation>
     </message>
     <message>
         <source>Slip for the next shift</source>
-        <translation type="unfinished"></translation>
+        <translation>Zettel für die nächste Schicht</translation>
     </message>
 </context>
 <context>
@@ -6985,11 +6985,11 @@
     </message>
     <message>
         <source>The key of %1 is ended.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Schlüssel von %1 ist beendet.</translation>
     </message>
     <message>
         <source>Kept: %1 signs with the new PIN from now on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gespeichert: %1 unterschreibt ab jetzt mit der neuen PIN.</translation>
     </message>
 </context>
 <context>
@@ -7099,90 +7099,90 @@
     </message>
     <message>
         <source>key ended</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlüssel beendet</translation>
     </message>
     <message>
         <source>Give a PIN</source>
-        <translation type="unfinished"></translation>
+        <translation>PIN geben</translation>
     </message>
     <message>
         <source>Change the PIN</source>
-        <translation type="unfinished"></translation>
+        <translation>PIN ändern</translation>
     </message>
     <message>
         <source>PIN forgotten</source>
-        <translation type="unfinished"></translation>
+        <translation>PIN vergessen</translation>
     </message>
     <message>
         <source>End the key</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlüssel beenden</translation>
     </message>
     <message>
         <source>Make a new key</source>
-        <translation type="unfinished"></translation>
+        <translation>Neuen Schlüssel anlegen</translation>
     </message>
 </context>
 <context>
     <name>shimwright::workshop::PinCard</name>
     <message>
         <source>First PIN of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Erste PIN von %1</translation>
     </message>
     <message>
         <source>Another PIN for %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Andere PIN für %1</translation>
     </message>
     <message>
         <source>%1 has forgotten the PIN</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 hat die PIN vergessen</translation>
     </message>
     <message>
         <source>End the key of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlüssel von %1 beenden</translation>
     </message>
     <message>
         <source>It is asked for nothing but signing. Who knows it signs in this name.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sie wird nur zum Unterschreiben verlangt. Wer sie kennt, unterschreibt in diesem Namen.</translation>
     </message>
     <message>
         <source>The key stays the same, and so does everything it signed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Schlüssel bleibt derselbe, und alles, was er unterschrieben hat.</translation>
     </message>
     <message>
         <source>A new key is made. What the old one signed stays valid; it signs nothing any more, and no PIN opens it again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein neuer Schlüssel entsteht. Was der alte unterschrieben hat, gilt weiter; er unterschreibt nichts mehr, und keine PIN öffnet ihn wieder.</translation>
     </message>
     <message>
-        <source>For a key that others may know. What it signed before that day stays valid, what it signs from then on does not. This cannot be taken back; to sign again, say afterwards that the PIN was forgotten.</source>
-        <translation type="unfinished"></translation>
+        <source>For a key that others may know. What it signed before that day stays valid, what it signs from then on does not. This cannot be taken back; to sign again, make a new key afterwards.</source>
+        <translation>Für einen Schlüssel, den andere kennen könnten. Was er vor diesem Tag unterschrieben hat, gilt weiter; was er von da an unterschreibt, gilt nicht. Das lässt sich nicht zurücknehmen; um wieder zu unterschreiben, danach einen neuen Schlüssel anlegen.</translation>
     </message>
     <message>
         <source>End the key</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlüssel beenden</translation>
     </message>
     <message>
         <source>Keep</source>
-        <translation type="unfinished">Speichern</translation>
+        <translation>Speichern</translation>
     </message>
     <message>
         <source>The PIN of now</source>
-        <translation type="unfinished"></translation>
+        <translation>Die jetzige PIN</translation>
     </message>
     <message>
         <source>No longer valid from (year-month-day)</source>
-        <translation type="unfinished"></translation>
+        <translation>Gilt nicht mehr ab (Jahr-Monat-Tag)</translation>
     </message>
     <message>
         <source>New PIN, 4 to 12 digits</source>
-        <translation type="unfinished"></translation>
+        <translation>Neue PIN, 4 bis 12 Ziffern</translation>
     </message>
     <message>
         <source>The same once more</source>
-        <translation type="unfinished">Noch einmal dieselbe</translation>
+        <translation>Noch einmal dieselbe</translation>
     </message>
     <message>
         <source>The two new PINs differ: type both again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die beiden neuen PINs unterscheiden sich: beide noch einmal eingeben.</translation>
     </message>
 </context>
 <context>
@@ -8194,6 +8194,14 @@
     <message>
         <source>The store could not be brought to version {0} and stays as it was; see that its disk has room and may be written to, then open it again.</source>
         <translation>Der Datenbestand ließ sich nicht auf Version {0} bringen und bleibt, wie er war; dafür sorgen, dass auf seiner Platte Platz ist und geschrieben werden darf, dann wieder öffnen.</translation>
+    </message>
+    <message>
+        <source>This file cannot be read; choose it again.</source>
+        <translation>Diese Datei ist nicht lesbar; noch einmal wählen.</translation>
+    </message>
+    <message>
+        <source>This file is larger than 64 MiB: it is no signed record.</source>
+        <translation>Diese Datei ist größer als 64 MiB: sie ist kein unterschriebenes Protokoll.</translation>
     </message>
 </context>
 <context>

@@ -1010,7 +1010,7 @@
     </message>
     <message>
         <source>Name a signed file, or a store and a job or a code: see its --help.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nommer un fichier signé, ou une base et une intervention ou un code&#xa0;: voir --help.</translation>
     </message>
 </context>
 <context>
@@ -1551,7 +1551,7 @@
     </message>
     <message>
         <source>Slip of job %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Fiche de relève de l’intervention %1</translation>
     </message>
     <message>
         <source>Save the measurements</source>
@@ -2832,111 +2832,111 @@
     </message>
     <message>
         <source>Its file is missing or was changed, and is not shown.</source>
-        <translation type="unfinished"></translation>
+        <translation>Son fichier manque ou a été modifié, et n’est pas montré.</translation>
     </message>
     <message>
         <source>Photos</source>
-        <translation type="unfinished"></translation>
+        <translation>Photos</translation>
     </message>
     <message>
         <source>{0} mm, {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} mm, {1}</translation>
     </message>
     <message>
         <source>{0} × {1}, {2}</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} × {1}, {2}</translation>
     </message>
     <message>
         <source>Finished: nothing is left to do but to seal the record.</source>
-        <translation type="unfinished"></translation>
+        <translation>Terminé&#xa0;: il ne reste qu’à sceller le rapport.</translation>
     </message>
     <message>
         <source>In work.</source>
-        <translation type="unfinished"></translation>
+        <translation>En cours.</translation>
     </message>
     <message>
         <source>Parked, waiting for {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>En attente de {0}.</translation>
     </message>
     <message>
         <source>Parked, waiting for {0}, due {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>En attente de {0}, prévu le {1}.</translation>
     </message>
     <message>
         <source>At the bench: {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>À l’établi&#xa0;: {0}.</translation>
     </message>
     <message>
         <source>Last: {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Dernière entrée&#xa0;: {0}</translation>
     </message>
     <message>
         <source>{0}: {1}{2}</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}&#xa0;: {1}{2}</translation>
     </message>
     <message>
         <source>no shim chosen</source>
-        <translation type="unfinished"></translation>
+        <translation>aucune cale choisie</translation>
     </message>
     <message>
         <source>shim {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>cale {0}</translation>
     </message>
     <message>
         <source>float not measured yet</source>
-        <translation type="unfinished"></translation>
+        <translation>jeu pas encore mesuré</translation>
     </message>
     <message>
         <source>float {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>jeu {0}</translation>
     </message>
     <message>
         <source>{0} bearing, {1} disc: {2}, {3}</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} butée, {1} disque&#xa0;: {2}, {3}</translation>
     </message>
     <message>
         <source>Next shift</source>
-        <translation type="unfinished"></translation>
+        <translation>Équipe suivante</translation>
     </message>
     <message>
         <source>gearbox {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>boîte {0}</translation>
     </message>
     <message>
         <source>assembly {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>montage {0}</translation>
     </message>
     <message>
         <source>Next</source>
-        <translation type="unfinished">Suivant</translation>
+        <translation>Ensuite</translation>
     </message>
     <message>
         <source>Look again first: it may have moved</source>
-        <translation type="unfinished"></translation>
+        <translation>Vérifier d’abord&#xa0;: cela a pu bouger</translation>
     </message>
     <message>
         <source>To decide</source>
-        <translation type="unfinished"></translation>
+        <translation>À décider</translation>
     </message>
     <message>
         <source>How it stands</source>
-        <translation type="unfinished"></translation>
+        <translation>Où cela en est</translation>
     </message>
     <message>
         <source>In the gearbox now</source>
-        <translation type="unfinished"></translation>
+        <translation>Dans la boîte à présent</translation>
     </message>
     <message>
         <source>Parts still to renew</source>
-        <translation type="unfinished"></translation>
+        <translation>Pièces encore à remplacer</translation>
     </message>
     <message>
         <source>Notes</source>
-        <translation type="unfinished"></translation>
+        <translation>Notes</translation>
     </message>
     <message>
         <source>This slip is no record: what counts stands in the job. Read the cautions of a step there before going on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cette fiche n’est pas un rapport&#xa0;: ce qui vaut est dans l’intervention. Y lire les mises en garde de l’étape avant de continuer.</translation>
     </message>
     <message>
         <source>Pack {0}, {1}: {2} mm final in job {3}, {4} mm as found in job {5} after {6} km.</source>
@@ -5266,31 +5266,31 @@
     <name>shimwright::past::CodeCard</name>
     <message>
         <source>Whole and ours: sealed by %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Intact et de chez nous&#xa0;: scellé par %1.</translation>
     </message>
     <message>
         <source>Whole, but the key of %1 is marked as no longer valid.</source>
-        <translation type="unfinished"></translation>
+        <translation>Intact, mais la clé de %1 n’est plus valable.</translation>
     </message>
     <message>
         <source>Whole, but sealed with a key that this workshop does not know.</source>
-        <translation type="unfinished"></translation>
+        <translation>Intact, mais scellé avec une clé que cet atelier ne connaît pas.</translation>
     </message>
     <message>
         <source>no shim</source>
-        <translation type="unfinished">aucune cale</translation>
+        <translation>aucune cale</translation>
     </message>
     <message>
         <source>shim %1, float not measured</source>
-        <translation type="unfinished"></translation>
+        <translation>cale %1, jeu non mesuré</translation>
     </message>
     <message>
         <source>shim %1, float %2</source>
-        <translation type="unfinished"></translation>
+        <translation>cale %1, jeu %2</translation>
     </message>
     <message>
         <source>Hold the paper beside it: a number that differs there was altered.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tenir le papier à côté&#xa0;: un nombre qui y diffère a été modifié.</translation>
     </message>
     <message>
         <source>Vehicle</source>
@@ -5302,15 +5302,15 @@
     </message>
     <message>
         <source>Lower disc, large bearing</source>
-        <translation type="unfinished"></translation>
+        <translation>Disque inférieur, grande butée</translation>
     </message>
     <message>
         <source>Upper disc, small bearing</source>
-        <translation type="unfinished"></translation>
+        <translation>Disque supérieur, petite butée</translation>
     </message>
     <message>
         <source>Seal</source>
-        <translation type="unfinished"></translation>
+        <translation>Sceau</translation>
     </message>
 </context>
 <context>
@@ -5628,19 +5628,19 @@
     </message>
     <message>
         <source>Choose a signed record</source>
-        <translation type="unfinished"></translation>
+        <translation>Choisir un rapport signé</translation>
     </message>
     <message>
         <source>Signed records (*.signed.json)</source>
-        <translation type="unfinished"></translation>
+        <translation>Rapports signés (*.signed.json)</translation>
     </message>
     <message>
         <source>Check a signed file</source>
-        <translation type="unfinished"></translation>
+        <translation>Vérifier un fichier signé</translation>
     </message>
     <message>
         <source>End or any part of a VIN, plate, job number, customer reference or serial; or scan the code of a record.</source>
-        <translation type="unfinished"></translation>
+        <translation>Fin ou partie d’un VIN, d’une immatriculation, d’un numéro d’intervention, d’une référence client ou de série&#xa0;; ou lire le code d’un rapport.</translation>
     </message>
     <message>
         <source>%1: the first %2 of %3 jobs</source>
@@ -5652,11 +5652,11 @@
     </message>
     <message>
         <source>This does not hold:</source>
-        <translation type="unfinished"></translation>
+        <translation>Ceci ne résiste pas à la vérification&#xa0;:</translation>
     </message>
     <message>
         <source>What was signed</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qui a été signé</translation>
     </message>
     <message>
         <source>Vehicle</source>
@@ -5735,11 +5735,11 @@
     </message>
     <message>
         <source>With photos</source>
-        <translation type="unfinished"></translation>
+        <translation>Avec photos</translation>
     </message>
     <message>
         <source>Slip for the next shift</source>
-        <translation type="unfinished"></translation>
+        <translation>Fiche de relève</translation>
     </message>
 </context>
 <context>
@@ -6985,11 +6985,11 @@
     </message>
     <message>
         <source>The key of %1 is ended.</source>
-        <translation type="unfinished"></translation>
+        <translation>La clé de %1 est close.</translation>
     </message>
     <message>
         <source>Kept: %1 signs with the new PIN from now on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Enregistré&#xa0;: %1 signe désormais avec le nouveau code.</translation>
     </message>
 </context>
 <context>
@@ -7099,90 +7099,90 @@
     </message>
     <message>
         <source>key ended</source>
-        <translation type="unfinished"></translation>
+        <translation>clé close</translation>
     </message>
     <message>
         <source>Give a PIN</source>
-        <translation type="unfinished"></translation>
+        <translation>Donner un code PIN</translation>
     </message>
     <message>
         <source>Change the PIN</source>
-        <translation type="unfinished"></translation>
+        <translation>Changer le code PIN</translation>
     </message>
     <message>
         <source>PIN forgotten</source>
-        <translation type="unfinished"></translation>
+        <translation>Code PIN oublié</translation>
     </message>
     <message>
         <source>End the key</source>
-        <translation type="unfinished"></translation>
+        <translation>Clore la clé</translation>
     </message>
     <message>
         <source>Make a new key</source>
-        <translation type="unfinished"></translation>
+        <translation>Créer une nouvelle clé</translation>
     </message>
 </context>
 <context>
     <name>shimwright::workshop::PinCard</name>
     <message>
         <source>First PIN of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Premier code PIN de %1</translation>
     </message>
     <message>
         <source>Another PIN for %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Autre code PIN pour %1</translation>
     </message>
     <message>
         <source>%1 has forgotten the PIN</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 a oublié le code PIN</translation>
     </message>
     <message>
         <source>End the key of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Clore la clé de %1</translation>
     </message>
     <message>
         <source>It is asked for nothing but signing. Who knows it signs in this name.</source>
-        <translation type="unfinished"></translation>
+        <translation>Il n’est demandé que pour signer. Qui le connaît signe en ce nom.</translation>
     </message>
     <message>
         <source>The key stays the same, and so does everything it signed.</source>
-        <translation type="unfinished"></translation>
+        <translation>La clé reste la même, et tout ce qu’elle a signé aussi.</translation>
     </message>
     <message>
         <source>A new key is made. What the old one signed stays valid; it signs nothing any more, and no PIN opens it again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Une nouvelle clé est créée. Ce que l’ancienne a signé reste valable&#xa0;; elle ne signe plus rien, et aucun code ne l’ouvre plus.</translation>
     </message>
     <message>
-        <source>For a key that others may know. What it signed before that day stays valid, what it signs from then on does not. This cannot be taken back; to sign again, say afterwards that the PIN was forgotten.</source>
-        <translation type="unfinished"></translation>
+        <source>For a key that others may know. What it signed before that day stays valid, what it signs from then on does not. This cannot be taken back; to sign again, make a new key afterwards.</source>
+        <translation>Pour une clé que d’autres peuvent connaître. Ce qu’elle a signé avant ce jour reste valable, ce qu’elle signe ensuite ne l’est pas. Cela ne peut être annulé&#xa0;; pour signer de nouveau, créer ensuite une nouvelle clé.</translation>
     </message>
     <message>
         <source>End the key</source>
-        <translation type="unfinished"></translation>
+        <translation>Clore la clé</translation>
     </message>
     <message>
         <source>Keep</source>
-        <translation type="unfinished">Enregistrer</translation>
+        <translation>Enregistrer</translation>
     </message>
     <message>
         <source>The PIN of now</source>
-        <translation type="unfinished"></translation>
+        <translation>Le code PIN actuel</translation>
     </message>
     <message>
         <source>No longer valid from (year-month-day)</source>
-        <translation type="unfinished"></translation>
+        <translation>Plus valable à partir du (année-mois-jour)</translation>
     </message>
     <message>
         <source>New PIN, 4 to 12 digits</source>
-        <translation type="unfinished"></translation>
+        <translation>Nouveau code PIN, 4 à 12 chiffres</translation>
     </message>
     <message>
         <source>The same once more</source>
-        <translation type="unfinished">Le même encore une fois</translation>
+        <translation>Le même encore une fois</translation>
     </message>
     <message>
         <source>The two new PINs differ: type both again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Les deux nouveaux codes diffèrent&#xa0;: saisir les deux à nouveau.</translation>
     </message>
 </context>
 <context>
@@ -8194,6 +8194,14 @@
     <message>
         <source>The store could not be brought to version {0} and stays as it was; see that its disk has room and may be written to, then open it again.</source>
         <translation>La base n’a pas pu être portée à la version {0} et reste comme elle était&#xa0;; veiller à ce que son disque ait de la place et soit accessible en écriture, puis l’ouvrir à nouveau.</translation>
+    </message>
+    <message>
+        <source>This file cannot be read; choose it again.</source>
+        <translation>Ce fichier ne peut être lu&#xa0;; le choisir à nouveau.</translation>
+    </message>
+    <message>
+        <source>This file is larger than 64 MiB: it is no signed record.</source>
+        <translation>Ce fichier dépasse 64 Mio&#xa0;: ce n’est pas un rapport signé.</translation>
     </message>
 </context>
 <context>

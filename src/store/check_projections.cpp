@@ -5,6 +5,7 @@
 #include "check_parts.h"
 #include "job_row.h"
 #include "projections.h"
+#include "schema.h"
 #include "search_terms.h"
 #include "search_text.h"
 #include "shimwright/job/evolve.h"

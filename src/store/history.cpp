@@ -17,7 +17,7 @@ using ByJob = std::map<std::string, ByAssembly>;
 
 // A second assembly is what a pair is made of. The latest sixty jobs that had one say as much as all ever did, and no
 // reading waits longer because a workshop is old. A job from elsewhere was measured with gauges and shims of elsewhere.
-#define SHIMWRIGHT_LATEST_WITH_PAIRS \
+#define SHIMWRIGHT_LATEST_WITH_PAIRS                                                                                  \
   "(SELECT id FROM job WHERE gearbox = ? AND assembly >= 2 AND NOT EXISTS (SELECT 1 FROM register_change AS arrival " \
   "WHERE arrival.register = 'job' AND arrival.item = job.id) ORDER BY opened_at_ms DESC LIMIT 60) AS latest"
 

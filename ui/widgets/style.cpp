@@ -82,12 +82,20 @@ QString style_sheet_for(const Colours& colours) {
   }
   QString sheet = QString::fromUtf8(file.readAll());
   // Longer names first, so that none is taken for the beginning of another.
-  const std::vector<std::pair<const char*, QColor>> names{
-      {"@amber_edge", colours.amber_edge}, {"@amber_wash", colours.amber_wash}, {"@amber", colours.amber},
-      {"@on_blue", colours.on_blue},       {"@ground", colours.ground},         {"@bar", colours.bar},
-      {"@card", colours.card},             {"@text", colours.text},             {"@soft", colours.soft},
-      {"@edge", colours.edge},             {"@line", colours.line},             {"@blue", colours.blue},
-      {"@wash", colours.wash},             {"@brick", colours.brick}};
+  const std::vector<std::pair<const char*, QColor>> names{{"@amber_edge", colours.amber_edge},
+                                                          {"@amber_wash", colours.amber_wash},
+                                                          {"@amber", colours.amber},
+                                                          {"@on_blue", colours.on_blue},
+                                                          {"@ground", colours.ground},
+                                                          {"@bar", colours.bar},
+                                                          {"@card", colours.card},
+                                                          {"@text", colours.text},
+                                                          {"@soft", colours.soft},
+                                                          {"@edge", colours.edge},
+                                                          {"@line", colours.line},
+                                                          {"@blue", colours.blue},
+                                                          {"@wash", colours.wash},
+                                                          {"@brick", colours.brick}};
   for (const auto& [name, colour] : names) {
     sheet.replace(QLatin1String(name), colour.name());
   }
@@ -103,7 +111,8 @@ const Colours& colours_of(Scheme scheme) {
 }
 
 const Colours& colours_of(const QWidget& widget) {
-  const bool dark = widget.palette().color(QPalette::Window).lightness() < widget.palette().color(QPalette::WindowText).lightness();
+  const bool dark =
+      widget.palette().color(QPalette::Window).lightness() < widget.palette().color(QPalette::WindowText).lightness();
   return colours_of(dark ? Scheme::dark : Scheme::light);
 }
 

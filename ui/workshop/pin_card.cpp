@@ -42,7 +42,7 @@ QString pin_consequence(PinAct act) {
   return PinCard::tr(
       "For a key that others may know. What it signed before that day stays valid, what it signs from then on does "
       "not. "
-      "This cannot be taken back; to sign again, say afterwards that the PIN was forgotten.");
+      "This cannot be taken back; to sign again, make a new key afterwards.");
 }
 
 }  // namespace

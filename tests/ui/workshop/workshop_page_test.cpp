@@ -45,12 +45,9 @@ TEST_CASE("the sections are gone through with arrows and opened with Enter") {
 
 TEST_CASE("each section shows its own") {
   PageBench bench;
-  const std::vector<std::pair<const char*, const char*>> sections{{"section-people", "People"},
-                                                                  {"section-instruments", "Instruments"},
-                                                                  {"section-trays", "large D7"},
-                                                                  {"section-own", "This workshop"},
-                                                                  {"section-data", "Back to a backup"},
-                                                                  {"section-spec-sheets", "D7, issue 3"}};
+  const std::vector<std::pair<const char*, const char*>> sections{
+      {"section-people", "People"},     {"section-instruments", "Instruments"}, {"section-trays", "large D7"},
+      {"section-own", "This workshop"}, {"section-data", "Back to a backup"},   {"section-spec-sheets", "D7, issue 3"}};
   for (const auto& [name, text] : sections) {
     QTest::mouseClick(bench.button(name), Qt::LeftButton);
     INFO(name);

@@ -26,13 +26,13 @@ struct Document {
 
 [[nodiscard]] Document document_of(const record::Record& record, record::PaperSize paper, const Fonts& fonts);
 
-/// Writes a document as a PDF page by page, as write_pdf() does in one go. The file appears under its name with finish();
-/// given up before, it leaves nothing behind, and an older file of that name as it was.
+/// Writes a document as a PDF page by page, as write_pdf() does in one go. The file appears under its name with
+/// finish(); given up before, it leaves nothing behind, and an older file of that name as it was.
 class PdfWriting {
  public:
   /// The fonts must outlive it. Code: `cannot_write`.
-  [[nodiscard]] static Result<std::unique_ptr<PdfWriting>> begin(Document document, const std::string& path, record::PaperSize paper,
-                                                                 const Fonts& fonts);
+  [[nodiscard]] static Result<std::unique_ptr<PdfWriting>> begin(Document document, const std::string& path,
+                                                                 record::PaperSize paper, const Fonts& fonts);
   ~PdfWriting();
   PdfWriting(const PdfWriting&) = delete;
   PdfWriting& operator=(const PdfWriting&) = delete;

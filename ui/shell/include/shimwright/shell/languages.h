@@ -23,8 +23,9 @@ struct Language {
                                         const QStringList& wanted = QLocale::system().uiLanguages(),
                                         const QString& folder = QStringLiteral(":/shimwright/translations"));
 
-/// The window speaks a language as long as this lives: its own sentences, those of the toolkit where its translations are
-/// installed, the names of the months, and the texts of the sheets. English for what is not there. Then it is as before.
+/// The window speaks a language as long as this lives: its own sentences, those of the toolkit where its translations
+/// are installed, the names of the months, and the texts of the sheets. English for what is not there. Then it is as
+/// before.
 class Spoken {
  public:
   explicit Spoken(const QString& code, const QString& folder = QStringLiteral(":/shimwright/translations"));
