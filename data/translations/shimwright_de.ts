@@ -5738,8 +5738,8 @@
         <translation>Mit Fotos</translation>
     </message>
     <message>
-        <source>Slip for the next shift</source>
-        <translation>Zettel für die nächste Schicht</translation>
+        <source>Shift slip</source>
+        <translation>Schichtzettel</translation>
     </message>
 </context>
 <context>

@@ -4099,7 +4099,7 @@
     </message>
     <message>
         <source>Depth, place %1</source>
-        <translation>Profondeur, endroit %1</translation>
+        <translation>Profondeur %1</translation>
     </message>
     <message>
         <source>Type each value and press Enter; the sum follows.</source>
@@ -5738,7 +5738,7 @@
         <translation>Avec photos</translation>
     </message>
     <message>
-        <source>Slip for the next shift</source>
+        <source>Shift slip</source>
         <translation>Fiche de relève</translation>
     </message>
 </context>

@@ -33,6 +33,9 @@ tl::unexpected<Error> another_type(const std::string& place) {
 /// What a member has to be by its name; `in` is the name of what holds it.
 bool is_as_in_a_sheet(std::string_view in, std::string_view key, const json::Value& value) {
   const bool group = value.object() != nullptr;
+  if (in == "equals") {
+    return true;  // its channel is named, not described
+  }
   if (is_one_of(in, row_keys) || is_one_of(key, text_keys) || is_one_of(key, row_keys) || is_one_of(key, group_keys)) {
     return group;
   }

@@ -44,7 +44,7 @@ class Rescue(Bench):
         missing = json.loads(out[0])["missing"]
         after = sum(map(len, whole.values())) - sum(map(len, self.backed.values()))
         self.assertEqual((status, missing), (0, {"jobs": 1, "entries": after}))
-        self.assertIn(f"{after} entries in 1 jobs came after it and would be missing", err[0])
+        self.assertIn(f"Entries that came after it and would be missing: {after}, of so many jobs: 1", err[0])
 
     def test_it_puts_the_backup_back_and_keeps_the_damaged_store(self):
         for number in (1, 2):

@@ -65,7 +65,7 @@ TEST_CASE("the blank paper is in one language: the words of the sheet and those 
     INFO(step->id);
     CHECK(has(pages, step->title.by_language.at("de")));
   }
-  for (const char* words : {" (hold point)", "Caution: ", "In order / not", "Spot 1: rest", "Shim ________ tight",
+  for (const char* words : {" (hold point)", "Caution: ", "In order / not", "Spot 1: rest", "Shim taken ____",
                             "Depths ____", "Attempts ____", "Name ____", "Job ____", "DEMONSTRATION VALUES"}) {
     INFO(words);
     CHECK(times(pages, words) > 0);

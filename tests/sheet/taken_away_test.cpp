@@ -69,16 +69,16 @@ TEST_CASE("a caution in other words is another caution in any language; one more
   const JobSheet before = shipped_sheet();
   JobSheet after = before;
   Caution& caution = step_of(after, "road-test-before").cautions.front();
-  caution.hazard.by_language["de"] = "Das Fahrzeug kann stehen bleiben.";
+  caution.hazard.by_language["it"] = "Il veicolo può fermarsi.";
   CHECK(taken_away(before, after).empty());
-  const JobSheet in_german = after;
-  for (const char* words : {"Das Fahrzeug kann langsam werden.", ""}) {
-    JobSheet weaker = in_german;
+  const JobSheet in_italian = after;
+  for (const char* words : {"Il veicolo può rallentare.", ""}) {
+    JobSheet weaker = in_italian;
     auto& said = step_of(weaker, "road-test-before").cautions.front().hazard.by_language;
-    said["de"] = words;
-    CHECK(taken_away(in_german, weaker).size() == 1);
-    said.erase("de");
-    CHECK(taken_away(in_german, weaker).size() == 1);
+    said["it"] = words;
+    CHECK(taken_away(in_italian, weaker).size() == 1);
+    said.erase("it");
+    CHECK(taken_away(in_italian, weaker).size() == 1);
   }
   caution.precaution.by_language["en"] = "Drive with care.";
   const auto lost = taken_away(before, after);

@@ -17,7 +17,7 @@ const std::set<std::string>& optional_names() {
   static const std::set<std::string> names{
       "text",           "cautions", "hold_point", "again", "unproven_until", "may_be_not_required", "only_for",
       "role",           "shows",    "accepted",   "limit", "equals",         "instrument",          "signed_value",
-      "attempts_limit", "least",    "de"};
+      "attempts_limit", "least",    "de",         "fr"};
   return names;
 }
 

@@ -58,7 +58,7 @@ TEST_CASE("a store whose tables are others is not opened, and answers at once") 
   QElapsedTimer since;
   since.start();
   const Codes refused = {"store_damaged", "store_damaged"};
-  for (const char* table : {"job", "store", "person", "register_change", "search_gram"}) {
+  for (const char* table : {"job", "store", "person", "register_change", "search_suffix"}) {
     const QByteArray name(table);
     CHECK(codes_after("DROP TABLE " + name + "; CREATE VIEW " + name + " " + endless_view) == refused);
     CHECK(codes_after("DROP TABLE " + name) == refused);

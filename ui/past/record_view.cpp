@@ -125,7 +125,7 @@ QWidget* RecordView::bar() {
   photos_ = button(tr("With photos"), "button-photos", Kind::plain);
   photos_->setCheckable(true);
   connect(photos_, &QAbstractButton::toggled, this, &RecordView::show_photos);
-  slip_ = button(tr("Slip for the next shift"), "button-slip", Kind::plain);
+  slip_ = button(tr("Shift slip"), "button-slip", Kind::plain);
   connect(slip_, &QAbstractButton::clicked, this, &RecordView::print_slip);
   print_ = button(tr("Print"), "button-print", Kind::plain);
   connect(print_, &QAbstractButton::clicked, this, &RecordView::print);

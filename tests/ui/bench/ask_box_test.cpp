@@ -146,5 +146,6 @@ TEST_CASE("what can be picked is of one width, whatever it says") {
     CHECK(std::abs(asked.part<widgets::Button>(name)->width() - width) <= 1);
   }
   asked.box->ask_pick("Nothing to pick", {});
+  QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
   CHECK(asked.part<widgets::Button>("button-ask-no")->accessibleName() == "Close");
 }

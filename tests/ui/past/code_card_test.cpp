@@ -48,7 +48,7 @@ struct ScanBench {
   }
   [[nodiscard]] QString text(const char* name) const {
     auto* label = page->findChild<QLabel*>(name);
-    return label == nullptr || !label->isVisible() ? QString() : label->text();
+    return label == nullptr || !label->isVisible() ? QString() : label->text().replace(QChar::Nbsp, ' ');
   }
   [[nodiscard]] QAbstractButton* row() const {
     for (QAbstractButton* each : page->findChildren<QAbstractButton*>()) {

@@ -200,7 +200,7 @@ TEST_CASE("the wear of a pack that was fitted here and found again is told in pl
   for (const auto* each : page.findChildren<QLabel*>()) {
     said << each->text();
   }
-  const QString all = said.join('\n');
+  const QString all = said.join('\n').replace(QChar::Nbsp, ' ');
   CHECK(
       all.contains("Pack 22-0931, upper disc: 0.502 mm final in job 1588, 0.667 mm as found in job 2041 after "
                    "33250 km. That is 0.165 mm more"));

@@ -33,5 +33,5 @@ TEST_CASE("every place has its page") {
       CHECK(page.heading().demonstration);
     }
   }
-  CHECK(names.size() == 6);
+  CHECK(names.size() == 7);
 }

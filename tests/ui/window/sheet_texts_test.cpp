@@ -7,14 +7,16 @@
 #include <QJsonObject>
 #include <QLabel>
 #include <QLineEdit>
+#include <QRegularExpression>
 #include <QSet>
 #include <catch2/catch.hpp>
 #include <map>
 #include <set>
+#include <vector>
 
 #include "bench_window.h"
 #include "cut_texts.h"
-#include "shimwright/record/hash.h"
+#include "shimwright/job/codec.h"
 #include "shimwright/shell/languages.h"
 
 using namespace shimwright;
@@ -104,13 +106,10 @@ class EnglishLeft {
   QSet<QString> found_;
 };
 
-/// But for ids and times.
-std::string hash_of_entries(test::UiBench& rig) {
-  std::map<std::string, std::string> initials;
-  for (const store::Person& each : rig.workbench().persons()) {
-    initials[each.id] = each.initials;
-  }
-  return record::fold_hash(rig.workbench().state().entries, initials);
+/// Ids and what is salted differ from one store to the next. A reason is in the language of who gives it.
+std::string without_ids(const std::string& bytes) {
+  static const QRegularExpression drawn(R"([0-9a-f]{64}|[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}|"reason":"[^"]*")");
+  return QString::fromStdString(bytes).replace(drawn, "drawn").toStdString();
 }
 
 void look_at_every_step(const QString& language, const std::string& script) {
@@ -128,6 +127,8 @@ void look_at_every_step(const QString& language, const std::string& script) {
       continue;
     }
     page->show_step(step->id);
+    QCoreApplication::processEvents();  // what was laid anew has its size in the next turn
+    QCoreApplication::processEvents();
     english.look_at(bench.window(), step->id);
     for (const QString& cut : test::cut_texts(bench.window())) {
       FAIL_CHECK(step->id << ": " << cut.toStdString());
@@ -146,7 +147,7 @@ void look_at_every_step(const QString& language, const std::string& script) {
 
 TEST_CASE("a whole job in German and in French shows no text of its sheets in English, and its entries are the same") {
   const std::string script = "02-bearing-not-home";
-  std::set<std::string> hashes;
+  std::vector<std::vector<std::string>> said;
   for (const char* language : {"de", "fr"}) {
     INFO(language);
     const shell::Spoken spoken(QString::fromLatin1(language));
@@ -160,9 +161,15 @@ TEST_CASE("a whole job in German and in French shows no text of its sheets in En
       }
     });
     CHECK(bench.rig().workbench().state().opened->language == "en");
-    hashes.insert(hash_of_entries(bench.rig()));
+    said.emplace_back();
+    for (const job::Entry& each : bench.rig().workbench().state().entries) {
+      said.back().push_back(without_ids(job::encode(each.body).bytes));
+    }
   }
-  CHECK(hashes.size() == 1);
+  REQUIRE(said[0].size() == said[1].size());
+  for (std::size_t at = 0; at < said[0].size(); ++at) {
+    CHECK(said[0][at] == said[1][at]);
+  }
 }
 
 TEST_CASE("every step by gauge and by depth is shown whole in German and in French, with its cautions") {
