@@ -97,9 +97,23 @@ std::string shipped_json(SheetKind kind) {
   return shipped_file(kind == SheetKind::spec_sheet ? "specs/D7-2.json" : "sheets/dry-pack-renewal.json");
 }
 
-/// The shipped sheet, of a job sheet the first step of each kind.
+/// One language goes the ways of all.
+void keep_english(Json& value) {
+  if (value.is_object() && value.contains("en")) {
+    value.erase("de");
+    value.erase("fr");
+  }
+  for (Json& each : value) {
+    if (each.is_structured()) {
+      keep_english(each);
+    }
+  }
+}
+
+/// The shipped sheet in English, of a job sheet the first step of each kind.
 Json good_sheet(SheetKind kind) {
   Json sheet = Json::parse(shipped_json(kind));
+  keep_english(sheet);
   if (kind == SheetKind::spec_sheet) {
     return sheet;
   }
@@ -124,11 +138,13 @@ TEST_CASE("whatever stands wherever in a sheet, its form is drawn, its faults ar
   const Json good = good_sheet(kind);
   const auto ways = ways_into(good);
   REQUIRE(ways.size() >= 50);
-  for (const Way& way : ways) {
+  // Two of the values at each place, others at the next: all of them at all places take minutes.
+  for (std::size_t index = 0; index < ways.size(); ++index) {
+    const Way& way = ways[index];
     INFO(way.to_string());
-    for (const Json& other : others()) {
+    for (const std::size_t which : {index, index + 3}) {
       Json changed = good;
-      changed[way] = other;
+      changed[way] = others()[which % others().size()];
       const SheetDraft draft{kind, changed.dump()};
       go_through(draft, way.to_string());
       const auto taken = draft_of_file(kind, changed.dump());

@@ -78,7 +78,9 @@ void RecordView::build() {
   column->addWidget(state_line());
   if (ways_.seal.by) {
     seal_ = widgets::child_of<SealBox>(this, *store_, ways_.seal);
-    column->addWidget(seal_);
+    auto* beside = widgets::lay_in<QHBoxLayout>(column);
+    beside->setContentsMargins(16, 0, 16, 8);
+    beside->addWidget(seal_);
     connect(seal_, &SealBox::changed, this, [this] {
       just_sealed_ = true;
       show_pages();
