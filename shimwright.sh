@@ -14,7 +14,7 @@ readonly LONG_PACKAGES=(gcovr clazy)
 
 readonly LOGS=build/logs
 readonly TIDY=clang-tidy-16
-readonly TIDY_SECONDS=300
+readonly TIDY_SECONDS=240
 # Ten million executions, but of those that read files at most six hours each.
 readonly LONG_FUZZ_SECONDS=21600
 JOBS=$(nproc)

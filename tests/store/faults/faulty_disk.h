@@ -41,6 +41,8 @@ class FaultyDisk {
     left_ = 0;
     broken_ = false;
   }
+  /// How many calls the one that shall fail is still away.
+  [[nodiscard]] int still_to_come() const { return left_; }
   /// Whether a call has failed since fail_at().
   [[nodiscard]] bool has_failed() const { return has_failed_; }
 
