@@ -83,8 +83,8 @@ Result<ScannedCode> read_scanned_code(Store& store, std::string_view text) {
     return passed_on(keys);
   }
   ScannedCode scanned{std::move(code->values), KeyStanding::unknown, {}, std::nullopt};
-  if (*sealed) {
-    scanned.job = (*sealed)->job;
+  if (const std::optional<SealedHere>& here = *sealed; here) {
+    scanned.job = here->job;
   }
   const auto key = std::find_if(keys->begin(), keys->end(),
                                 [&](const PersonsKey& each) { return each.public_key == code->public_key; });
