@@ -120,7 +120,7 @@ void JobComparison::show_rows() {
   auto* fresh = child_of<QFrame>(this);
   widgets::set_part(fresh, "card");
   table_ = fresh;
-  layout()->replaceWidget(old, table_);
+  widgets::put_in_place_of(*layout(), old, table_);
   old->hide();
   old->deleteLater();
   const auto first = store::record_of(*store_, jobs_[first_.job].id);

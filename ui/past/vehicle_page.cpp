@@ -40,7 +40,7 @@ QWidget* fresh_in_place(QWidget* parent, QWidget* old, QLayout* layout) {
   auto* made = child_of<QFrame>(parent);
   widgets::set_part(made, "card");
   if (old != nullptr) {
-    layout->replaceWidget(old, made);
+    widgets::put_in_place_of(*layout, old, made);
     old->hide();
     old->deleteLater();
   } else {

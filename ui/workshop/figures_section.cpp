@@ -177,7 +177,7 @@ void FiguresSection::show_figures(const store::Figures& figures) {
   shown_ = child_of<QWidget>(this);
   shown_->setObjectName(QStringLiteral("figures-shown"));
   column_ = widgets::lay<QVBoxLayout>(shown_, 12);
-  layout()->replaceWidget(old, shown_);
+  widgets::put_in_place_of(*layout(), old, shown_);
   old->hide();
   old->deleteLater();
   show_months(figures);

@@ -34,4 +34,9 @@ template <class Layout>
   return owned;
 }
 
+/// Puts one widget in the place of another. The layout hands the place of the old one back, to whoever asked.
+inline void put_in_place_of(QLayout& layout, QWidget* old, QWidget* made) {
+  const std::unique_ptr<QLayoutItem> place(layout.replaceWidget(old, made));
+}
+
 }  // namespace shimwright::widgets
