@@ -1,5 +1,6 @@
 // A whole job on a disk that is full at every key that could store something: one sentence says so, what was typed
 // stays, and the same key does it once there is space.
+#include <sqlite3.h>
 #include <QLabel>
 #include <QLineEdit>
 #include <algorithm>
@@ -36,6 +37,7 @@ class OnFullDisk : public test::KeyTechnician {
   void twice_where_refused(const std::function<void()>& press) {
     const std::size_t before = entries();
     const QStringList typed = texts();
+    empty_log();
     disk_->fill();
     press();
     disk_->make_space();
@@ -52,6 +54,13 @@ class OnFullDisk : public test::KeyTechnician {
     CHECK(entries() > before);
   }
 
+  /// A log that was written into the store keeps its room on the disk, and the next entries fit into it.
+  void empty_log() {
+    sqlite3* store = nullptr;
+    REQUIRE(sqlite3_open(bench_->rig().store().path().c_str(), &store) == SQLITE_OK);
+    sqlite3_exec(store, "PRAGMA wal_checkpoint(TRUNCATE)", nullptr, nullptr, nullptr);
+    sqlite3_close(store);
+  }
   [[nodiscard]] std::size_t entries() {
     return bench_->rig().workbench().has_job() ? bench_->rig().workbench().state().entries.size() : 0;
   }
@@ -88,8 +97,7 @@ void do_on_full_disk(const std::string& script) {
   const job::JobState& done = bench.rig().workbench().state();
   test::check_as_replayed(done, script);
   INFO(technician.refused() << " keys refused, " << done.entries.size() << " entries");
-  // Where the log has room from an earlier entry, one more fits into it.
-  CHECK(technician.refused() > static_cast<int>(done.entries.size()) / 3);
+  CHECK(technician.refused() > static_cast<int>(done.entries.size()) / 2);
   const auto found = store::check(bench.rig().store());
   REQUIRE(found);
   CHECK(found->in_order());
