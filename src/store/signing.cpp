@@ -142,6 +142,19 @@ Result<std::vector<record::KnownKey>> known_keys(const Store& store) {
   return known;
 }
 
+SigningState signing_state(const std::vector<PersonsKey>& keys, const std::string& person, const std::string& iso_day) {
+  SigningState state = SigningState::no_key;
+  for (const PersonsKey& each : keys) {
+    if (each.person == person && each.has_pin) {
+      if (!each.invalid_from || *each.invalid_from > iso_day) {
+        return SigningState::signs;
+      }
+      state = SigningState::key_ended;
+    }
+  }
+  return state;
+}
+
 Result<void> set_pin(Store& store, const std::string& person, const record::Pin& pin, const By& by,
                      const SigningRules& rules) {
   if (auto may = may_write_keys(store); !may) {

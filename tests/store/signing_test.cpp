@@ -118,4 +118,15 @@ TEST_CASE("where the store is only looked at, no PIN is tried") {
   CHECK(code_of(end_key(bench.store(), "", "2026-11-30", by_mk())) == "look_only");
 }
 
+TEST_CASE("a person signs until the day the key ends, and with another key from then on") {
+  const std::vector<PersonsKey> keys{{"a", mk, 0, true, "2026-11-30"}, {"b", rt, 0, false, std::nullopt}};
+  CHECK(signing_state(keys, mk, "2026-11-29") == SigningState::signs);
+  CHECK(signing_state(keys, mk, "2026-11-30") == SigningState::key_ended);
+  CHECK(signing_state(keys, rt, "2026-11-30") == SigningState::no_key);
+  CHECK(signing_state({}, mk, "2026-11-30") == SigningState::no_key);
+  std::vector<PersonsKey> more = keys;
+  more.push_back({"c", mk, 1, true, std::nullopt});
+  CHECK(signing_state(more, mk, "2026-12-01") == SigningState::signs);
+}
+
 }  // namespace shimwright::store

@@ -92,17 +92,7 @@ void PeopleSection::show_list() {
 }
 
 SigningState PeopleSection::signing_of(const std::string& person) const {
-  const std::string today = job::iso_day_of(ways_.clock());
-  SigningState state = SigningState::no_key;
-  for (const store::PersonsKey& each : keys_) {
-    if (each.person == person && each.has_pin) {
-      if (!each.invalid_from || *each.invalid_from > today) {
-        return SigningState::signs;
-      }
-      state = SigningState::key_ended;
-    }
-  }
-  return state;
+  return store::signing_state(keys_, person, job::iso_day_of(ways_.clock()));
 }
 
 void PeopleSection::open(const store::Person& person, bool is_new) {

@@ -2,12 +2,12 @@
 
 #include "form_card.h"
 #include "pin_card.h"
+#include "shimwright/store/signing.h"
 #include "shimwright/store/types.h"
 
 namespace shimwright::workshop {
 
-/// Whether a person can sign.
-enum class SigningState { no_key, signs, key_ended };
+using store::SigningState;
 
 /// One person: name, initials, role, and the day they left. Who leaves keeps records and key.
 class PersonForm : public FormCard {

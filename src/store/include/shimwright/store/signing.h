@@ -36,6 +36,11 @@ struct PersonsKey {
 /// The same as record::check_keys() wants them.
 [[nodiscard]] Result<std::vector<record::KnownKey>> known_keys(const Store& store);
 
+/// Whether a person can sign on a day.
+enum class SigningState { no_key, signs, key_ended };
+[[nodiscard]] SigningState signing_state(const std::vector<PersonsKey>& keys, const std::string& person,
+                                         const std::string& iso_day);
+
 /// Gives a person a first PIN and with it a key. Codes: `bad_pin`, `has_pin` (change it, or say it is forgotten),
 /// `unknown_person`, those of Store.
 [[nodiscard]] Result<void> set_pin(Store& store, const std::string& person, const record::Pin& pin, const By& by,
