@@ -1439,6 +1439,10 @@
         <source>Not judged: the tray or an instrument has what nothing can be reckoned with, as two shims that measure alike, or an uncertainty or resolution of 0. Put it right in the workshop&apos;s lists, then measure once more.</source>
         <translation>Nicht bewertet: Mit dem Sortiment oder einem Messmittel lässt sich nicht rechnen, etwa zwei gleich dicke Passscheiben oder eine Unsicherheit oder Auflösung von 0. In den Listen der Werkstatt richtigstellen, dann noch einmal messen.</translation>
     </message>
+    <message>
+        <source>This has {0} characters, at most {1} are kept: say it in fewer.</source>
+        <translation>Das hat {0} Zeichen, höchstens {1} werden aufbewahrt: bitte kürzer fassen.</translation>
+    </message>
 </context>
 <context>
     <name>json</name>
@@ -8202,6 +8206,10 @@
     <message>
         <source>This file is larger than 64 MiB: it is no signed record.</source>
         <translation>Diese Datei ist größer als 64 MiB: sie ist kein unterschriebenes Protokoll.</translation>
+    </message>
+    <message>
+        <source>This is longer than a register keeps: say it in fewer words.</source>
+        <translation>Das ist länger, als ein Verzeichnis aufbewahrt: bitte kürzer fassen.</translation>
     </message>
 </context>
 <context>

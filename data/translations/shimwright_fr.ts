@@ -1439,6 +1439,10 @@
         <source>Not judged: the tray or an instrument has what nothing can be reckoned with, as two shims that measure alike, or an uncertainty or resolution of 0. Put it right in the workshop&apos;s lists, then measure once more.</source>
         <translation>Non évalué&#xa0;: l’assortiment ou un instrument a de quoi rendre tout calcul impossible, comme deux cales de même épaisseur, ou une incertitude ou une résolution de 0. Le corriger dans les listes de l’atelier, puis mesurer encore une fois.</translation>
     </message>
+    <message>
+        <source>This has {0} characters, at most {1} are kept: say it in fewer.</source>
+        <translation>Ce texte a {0} caractères, {1} au plus sont conservés : l’écrire plus court.</translation>
+    </message>
 </context>
 <context>
     <name>json</name>
@@ -8202,6 +8206,10 @@
     <message>
         <source>This file is larger than 64 MiB: it is no signed record.</source>
         <translation>Ce fichier dépasse 64 Mio&#xa0;: ce n’est pas un rapport signé.</translation>
+    </message>
+    <message>
+        <source>This is longer than a register keeps: say it in fewer words.</source>
+        <translation>C’est plus long que ce qu’un registre conserve : l’écrire plus court.</translation>
     </message>
 </context>
 <context>

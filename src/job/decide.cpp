@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "desk.h"
+#include "text_lengths.h"
 
 namespace shimwright::job {
 
@@ -103,6 +104,9 @@ void take_back_signature(const JobState& state, std::vector<EntryBody>& bodies) 
 Result<std::vector<Entry>> decide(const JobState& state, const Command& command, const Context& context) {
   if (auto takes = job_takes_commands(state, command, context); !takes) {
     return tl::make_unexpected(takes.error());
+  }
+  if (auto lengths = check_text_lengths(command); !lengths) {
+    return tl::make_unexpected(lengths.error());
   }
   const Desk desk{state, context};
   auto bodies = std::visit([&](const auto& each) { return decide_on(desk, each); }, command);

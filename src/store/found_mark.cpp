@@ -41,7 +41,7 @@ std::vector<std::size_t> differing(const std::u32string& part, const std::u32str
 std::optional<FoundMark> found_mark(const std::string& shown, const std::string& sought) {
   const Folded text = folded(shown);
   const std::u32string key = search_key(sought);
-  const Match matched = match(text.key, key, key.size() >= forgiven_from);
+  const Match matched = match(text.key, key, forgives(key));
   if (matched == Match::none || key.empty()) {
     return std::nullopt;
   }

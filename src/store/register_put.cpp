@@ -5,6 +5,24 @@
 
 namespace shimwright::store {
 
+namespace {
+
+/// In bytes: more than any name, address or source note of a register needs.
+constexpr std::size_t longest_text = 1000;
+
+Result<void> check_lengths(const RegisterItem& item) {
+  const nlohmann::json texts = item.body.flatten();
+  for (const auto& [place, value] : texts.items()) {
+    if (value.is_string() && value.get_ref<const std::string&>().size() > longest_text) {
+      return refuse("text_too_long", item.table + place,
+                    SHIMWRIGHT_TEXT("store", "This is longer than a register keeps: say it in fewer words."));
+    }
+  }
+  return {};
+}
+
+}  // namespace
+
 Result<void> put_item(Connection& connection, const RegisterItem& item, const By& by,
                       const std::function<Result<void>(Connection&)>& write) {
   if (!is_uuid(item.id)) {
@@ -13,6 +31,9 @@ Result<void> put_item(Connection& connection, const RegisterItem& item, const By
   }
   if (item.name.empty()) {
     return refuse("bad_item", item.table + "/name", SHIMWRIGHT_TEXT("store", "A name is needed; enter one."));
+  }
+  if (auto lengths = check_lengths(item); !lengths) {
+    return lengths;
   }
   if (connection.looks_only()) {
     return refuse("look_only", "",

@@ -56,7 +56,7 @@ Result<std::vector<MatchingTerm>> matching_of_all(Connection& connection, const 
   std::vector<MatchingTerm> matching;
   for (const Row& row : *rows) {
     const std::string text = text_in(row, 2);
-    const Match matched = match(QString::fromStdString(text).toStdU32String(), sought, sought.size() >= forgiven_from);
+    const Match matched = match(QString::fromStdString(text).toStdU32String(), sought, forgives(sought));
     if (matched != Match::none) {
       matching.push_back(
           {text_in(row, 0), place_named(text_in(row, 1)), text, matched == Match::exact, number_in(row, 3)});
@@ -79,7 +79,7 @@ Result<std::vector<MatchingTerm>> matching_terms(Connection& connection, const s
     return passed_on(exact);
   }
   add(matching, std::move(*exact), true);
-  if (sought.size() >= forgiven_from) {
+  if (forgives(sought)) {
     auto close = terms_that_hold(connection, one_fault_from(sought), most_close);
     if (!close) {
       return passed_on(close);

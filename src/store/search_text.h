@@ -23,8 +23,12 @@ enum class Match { none, one_off, exact };
 /// forgiven.
 [[nodiscard]] Match match(const std::u32string& term, const std::u32string& sought, bool forgiving);
 
-/// From this length on one fault is forgiven.
+/// Shorter texts have too many neighbours, longer ones are no number that anybody types: in those no fault is forgiven.
 inline constexpr std::size_t forgiven_from = 4;
+inline constexpr std::size_t forgiven_up_to = 40;
+[[nodiscard]] inline bool forgives(const std::u32string& sought) {
+  return sought.size() >= forgiven_from && sought.size() <= forgiven_up_to;
+}
 /// Shorter ones are found almost everywhere.
 inline constexpr std::size_t shortest_search = 2;
 

@@ -2,22 +2,44 @@
 import json
 import pathlib
 import re
+import shutil
 import subprocess
 import sys
+import tempfile
 
 import program
 from program import DEMO, SOURCE, run
 
 
 class Seal(program.Bench):
+    """Keys are derived from PINs as in a workshop, which takes its time: one job is signed once and copied."""
+
+    @classmethod
+    def setUpClass(cls):
+        cls.kept = tempfile.TemporaryDirectory()
+        cls.addClassCleanup(cls.kept.cleanup)
+        status, out, err = run("replay", DEMO[0], "--store", pathlib.Path(cls.kept.name) / "workshop.shimwright")
+        assert status == 0, err
+        cls.job = json.loads(out[-1])["job"]
+        cls.signers = [c["by"] for c in program.script(DEMO[0])["commands"] if c["command"] == "sign"]
+        cls.sealed = None
+
     def setUp(self):
         super().setUp()
-        status, out, err = run("replay", DEMO[0], "--store", self.store)
-        self.assertEqual(status, 0, err)
-        self.job = json.loads(out[-1])["job"]
-        self.signers = [c["by"] for c in program.script(DEMO[0])["commands"] if c["command"] == "sign"]
+        shutil.copytree(self.kept.name, self.folder, dirs_exist_ok=True)
 
     def seal(self):
+        if Seal.sealed is None:
+            Seal.sealed = tempfile.TemporaryDirectory()
+            self.addClassCleanup(Seal.sealed.cleanup)
+            Seal.answer = self.seal_anew()
+            shutil.copytree(self.folder, Seal.sealed.name, dirs_exist_ok=True)
+        else:
+            shutil.copytree(Seal.sealed.name, self.folder, dirs_exist_ok=True)
+        file = pathlib.Path(Seal.answer["file"]).name
+        return {**Seal.answer, "file": str(self.folder / "backup" / file)}
+
+    def seal_anew(self):
         pins = ""
         for number, initials in enumerate(self.signers):
             status, out, err = run("pin", "--store", self.store, "--person", initials, text=f"471{number}\n")

@@ -39,7 +39,7 @@ TEST_CASE("a mark is there exactly where a search finds, and its forgiven charac
     const std::string shown = *texts;
     const std::string sought = *texts;
     const std::u32string key = search_key(sought);
-    const Match matched = key.empty() ? Match::none : match(search_key(shown), key, key.size() >= forgiven_from);
+    const Match matched = key.empty() ? Match::none : match(search_key(shown), key, forgives(key));
     const auto mark = found_mark(shown, sought);
     RC_ASSERT(mark.has_value() == (matched != Match::none));
     if (mark) {

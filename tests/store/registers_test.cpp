@@ -103,6 +103,18 @@ TEST_CASE("an item without a name or with a made-up id is refused, and leaves no
   CHECK(code_of(bench.store().registers().put(Person{dial_id, "Ann Other", "AO", {}, true}, by_mk())) == "look_only");
 }
 
+TEST_CASE("no text of a register is longer than what fits on a record: text_too_long") {
+  Workbench bench;
+  Registers& registers = bench.store().registers();
+  const std::string longest(1000, 'x');
+  const std::string too_long = longest + "x";
+  CHECK(code_of(registers.put(Person{dial_id, too_long, "XX", {}, true}, by_mk())) == "text_too_long");
+  CHECK(code_of(registers.put(Workshop{"01930000-0000-7000-8000-000000000051", "W", too_long}, by_mk())) ==
+        "text_too_long");
+  CHECK(got(registers.changes("person", dial_id)).empty());
+  went(registers.put(Workshop{"01930000-0000-7000-8000-000000000051", "W", longest}, by_mk()));
+}
+
 TEST_CASE("a person keeps role, day of leaving and feel") {
   Workbench bench;
   Registers& registers = bench.store().registers();

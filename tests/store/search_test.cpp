@@ -101,6 +101,22 @@ TEST_CASE("one character is too little to search") {
   }
 }
 
+TEST_CASE("a text pasted by mistake is looked up as any other, and only what is typed is forgiven a fault") {
+  Workbench bench;
+  TestJob job(bench, "10", "2026-0147");
+  job.open(std::string(forgiven_up_to, '7'), std::string(forgiven_up_to + 1, '8'));
+  Store& store = bench.store();
+  const auto sought = [](std::size_t count, char digit) { return std::string(count - 1, digit) + "0"; };
+  CHECK(numbers(got(store.search(sought(forgiven_up_to, '7')))) == Numbers{"2026-0147"});
+  CHECK(got(store.search(sought(forgiven_up_to + 1, '8'))).empty());
+  const auto statements =
+      statements_run(store.connection(), [&] { CHECK(got(store.search(std::string(100'000, '7'))).empty()); });
+  const auto lookups = std::count_if(statements.begin(), statements.end(), [](const std::string& sql) {
+    return sql.find("AS sought") != std::string::npos;
+  });
+  CHECK(lookups == 1);
+}
+
 TEST_CASE("no search reads a whole table") {
   Workbench bench;
   TestJob job(bench, "10", "2026-0147");

@@ -2,6 +2,7 @@
 
 #include <QLineEdit>
 #include <algorithm>
+#include <map>
 
 #include "shimwright/bench/step_page.h"
 #include "shimwright/widgets/child.h"
@@ -218,9 +219,21 @@ bool NewJobForm::show_refusal(const Error& error) {
     build_date_fault_->show();
     build_date_->edit()->setFocus(Qt::OtherFocusReason);
   } else {
+    if (QWidget* field = field_of(error.place); field != nullptr) {
+      field->setFocus(Qt::OtherFocusReason);
+    }
     return false;
   }
   return true;
+}
+
+QWidget* NewJobForm::field_of(const std::string& place) {
+  const std::map<std::string, QWidget*> fields = {{"plate", plate_->edit()},
+                                                  {"complaint", complaint_},
+                                                  {"gearbox_serial", serial_->edit()},
+                                                  {"customer_reference", reference_->edit()}};
+  const auto found = fields.find(place);
+  return found == fields.end() ? nullptr : found->second;
 }
 
 void NewJobForm::ask_for_gearbox() {

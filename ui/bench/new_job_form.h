@@ -63,6 +63,7 @@ class NewJobForm : public QWidget {
     QString text;
   };
 
+  [[nodiscard]] QWidget* field_of(const std::string& place);
   void build_first_rows(QVBoxLayout* column);
   void build_gearbox(QVBoxLayout* column);
   void build_last_row(QVBoxLayout* column);

@@ -28,6 +28,8 @@ class FormCard : public QFrame {
   void tell(const Error& error);
   void tell(const QString& sentence, QWidget* field = nullptr);
   void clear_told() { tell(QString()); }
+  /// Whether something typed in it would be lost by leaving.
+  [[nodiscard]] virtual bool has_unsent() const { return false; }
 
  signals:
   void keep_wanted();

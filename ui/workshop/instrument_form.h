@@ -15,7 +15,7 @@ class InstrumentForm : public FormCard {
   InstrumentForm(const store::KeptInstrument& kept, bool is_new, QWidget* parent = nullptr);
   /// As the fields have it; nothing where a number cannot be read, and its field says so.
   [[nodiscard]] std::optional<store::KeptInstrument> instrument();
-  [[nodiscard]] bool has_unsent() const { return typed() != typed_before_; }
+  [[nodiscard]] bool has_unsent() const override { return typed() != typed_before_; }
 
  signals:
   void repeat_test_wanted();

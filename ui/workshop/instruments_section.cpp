@@ -81,12 +81,8 @@ void InstrumentsSection::build_adding(QVBoxLayout* column) {
   });
 }
 
-FormCard* InstrumentsSection::open_card() const {
-  return form_ ? static_cast<FormCard*>(form_.data()) : test_.data();
-}
-
 bool InstrumentsSection::has_unsent() const {
-  return (form_ && form_->has_unsent()) || (test_ && test_->has_unsent());
+  return card_ != nullptr && card_->has_unsent();
 }
 
 void InstrumentsSection::refresh() {
@@ -120,53 +116,56 @@ void InstrumentsSection::show_list() {
 
 void InstrumentsSection::open(const store::KeptInstrument& kept, bool is_new) {
   if (has_unsent()) {
-    open_card()->tell(tr("Keep this first, or leave it as it was."));
+    card_->tell(tr("Keep this first, or leave it as it was."));
     return;
   }
   close();
-  form_ = child_of<InstrumentForm>(this, kept, is_new);
-  form_->setObjectName(QStringLiteral("form-instrument"));
-  place_->addWidget(form_);
-  connect(form_, &FormCard::keep_wanted, this, &InstrumentsSection::keep);
-  connect(form_, &FormCard::leave_wanted, this, [this] { close(); });
-  connect(form_, &InstrumentForm::repeat_test_wanted, this, [this, kept] { test(kept); });
-  form_->show();
-  form_->findChild<QLineEdit*>()->setFocus(Qt::OtherFocusReason);
-  show_form(*form_);
+  auto* form = child_of<InstrumentForm>(this, kept, is_new);
+  put_up(*form, QStringLiteral("form-instrument"));
+  connect(form, &FormCard::keep_wanted, this, [this, form] { keep(*form); });
+  connect(form, &InstrumentForm::repeat_test_wanted, this, [this, kept] { test(kept); });
+  form->findChild<QLineEdit*>()->setFocus(Qt::OtherFocusReason);
+  show_form(*form);
 }
 
-void InstrumentsSection::keep() {
-  const auto kept = form_->instrument();
-  if (kept && put(*kept, *form_)) {
+void InstrumentsSection::put_up(FormCard& card, const QString& name) {
+  card_ = &card;
+  card.setObjectName(name);
+  place_->addWidget(&card);
+  connect(&card, &FormCard::leave_wanted, this, [this] { close(); });
+  card.show();
+}
+
+void InstrumentsSection::keep(InstrumentForm& form) {
+  const auto kept = form.instrument();
+  if (kept && put(*kept, form)) {
     close(tr("Kept."));
     show_list();
   }
 }
 
 void InstrumentsSection::test(const store::KeptInstrument& kept) {
-  if (form_->has_unsent()) {
-    form_->tell(tr("Keep this first, or leave it as it was."));
+  if (has_unsent()) {
+    card_->tell(tr("Keep this first, or leave it as it was."));
     return;
   }
   close();
   const quantity::Unit unit = quantity::default_unit(sheet::dimension_read_by(kept.instrument.kind));
-  test_ = child_of<RepeatCard>(this, RepeatCard::Of::instrument, tr("Repeat test of %1").arg(qt(kept.instrument.name)),
-                               repeat_guide(kept.instrument.kind), unit);
-  test_->setObjectName(QStringLiteral("repeat-test"));
-  place_->addWidget(test_);
-  connect(test_, &RepeatCard::found, this, [this, kept](qint64 deviation) {
+  auto* test =
+      child_of<RepeatCard>(this, RepeatCard::Of::instrument, tr("Repeat test of %1").arg(qt(kept.instrument.name)),
+                           repeat_guide(kept.instrument.kind), unit);
+  put_up(*test, QStringLiteral("repeat-test"));
+  connect(test, &RepeatCard::found, this, [this, kept, test](qint64 deviation) {
     store::KeptInstrument tested = kept;
     tested.instrument.repeatability = deviation;
     tested.repeatability_on = job::iso_day_of(ways_.clock());
-    if (put(tested, *test_)) {
+    if (put(tested, *test)) {
       close(tr("Kept: readings with %1 carry this from now on.").arg(qt(kept.instrument.name)));
       show_list();
     }
   });
-  connect(test_, &FormCard::leave_wanted, this, [this] { close(); });
-  test_->show();
-  test_->take_focus();
-  show_form(*test_);
+  test->take_focus();
+  show_form(*test);
 }
 
 bool InstrumentsSection::put(const store::KeptInstrument& kept, FormCard& form) {
@@ -178,13 +177,11 @@ bool InstrumentsSection::put(const store::KeptInstrument& kept, FormCard& form) 
 }
 
 void InstrumentsSection::close(const QString& told) {
-  FormCard* const before = open_card();
+  FormCard* const before = std::exchange(card_, nullptr);
   if (before != nullptr) {
     before->hide();
     before->deleteLater();
   }
-  form_ = nullptr;
-  test_ = nullptr;
   told_->setText(told);
   told_->setVisible(!told.isEmpty());
   if (before != nullptr && isVisible()) {

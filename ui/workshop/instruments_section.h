@@ -1,6 +1,5 @@
 #pragma once
 
-#include <QPointer>
 #include <QWidget>
 
 #include "instrument_form.h"
@@ -22,11 +21,11 @@ class InstrumentsSection : public QWidget {
   [[nodiscard]] bool has_unsent() const;
 
  private:
-  [[nodiscard]] FormCard* open_card() const;
   void build_adding(QVBoxLayout* column);
   void show_list();
   void open(const store::KeptInstrument& kept, bool is_new);
-  void keep();
+  void put_up(FormCard& card, const QString& name);
+  void keep(InstrumentForm& form);
   void test(const store::KeptInstrument& kept);
   void close(const QString& told = {});
   [[nodiscard]] bool put(const store::KeptInstrument& kept, FormCard& form);
@@ -39,8 +38,7 @@ class InstrumentsSection : public QWidget {
   QLabel* told_ = nullptr;
   widgets::PickBox* kind_ = nullptr;
   widgets::Button* add_ = nullptr;
-  QPointer<InstrumentForm> form_;
-  QPointer<RepeatCard> test_;
+  FormCard* card_ = nullptr;
 };
 
 }  // namespace shimwright::workshop

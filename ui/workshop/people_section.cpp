@@ -46,15 +46,8 @@ PeopleSection::PeopleSection(store::Store& store, WorkshopWays ways, QWidget* pa
   });
 }
 
-FormCard* PeopleSection::open_card() const {
-  if (form_) {
-    return form_;
-  }
-  return test_ ? static_cast<FormCard*>(test_.data()) : pin_.data();
-}
-
 bool PeopleSection::has_unsent() const {
-  return (form_ && form_->has_unsent()) || (test_ && test_->has_unsent());
+  return card_ != nullptr && card_->has_unsent();
 }
 
 void PeopleSection::refresh() {
@@ -97,82 +90,84 @@ SigningState PeopleSection::signing_of(const std::string& person) const {
 
 void PeopleSection::open(const store::Person& person, bool is_new) {
   if (has_unsent()) {
-    open_card()->tell(tr("Keep this first, or leave it as it was."));
+    card_->tell(tr("Keep this first, or leave it as it was."));
     return;
   }
   close();
-  form_ = child_of<PersonForm>(this, person, signing_of(person.id), is_new);
-  form_->setObjectName(QStringLiteral("form-person"));
-  place_->addWidget(form_);
-  connect(form_, &FormCard::keep_wanted, this, [this] {
-    if (put(form_->person(), *form_)) {
+  auto* form = child_of<PersonForm>(this, person, signing_of(person.id), is_new);
+  put_up(*form, QStringLiteral("form-person"));
+  connect(form, &FormCard::keep_wanted, this, [this, form] {
+    if (put(form->person(), *form)) {
       close(tr("Kept."));
       show_list();
     }
   });
-  connect(form_, &FormCard::leave_wanted, this, [this] { close(); });
-  connect(form_, &PersonForm::pin_act_wanted, this, [this, person](PinAct act) { ask_pin(person, act); });
-  connect(form_, &PersonForm::feel_test_wanted, this, [this, person] { test_feel(person); });
-  form_->show();
-  form_->findChild<QLineEdit*>()->setFocus(Qt::OtherFocusReason);
-  show_form(*form_);
+  connect(form, &PersonForm::pin_act_wanted, this, [this, person](PinAct act) { ask_pin(person, act); });
+  connect(form, &PersonForm::feel_test_wanted, this, [this, person] { test_feel(person); });
+  form->findChild<QLineEdit*>()->setFocus(Qt::OtherFocusReason);
+  show_form(*form);
+}
+
+void PeopleSection::put_up(FormCard& card, const QString& name) {
+  card_ = &card;
+  card.setObjectName(name);
+  place_->addWidget(&card);
+  connect(&card, &FormCard::leave_wanted, this, [this] { close(); });
+  card.show();
 }
 
 void PeopleSection::ask_pin(const store::Person& person, PinAct act) {
-  if (form_->has_unsent()) {
-    form_->tell(tr("Keep this first, or leave it as it was."));
+  if (has_unsent()) {
+    card_->tell(tr("Keep this first, or leave it as it was."));
     return;
   }
   close();
-  pin_ = child_of<PinCard>(this, act, qt(person.name), qt(job::iso_day_of(ways_.clock())));
-  pin_->setObjectName(QStringLiteral("form-pin"));
-  place_->addWidget(pin_);
-  connect(pin_, &FormCard::keep_wanted, this, [this, person] { keep_pin(person); });
-  connect(pin_, &FormCard::leave_wanted, this, [this] { close(); });
-  pin_->show();
-  pin_->findChild<QLineEdit*>()->setFocus(Qt::OtherFocusReason);
-  show_form(*pin_);
+  auto* pin = child_of<PinCard>(this, act, qt(person.name), qt(job::iso_day_of(ways_.clock())));
+  put_up(*pin, QStringLiteral("form-pin"));
+  connect(pin, &FormCard::keep_wanted, this, [this, person, pin] { keep_pin(person, *pin); });
+  pin->findChild<QLineEdit*>()->setFocus(Qt::OtherFocusReason);
+  show_form(*pin);
 }
 
-void PeopleSection::keep_pin(const store::Person& person) {
-  if (pin_->act() != PinAct::end && !pin_->new_pin_agrees()) {
+void PeopleSection::keep_pin(const store::Person& person, PinCard& pin) {
+  if (pin.act() != PinAct::end && !pin.new_pin_agrees()) {
     return;
   }
-  if (const auto done = act_on_pin(person); !done) {
-    pin_->tell(done.error());
+  if (const auto done = act_on_pin(person, pin); !done) {
+    pin.tell(done.error());
     return;
   }
-  close(pin_->act() == PinAct::end ? tr("The key of %1 is ended.").arg(qt(person.name))
+  close(pin.act() == PinAct::end ? tr("The key of %1 is ended.").arg(qt(person.name))
                                    : tr("Kept: %1 signs with the new PIN from now on.").arg(qt(person.name)));
   show_list();
 }
 
-Result<void> PeopleSection::act_on_pin(const store::Person& person) {
+Result<void> PeopleSection::act_on_pin(const store::Person& person, PinCard& pin) {
   const store::By by = by_now(ways_);
-  switch (pin_->act()) {
+  switch (pin.act()) {
     case PinAct::first:
-      return store::set_pin(*store_, person.id, pin_->take_new(), by, ways_.signing);
+      return store::set_pin(*store_, person.id, pin.take_new(), by, ways_.signing);
     case PinAct::change: {
-      const record::Pin old_pin = pin_->take_old();
-      return store::change_pin(*store_, person.id, old_pin, pin_->take_new(), by, ways_.signing);
+      const record::Pin old_pin = pin.take_old();
+      return store::change_pin(*store_, person.id, old_pin, pin.take_new(), by, ways_.signing);
     }
     case PinAct::forgotten:
-      return store::forget_pin(*store_, person.id, pin_->take_new(), by, ways_.signing);
+      return store::forget_pin(*store_, person.id, pin.take_new(), by, ways_.signing);
     case PinAct::end:
       break;
   }
-  return end_keys(person, by);
+  return end_keys(person, pin, by);
 }
 
 /// All that may still sign: more than one where a store was put together of two.
-Result<void> PeopleSection::end_keys(const store::Person& person, const store::By& by) {
+Result<void> PeopleSection::end_keys(const store::Person& person, PinCard& pin, const store::By& by) {
   auto keys = store::signing_keys(*store_);
   if (!keys) {
     return tl::make_unexpected(keys.error());
   }
   for (const store::PersonsKey& each : *keys) {
     if (each.person == person.id && each.has_pin && !each.invalid_from) {
-      if (auto ended = store::end_key(*store_, each.public_key, pin_->day(), by); !ended) {
+      if (auto ended = store::end_key(*store_, each.public_key, pin.day(), by); !ended) {
         return ended;
       }
     }
@@ -181,32 +176,29 @@ Result<void> PeopleSection::end_keys(const store::Person& person, const store::B
 }
 
 void PeopleSection::test_feel(const store::Person& person) {
-  if (form_->has_unsent()) {
-    form_->tell(tr("Keep this first, or leave it as it was."));
+  if (has_unsent()) {
+    card_->tell(tr("Keep this first, or leave it as it was."));
     return;
   }
   close();
-  test_ =
+  auto* test =
       child_of<RepeatCard>(this, RepeatCard::Of::feel, tr("Feel of %1 with the gauge").arg(qt(person.name)),
                            tr("Seat and load one bearing and leave it so. Offer shims in any order, eyes away from "
                               "their marks, and find the "
                               "thickest that still lets the gauge in. Enter its thickness; begin anew, ten times. "),
                            quantity::Unit::millimetre);
-  test_->setObjectName(QStringLiteral("feel-test"));
-  place_->addWidget(test_);
-  connect(test_, &RepeatCard::found, this, [this, person](qint64 feel_nm) {
+  put_up(*test, QStringLiteral("feel-test"));
+  connect(test, &RepeatCard::found, this, [this, person, test](qint64 feel_nm) {
     store::Person tested = person;
     tested.feel_nm = feel_nm;
     tested.feel_on = job::iso_day_of(ways_.clock());
-    if (put(tested, *test_)) {
+    if (put(tested, *test)) {
       close(tr("Kept: trials by %1 are reckoned with this feel from now on.").arg(qt(person.name)));
       show_list();
     }
   });
-  connect(test_, &FormCard::leave_wanted, this, [this] { close(); });
-  test_->show();
-  test_->take_focus();
-  show_form(*test_);
+  test->take_focus();
+  show_form(*test);
 }
 
 bool PeopleSection::put(const store::Person& person, FormCard& form) {
@@ -219,14 +211,11 @@ bool PeopleSection::put(const store::Person& person, FormCard& form) {
 }
 
 void PeopleSection::close(const QString& told) {
-  FormCard* const before = open_card();
+  FormCard* const before = std::exchange(card_, nullptr);
   if (before != nullptr) {
     before->hide();
     before->deleteLater();
   }
-  form_ = nullptr;
-  test_ = nullptr;
-  pin_ = nullptr;
   told_->setText(told);
   told_->setVisible(!told.isEmpty());
   if (before != nullptr && isVisible()) {

@@ -1,6 +1,5 @@
 #pragma once
 
-#include <QPointer>
 #include <QWidget>
 
 #include "person_form.h"
@@ -26,15 +25,15 @@ class PeopleSection : public QWidget {
   void changed();
 
  private:
-  [[nodiscard]] FormCard* open_card() const;
   void show_list();
   void open(const store::Person& person, bool is_new);
   [[nodiscard]] SigningState signing_of(const std::string& person) const;
   void test_feel(const store::Person& person);
   void ask_pin(const store::Person& person, PinAct act);
-  void keep_pin(const store::Person& person);
-  [[nodiscard]] Result<void> act_on_pin(const store::Person& person);
-  [[nodiscard]] Result<void> end_keys(const store::Person& person, const store::By& by);
+  void put_up(FormCard& card, const QString& name);
+  void keep_pin(const store::Person& person, PinCard& pin);
+  [[nodiscard]] Result<void> act_on_pin(const store::Person& person, PinCard& pin);
+  [[nodiscard]] Result<void> end_keys(const store::Person& person, PinCard& pin, const store::By& by);
   void close(const QString& told = {});
   [[nodiscard]] bool put(const store::Person& person, FormCard& form);
 
@@ -45,9 +44,7 @@ class PeopleSection : public QWidget {
   QVBoxLayout* place_;
   QLabel* told_;
   widgets::Button* add_;
-  QPointer<PersonForm> form_;
-  QPointer<RepeatCard> test_;
-  QPointer<PinCard> pin_;
+  FormCard* card_ = nullptr;
   std::vector<store::PersonsKey> keys_;
 };
 

@@ -18,7 +18,7 @@ class PersonForm : public FormCard {
   PersonForm(const store::Person& person, SigningState signing, bool is_new, QWidget* parent = nullptr);
   /// As the fields have it.
   [[nodiscard]] store::Person person() const;
-  [[nodiscard]] bool has_unsent() const { return person() != before_; }
+  [[nodiscard]] bool has_unsent() const override { return person() != before_; }
 
  signals:
   void feel_test_wanted();

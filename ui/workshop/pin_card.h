@@ -29,7 +29,7 @@ class PinCard : public FormCard {
   [[nodiscard]] record::Pin take_new();
   [[nodiscard]] std::string day() const;
   /// A half-typed PIN is no loss, and is not to stand where somebody passes by.
-  [[nodiscard]] bool has_unsent() const { return false; }
+  [[nodiscard]] bool has_unsent() const override { return false; }
 
  private:
   widgets::WordField* add_pin(const QString& title, const QString& name);

@@ -16,7 +16,7 @@ class RepeatCard : public FormCard {
   enum class Of { instrument, feel };
   /// `told` says what to do; of a feel the step between the shims offered is asked for too.
   RepeatCard(Of of, const QString& heading, const QString& told, quantity::Unit unit, QWidget* parent = nullptr);
-  [[nodiscard]] bool has_unsent() const { return !list_->readings().empty() || list_->has_unsent(); }
+  [[nodiscard]] bool has_unsent() const override { return !list_->readings().empty() || list_->has_unsent(); }
   void take_focus();
 
  signals:

@@ -29,7 +29,7 @@ class ShimForm : public FormCard {
            QWidget* parent = nullptr);
   /// Nothing where a number cannot be read or is missing, and the form says so.
   [[nodiscard]] std::optional<ShimEntered> shim();
-  [[nodiscard]] bool has_unsent() const { return typed() != typed_before_; }
+  [[nodiscard]] bool has_unsent() const override { return typed() != typed_before_; }
 
  signals:
   void taking_out_wanted();

@@ -126,6 +126,24 @@ TEST_CASE("a refusal stands in place, the focus goes there and nothing typed is 
   CHECK(at.opened == 1);
 }
 
+TEST_CASE("a text too long to print is told at the foot, the focus is in its field and it stays there") {
+  test::UiBench bench;
+  Page at(bench);
+  at.type("TESTVN009TA030417");
+  at.enter();
+  for (const char* name : {"field-plate", "field-gearbox-serial", "field-customer-reference"}) {
+    const QString pasted(201, QLatin1Char('7'));
+    at.edit(name).setText(pasted);
+    at.open_by_keys();
+    CHECK(at.opened == 0);
+    CHECK(at.edit(name).hasFocus());
+    CHECK(at.words().contains("This has 201 characters, at most 200 are kept"));
+    CHECK(at.edit(name).text() == pasted);
+    at.edit(name).clear();
+  }
+  CHECK(open_jobs(bench).empty());
+}
+
 TEST_CASE("a vehicle that was here before is known, with its last job and a second pack questioned") {
   test::UiBench bench("01-smooth-day");
   bench.go_to("");

@@ -8,6 +8,7 @@
 #include <QPointer>
 #include <QSettings>
 #include <QTest>
+#include <algorithm>
 #include <catch2/catch.hpp>
 #include <set>
 
@@ -18,6 +19,7 @@
 #include "shimwright/widgets/keypad.h"
 #include "shimwright/widgets/shim_rows.h"
 #include "shimwright/widgets/strip.h"
+#include "shimwright/workshop/background_work.h"
 #include "window_bench.h"
 
 using namespace shimwright;
@@ -85,7 +87,14 @@ std::set<const QWidget*> walk_by_tab(QWidget& window) {
   return seen;
 }
 
+/// What is read beside the window is not to arrive in the middle of a look.
+bool reads_nothing(const QWidget& window) {
+  const auto works = window.findChildren<workshop::BackgroundWork*>();
+  return std::none_of(works.begin(), works.end(), [](const auto* work) { return work->runs(); });
+}
+
 void look_over(QWidget& window, const std::string& screen) {
+  REQUIRE(QTest::qWaitFor([&] { return reads_nothing(window); }, 60000));
   test::settle();
   INFO("screen: " << screen);
   CHECK(window.size() == test::smallest_screen);
