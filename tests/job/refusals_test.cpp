@@ -133,7 +133,17 @@ std::map<std::string, Provoke> of_the_job() {
       {"open_points", open_points},
       {"technician_first", [] { return at("sign-technician", Sign{"sign-checker"}); }},
       {"same_person", same_person},
-      {"text_too_long", [] { return refused(Bench(), Note{std::nullopt, std::string(4001, 'x')}); }},
+      {"control_character",
+       [] {
+         Bench bench;
+         Park park;
+         park.waits_for = "parts\n";
+         return refused(bench, park);
+       }},
+      {"text_too_long",
+       [] {
+         return refused(Bench(), Note{std::nullopt, std::string(4001, 'x')});
+       }},
       {"text_missing", [] { return refused(Bench(), Note{}); }},
       {"not_assembled",
        [] {
