@@ -14,6 +14,9 @@ namespace shimwright::past {
 namespace {
 
 QString standing_sentence(const store::ScannedCode& scanned) {
+  if (const std::optional<Error>& fault = scanned.fault; fault) {
+    return CodeCard::tr("Signed by %1: %2").arg(widgets::qt(fault->place), widgets::say(fault->message));
+  }
   switch (scanned.key) {
     case store::KeyStanding::ours:
       return CodeCard::tr("Whole and ours: sealed by %1.").arg(widgets::qt(scanned.signer));
@@ -26,10 +29,10 @@ QString standing_sentence(const store::ScannedCode& scanned) {
 }
 
 QString side_value(const record::VitalSide& side) {
-  if (side.shim.empty()) {
-    return CodeCard::tr("no shim");
-  }
   const std::string worst = record::worst_float_text(side);
+  if (side.shim.empty()) {
+    return worst.empty() ? CodeCard::tr("no shim") : CodeCard::tr("no shim, float %1").arg(widgets::qt(worst));
+  }
   return worst.empty() ? CodeCard::tr("shim %1, float not measured").arg(widgets::qt(side.shim))
                        : CodeCard::tr("shim %1, float %2").arg(widgets::qt(side.shim), widgets::qt(worst));
 }

@@ -61,6 +61,7 @@ RecordView::RecordView(store::Store& store, RecordWays ways, QWidget* parent)
   connect(run_, &PageRun::done, this, [this] {
     show_run(false);
     say_result(texts_.done, true);
+    first_print_is_made();
   });
   connect(run_, &PageRun::failed, this, [this](const Error& error) {
     show_run(false);
@@ -81,10 +82,11 @@ void RecordView::build() {
     auto* beside = widgets::lay_in<QHBoxLayout>(column);
     beside->setContentsMargins(16, 0, 16, 8);
     beside->addWidget(seal_);
-    connect(seal_, &SealBox::changed, this, [this] {
+    connect(seal_, &SealBox::just_sealed, this, [this] {
       just_sealed_ = true;
       show_pages();
     });
+    connect(seal_, &SealBox::added_to, this, &RecordView::show_pages);
   }
   area_ = widgets::child_of<QScrollArea>(this);
   area_->setObjectName(QStringLiteral("pages"));
@@ -210,6 +212,16 @@ void RecordView::show_record(record::Record record) {
   record_ = std::move(record);
 }
 
+void RecordView::first_print_is_made() {
+  just_sealed_ = false;
+  if (record_ && record_->seal && !record_->seal->reprint) {
+    record::Record again = std::move(*record_);
+    again.seal->reprint = true;
+    show_record(std::move(again));
+    zoom();
+  }
+}
+
 void RecordView::save() {
   if (!record_ || run_->runs()) {
     return;
@@ -242,6 +254,7 @@ void RecordView::print() {
 }
 
 void RecordView::put_pictures(record::Record& record, bool shown) const {
+  record.with_photos = shown;
   record.pictures.clear();
   if (shown) {
     record.pictures =

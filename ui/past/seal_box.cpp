@@ -3,7 +3,6 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QVBoxLayout>
-#include <algorithm>
 #include <utility>
 
 #include "shimwright/job/to_decide.h"
@@ -111,16 +110,25 @@ void SealBox::build_points(const std::vector<QString>& sentences) {
   }
 }
 
-std::vector<std::string> SealBox::persons_with_pin() const {
-  std::vector<std::string> persons;
-  if (const auto keys = store::signing_keys(*store_)) {
-    for (const store::PersonsKey& each : *keys) {
-      if (each.has_pin && !each.invalid_from) {
-        persons.push_back(each.person);
-      }
+store::SigningState SealBox::signing_state(const std::string& person) const {
+  const auto keys = store::signing_keys(*store_);
+  return keys ? store::signing_state(*keys, person, record::date_of(ways_.by().moment)) : store::SigningState::no_key;
+}
+
+/// A new key is made where people are kept, and is nothing to be asked for in passing.
+bool SealBox::build_ended_keys(const std::vector<std::string>& persons) {
+  bool ended = false;
+  for (const std::string& person : persons) {
+    if (signing_state(person) == store::SigningState::key_ended) {
+      const QString who = widgets::qt(name_of(person));
+      auto* text = child_of<Text>(
+          content_, tr("The key of %1 has ended: give a new PIN under People in the workshop.").arg(who), "error");
+      text->setObjectName(QStringLiteral("seal-key-ended"));
+      column_->addWidget(text);
+      ended = true;
     }
   }
-  return persons;
+  return ended;
 }
 
 std::string SealBox::name_of(const std::string& person) const {
@@ -154,10 +162,11 @@ void SealBox::build_pins(const std::vector<std::string>& signers) {
   column_->addWidget(child_of<Text>(
       content_, tr("Seal the record: nothing in it can be changed after that, only added to, with a signature."),
       "strong"));
-  const std::vector<std::string> with_pin = persons_with_pin();
+  if (build_ended_keys(signers)) {
+    return;
+  }
   for (const std::string& person : signers) {
-    const bool has_pin = std::find(with_pin.begin(), with_pin.end(), person) != with_pin.end();
-    pins_.push_back(pin_fields(person, name_of(person), has_pin));
+    pins_.push_back(pin_fields(person, name_of(person), signing_state(person) == store::SigningState::signs));
   }
   auto* button = child_of<Button>(content_, tr("Sign and seal"), Button::Kind::main);
   button->setObjectName(QStringLiteral("button-seal"));
@@ -186,15 +195,16 @@ void SealBox::build_sealed() {
 
 void SealBox::build_addendum() {
   const std::string person = ways_.by().person;
+  if (build_ended_keys({person})) {
+    return;
+  }
   reason_ = child_of<WordField>(content_, tr("Why is something added?"));
   reason_->edit()->setObjectName(QStringLiteral("field-addendum-reason"));
   text_ = child_of<WordField>(content_, tr("What is added"));
   text_->edit()->setObjectName(QStringLiteral("field-addendum-text"));
   column_->addWidget(reason_);
   column_->addWidget(text_);
-  const std::vector<std::string> with_pin = persons_with_pin();
-  const bool has_pin = std::find(with_pin.begin(), with_pin.end(), person) != with_pin.end();
-  pins_.push_back(pin_fields(person, name_of(person), has_pin));
+  pins_.push_back(pin_fields(person, name_of(person), signing_state(person) == store::SigningState::signs));
   auto* button = child_of<Button>(content_, tr("Sign the addition"), Button::Kind::main);
   button->setObjectName(QStringLiteral("button-sign-addendum"));
   column_->addWidget(button, 0, Qt::AlignLeft);
@@ -242,7 +252,7 @@ void SealBox::seal() {
   }
   say_file(sealed->file, tr("Signed and sealed."));
   show_job(std::string(job_));
-  emit changed();
+  emit just_sealed();
 }
 
 void SealBox::add() {
@@ -265,7 +275,7 @@ void SealBox::add() {
   }
   say_file(*added, tr("Added and signed."));
   show_job(std::string(job_));
-  emit changed();
+  emit added_to();
 }
 
 void SealBox::say(const QString& text, bool good) {

@@ -30,7 +30,8 @@ class SealBox : public QFrame {
   void show_job(const std::string& job);
 
  signals:
-  void changed();  ///< sealed, or added to: the record reads otherwise now
+  void just_sealed();  ///< the record reads otherwise now, and its next print is the first
+  void added_to();     ///< likewise, but what is printed of it is printed again
 
  private:
   /// Where one of those who signed types a PIN; a second time where it is the first one.
@@ -47,7 +48,9 @@ class SealBox : public QFrame {
   void build_sealed();
   void build_addendum();
   [[nodiscard]] PinFields pin_fields(const std::string& person, const std::string& name, bool has_pin);
-  [[nodiscard]] std::vector<std::string> persons_with_pin() const;
+  [[nodiscard]] store::SigningState signing_state(const std::string& person) const;
+  /// Says of which persons the key has ended; false: of none.
+  [[nodiscard]] bool build_ended_keys(const std::vector<std::string>& persons);
   [[nodiscard]] std::string name_of(const std::string& person) const;
 
   void seal();

@@ -117,3 +117,15 @@ TEST_CASE("a signed file is checked from the page, and a file that is none is to
   QTest::mouseClick(button, Qt::LeftButton);
   CHECK(scan.text("code-standing").contains("cannot be read"));
 }
+
+TEST_CASE("a float that was signed is shown where no shim stands, and whose key in a file does not hold") {
+  past::CodeCard card;
+  store::ScannedCode scanned;
+  scanned.values.lower.worst_um = 540;
+  card.show_code(scanned);
+  CHECK(card.findChild<QLabel*>("code-lower")->text() == "no shim, float 0.54 mm");
+  CHECK(card.findChild<QLabel*>("code-upper")->text() == "no shim");
+  scanned.fault = Error{"unknown_key", "Ada Vale", {"This is whole, but its key is not known here.", {}}};
+  card.show_code(scanned);
+  CHECK(card.findChild<QLabel*>("code-standing")->text().startsWith("Signed by Ada Vale: This is whole"));
+}

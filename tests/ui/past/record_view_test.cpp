@@ -2,12 +2,16 @@
 
 #include <QDir>
 #include <QLabel>
+#include <QLineEdit>
 #include <QPrinter>
 #include <QScrollArea>
 #include <QScrollBar>
 #include <QTest>
+#include <algorithm>
 #include <catch2/catch.hpp>
 
+#include "page_column.h"
+#include "shimwright/store/seal.h"
 #include "shimwright/widgets/style.h"
 #include "ui_bench.h"
 
@@ -177,4 +181,61 @@ TEST_CASE("the bar fits a width of 850 pixels") {
       CHECK(each->height() >= widgets::pixels::target);
     }
   }
+}
+
+TEST_CASE("what is printed after sealing is the first print once, and after an addendum or later a reprint") {
+  test::UiBench bench("01-smooth-day");
+  const std::string job = bench.go_to("");
+  const QString file = bench.file("sealed.pdf");
+  past::RecordWays ways{[&](const QString&) { return file; }, [](QPrinter&) { return false; }, record::PaperSize::a4};
+  ways.seal.by = [&] { return store::By{bench.workbench().person().id, bench.workbench().now()}; };
+  ways.seal.rules.cost = {1, 8192};
+  ways.seal.folder = [] { return std::string(); };
+  past::RecordView view(bench.store(), ways);
+  view.resize(1000, 640);
+  view.show_job(job);
+  view.show();
+  REQUIRE(QTest::qWaitForWindowActive(&view));
+  const auto fill = [&](const char* name, const char* text) {
+    auto* field = view.findChild<QLineEdit*>(name);
+    REQUIRE(field != nullptr);
+    QTest::keyClicks(field, text);
+  };
+  const auto press = [&](const char* name) {
+    auto* button = view.findChild<QAbstractButton*>(name);
+    REQUIRE(button != nullptr);
+    button->click();
+    QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+  };
+  const auto says_reprint = [&] {
+    const auto& pages = view.findChild<past::PageColumn*>()->pages();
+    return std::any_of(pages.begin(), pages.end(), [](const record::Page& page) {
+      return std::any_of(page.elements.begin(), page.elements.end(), [](const record::Element& each) {
+        const auto* run = std::get_if<record::TextRun>(&each);
+        return run != nullptr && run->text.find("eprint") != std::string::npos;
+      });
+    });
+  };
+  const auto save = [&] {
+    press("button-save-pdf");
+    REQUIRE(QTest::qWaitFor([&] { return !view.findChild<QAbstractButton*>("button-stop")->isVisible(); }));
+  };
+  for (const char* field : {"field-pin-1", "field-pin-1-again", "field-pin-2", "field-pin-2-again"}) {
+    fill(field, "2580");
+  }
+  press("button-seal");
+  CHECK_FALSE(says_reprint());
+  save();
+  CHECK(says_reprint());
+
+  view.show_job(job);
+  QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+  CHECK(says_reprint());
+  press("button-addendum");
+  fill("field-addendum-reason", "found later");
+  fill("field-addendum-text", "0.1 l of oil topped up");
+  fill("field-pin-1", "2580");
+  press("button-sign-addendum");
+  CHECK(store::signed_record_of(bench.store(), job)->addenda.size() == 1);
+  CHECK(says_reprint());
 }

@@ -68,14 +68,47 @@ TEST_CASE("a job under way has no seal to see to") {
 
 TEST_CASE("a job at its end is sealed with first PINs, typed twice") {
   SealBench it;
-  QSignalSpy changed(&it.box, &past::SealBox::changed);
+  QSignalSpy sealed(&it.box, &past::SealBox::just_sealed);
+  QSignalSpy added(&it.box, &past::SealBox::added_to);
   CHECK_FALSE(it.box.isHidden());
   it.seal();
   CHECK(it.said().find("Signed and sealed.") == 0);
-  CHECK(changed.size() == 1);
+  CHECK(sealed.size() == 1);
+  CHECK(added.isEmpty());
   CHECK(it.sealed());
   CHECK(it.box.findChild<QLabel*>("seal-state")->text().startsWith("Sealed. Whole"));
   CHECK_FALSE(it.has("button-seal"));
+}
+
+TEST_CASE("a key with an end to come signs with its PIN, and no first PIN is asked for") {
+  SealBench it;
+  const auto by = store::By{it.bench.workbench().person().id, it.bench.workbench().now()};
+  for (const store::Person& each : it.bench.workbench().persons()) {
+    std::string typed = "2580";
+    static_cast<void>(store::set_pin(it.bench.store(), each.id, record::Pin::taken_from(typed), by, it.ways().rules));
+    REQUIRE(store::end_keys(it.bench.store(), each.id, "2099-01-01", by));
+  }
+  it.box.show_job(it.job);
+  QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+  CHECK_FALSE(it.has("field-pin-1-again"));
+  it.fill("field-pin-1", "2580");
+  it.fill("field-pin-2", "2580");
+  it.press("button-seal");
+  CHECK(it.sealed());
+}
+
+TEST_CASE("where a key has ended the box makes no new one, and says where that is done") {
+  SealBench it;
+  const auto by = store::By{it.bench.workbench().person().id, it.bench.workbench().now()};
+  std::string typed = "2580";
+  static_cast<void>(store::set_pin(it.bench.store(), by.person, record::Pin::taken_from(typed), by, it.ways().rules));
+  REQUIRE(store::end_keys(it.bench.store(), by.person, "2020-01-01", by));
+  it.box.show_job(it.job);
+  QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+  CHECK_FALSE(it.has("button-seal"));
+  CHECK_FALSE(it.has("field-pin-1"));
+  REQUIRE(it.has("seal-key-ended"));
+  CHECK(it.box.findChild<QLabel*>("seal-key-ended")->text().contains("under People"));
 }
 
 TEST_CASE("a PIN typed otherwise the second time is refused, and nothing is kept") {

@@ -65,6 +65,8 @@ class RecordView : public QWidget {
   void show_photos(bool shown);
   void put_pictures(record::Record& record, bool shown) const;
   void show_record(record::Record record);
+  /// Whatever is printed from now on is printed again.
+  void first_print_is_made();
   [[nodiscard]] QString suggested_file() const;
   void run(PageSteps steps, RunTexts texts);
   void show_run(bool runs);
