@@ -138,7 +138,7 @@ void PeopleSection::keep_pin(const store::Person& person, PinCard& pin) {
     return;
   }
   close(pin.act() == PinAct::end ? tr("The key of %1 is ended.").arg(qt(person.name))
-                                   : tr("Kept: %1 signs with the new PIN from now on.").arg(qt(person.name)));
+                                 : tr("Kept: %1 signs with the new PIN from now on.").arg(qt(person.name)));
   show_list();
 }
 
@@ -156,23 +156,7 @@ Result<void> PeopleSection::act_on_pin(const store::Person& person, PinCard& pin
     case PinAct::end:
       break;
   }
-  return end_keys(person, pin, by);
-}
-
-/// All that may still sign: more than one where a store was put together of two.
-Result<void> PeopleSection::end_keys(const store::Person& person, PinCard& pin, const store::By& by) {
-  auto keys = store::signing_keys(*store_);
-  if (!keys) {
-    return tl::make_unexpected(keys.error());
-  }
-  for (const store::PersonsKey& each : *keys) {
-    if (each.person == person.id && each.has_pin && !each.invalid_from) {
-      if (auto ended = store::end_key(*store_, each.public_key, pin.day(), by); !ended) {
-        return ended;
-      }
-    }
-  }
-  return {};
+  return store::end_keys(*store_, person.id, pin.day(), by);
 }
 
 void PeopleSection::test_feel(const store::Person& person) {

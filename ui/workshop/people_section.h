@@ -33,7 +33,6 @@ class PeopleSection : public QWidget {
   void put_up(FormCard& card, const QString& name);
   void keep_pin(const store::Person& person, PinCard& pin);
   [[nodiscard]] Result<void> act_on_pin(const store::Person& person, PinCard& pin);
-  [[nodiscard]] Result<void> end_keys(const store::Person& person, PinCard& pin, const store::By& by);
   void close(const QString& told = {});
   [[nodiscard]] bool put(const store::Person& person, FormCard& form);
 

@@ -186,3 +186,29 @@ TEST_CASE("a person is given a PIN, changes it, forgets it, and ends the key") {
   CHECK(std::count_if(keys->begin(), keys->end(), [&](const auto& key) { return key.has_pin && key.person == mk; }) ==
         1);
 }
+
+TEST_CASE("a key with an end to come is ended sooner, and where nothing is ended that is said") {
+  People bench;
+  bench.press("row-MK");
+  bench.press("button-first-pin");
+  bench.type("field-new-pin", "2580");
+  bench.type("field-new-pin-again", "2580");
+  bench.press("button-keep");
+  bench.press("row-MK");
+  bench.press("button-end-key");
+  bench.type("field-from", "2099-01-01");
+  bench.press("button-keep");
+  CHECK(bench.row("MK").contains("signs with a PIN"));
+
+  bench.press("row-MK");
+  bench.press("button-end-key");
+  for (const char* no_end : {"tomorrow", "2099-06-01"}) {
+    bench.type("field-from", no_end);
+    bench.press("button-keep");
+    CHECK_FALSE(bench.said("form-told").isEmpty());
+    CHECK(bench.is_there("form-pin"));
+  }
+  bench.type("field-from", "2020-01-01");
+  bench.press("button-keep");
+  CHECK(bench.row("MK").contains("key ended"));
+}
