@@ -2970,6 +2970,38 @@
         <source>That is {0} mm less, ± {1} mm (95 %). Wear only adds: look at the serial and at both measurements.</source>
         <translation>Das sind {0} mm weniger, ± {1} mm (95 %). Verschleiß wächst nur: die Seriennummer und beide Messungen ansehen.</translation>
     </message>
+    <message>
+        <source> · the seal does not hold</source>
+        <translation> · das Siegel hält nicht</translation>
+    </message>
+    <message>
+        <source> · sealed with a key not known here</source>
+        <translation> · mit einem hier unbekannten Schlüssel versiegelt</translation>
+    </message>
+    <message>
+        <source>Finished and sealed: nothing is left to do.</source>
+        <translation>Fertig und versiegelt: nichts bleibt zu tun.</translation>
+    </message>
+    <message>
+        <source>The seal of {0} does not hold: changed after it was signed: {1}.</source>
+        <translation>Das Siegel vom {0} hält nicht: nach dem Unterschreiben geändert: {1}.</translation>
+    </message>
+    <message>
+        <source>The key of {0} is not known here, or was no longer valid then.</source>
+        <translation>Der Schlüssel von {0} ist hier nicht bekannt oder galt damals nicht mehr.</translation>
+    </message>
+    <message>
+        <source>the seal</source>
+        <translation>das Siegel</translation>
+    </message>
+    <message>
+        <source>does not hold</source>
+        <translation>hält nicht</translation>
+    </message>
+    <message>
+        <source>Two signatures are of one person or one key: a seal is of two.</source>
+        <translation>Zwei Unterschriften sind von einer Person oder einem Schlüssel: ein Siegel ist von zweien.</translation>
+    </message>
 </context>
 <context>
     <name>sheet</name>
@@ -5320,6 +5352,14 @@
         <source>Seal</source>
         <translation>Siegel</translation>
     </message>
+    <message>
+        <source>Signed by %1: %2</source>
+        <translation>Unterschrieben von %1: %2</translation>
+    </message>
+    <message>
+        <source>no shim, float %1</source>
+        <translation>keine Passscheibe, Lüftspiel %1</translation>
+    </message>
 </context>
 <context>
     <name>shimwright::past::FloatChart</name>
@@ -5584,6 +5624,14 @@
         <source>%1 jobs</source>
         <translation>%1 Aufträge</translation>
     </message>
+    <message>
+        <source>the seal does not hold</source>
+        <translation>das Siegel hält nicht</translation>
+    </message>
+    <message>
+        <source>signed with a key not known here</source>
+        <translation>mit einem hier unbekannten Schlüssel unterschrieben</translation>
+    </message>
 </context>
 <context>
     <name>shimwright::past::PageColumn</name>
@@ -5827,6 +5875,10 @@
     <message>
         <source>Its file: %1</source>
         <translation>Die Datei dazu: %1</translation>
+    </message>
+    <message>
+        <source>The key of %1 has ended: give a new PIN under People in the workshop.</source>
+        <translation>Der Schlüssel von %1 gilt nicht mehr: in der Werkstatt unter Personen eine neue PIN vergeben.</translation>
     </message>
 </context>
 <context>
@@ -8222,6 +8274,22 @@
     <message>
         <source>This is longer than a register keeps: say it in fewer words.</source>
         <translation>Das ist länger, als ein Verzeichnis aufbewahrt: bitte kürzer fassen.</translation>
+    </message>
+    <message>
+        <source>This file is whole, but this store has other entries of the job, or fewer: run the check of the store.</source>
+        <translation>Diese Datei ist heil, aber dieser Datenbestand hat andere Einträge des Auftrags, oder weniger: den Datenbestand prüfen.</translation>
+    </message>
+    <message>
+        <source>This file is whole, but what was added to the job later is not in it: take the newer file, or open the record here.</source>
+        <translation>Diese Datei ist heil, aber was später nachgetragen wurde, ist nicht darin: die neuere Datei nehmen oder das Protokoll hier öffnen.</translation>
+    </message>
+    <message>
+        <source>What was sealed is whole, but something that came after it is gone or changed: look for a newer signed file in the backup folder.</source>
+        <translation>Was versiegelt wurde, ist heil, aber etwas, das danach kam, fehlt oder wurde geändert: im Ordner der Sicherungen nach einer neueren unterschriebenen Datei sehen.</translation>
+    </message>
+    <message>
+        <source>This key ends on {0} already, and an end is not put off: give an earlier day.</source>
+        <translation>Dieser Schlüssel endet schon am {0}, und ein Ende wird nicht verschoben: einen früheren Tag angeben.</translation>
     </message>
 </context>
 <context>

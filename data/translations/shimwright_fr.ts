@@ -2970,6 +2970,38 @@
         <source>That is {0} mm less, ± {1} mm (95 %). Wear only adds: look at the serial and at both measurements.</source>
         <translation>C’est {0} mm de moins, ± {1} mm (95 %). L’usure ne fait qu’augmenter : regarder le numéro de série et les deux mesures.</translation>
     </message>
+    <message>
+        <source> · the seal does not hold</source>
+        <translation> · le sceau ne tient pas</translation>
+    </message>
+    <message>
+        <source> · sealed with a key not known here</source>
+        <translation> · scellé avec une clé inconnue ici</translation>
+    </message>
+    <message>
+        <source>Finished and sealed: nothing is left to do.</source>
+        <translation>Terminé et scellé&#xa0;: il ne reste rien à faire.</translation>
+    </message>
+    <message>
+        <source>The seal of {0} does not hold: changed after it was signed: {1}.</source>
+        <translation>Le sceau du {0} ne tient pas&#xa0;: changé après la signature&#xa0;: {1}.</translation>
+    </message>
+    <message>
+        <source>The key of {0} is not known here, or was no longer valid then.</source>
+        <translation>La clé de {0} n’est pas connue ici, ou n’était plus valable alors.</translation>
+    </message>
+    <message>
+        <source>the seal</source>
+        <translation>le sceau</translation>
+    </message>
+    <message>
+        <source>does not hold</source>
+        <translation>ne tient pas</translation>
+    </message>
+    <message>
+        <source>Two signatures are of one person or one key: a seal is of two.</source>
+        <translation>Deux signatures sont d’une même personne ou d’une même clé&#xa0;: un sceau est de deux.</translation>
+    </message>
 </context>
 <context>
     <name>sheet</name>
@@ -5320,6 +5352,14 @@
         <source>Seal</source>
         <translation>Sceau</translation>
     </message>
+    <message>
+        <source>Signed by %1: %2</source>
+        <translation>Signé par %1&#xa0;: %2</translation>
+    </message>
+    <message>
+        <source>no shim, float %1</source>
+        <translation>aucune cale, jeu %1</translation>
+    </message>
 </context>
 <context>
     <name>shimwright::past::FloatChart</name>
@@ -5584,6 +5624,14 @@
         <source>%1 jobs</source>
         <translation>%1 interventions</translation>
     </message>
+    <message>
+        <source>the seal does not hold</source>
+        <translation>le sceau ne tient pas</translation>
+    </message>
+    <message>
+        <source>signed with a key not known here</source>
+        <translation>signé avec une clé inconnue ici</translation>
+    </message>
 </context>
 <context>
     <name>shimwright::past::PageColumn</name>
@@ -5827,6 +5875,10 @@
     <message>
         <source>Its file: %1</source>
         <translation>Son fichier&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>The key of %1 has ended: give a new PIN under People in the workshop.</source>
+        <translation>La clé de %1 n’est plus valable&#xa0;: donner un nouveau code PIN sous Personnes dans l’atelier.</translation>
     </message>
 </context>
 <context>
@@ -8222,6 +8274,22 @@
     <message>
         <source>This is longer than a register keeps: say it in fewer words.</source>
         <translation>C’est plus long que ce qu’un registre conserve : l’écrire plus court.</translation>
+    </message>
+    <message>
+        <source>This file is whole, but this store has other entries of the job, or fewer: run the check of the store.</source>
+        <translation>Ce fichier est intact, mais cette base a d’autres entrées de l’intervention, ou moins&#xa0;: contrôler la base.</translation>
+    </message>
+    <message>
+        <source>This file is whole, but what was added to the job later is not in it: take the newer file, or open the record here.</source>
+        <translation>Ce fichier est intact, mais ce qui a été ajouté plus tard n’y est pas&#xa0;: prendre le fichier plus récent, ou ouvrir le rapport ici.</translation>
+    </message>
+    <message>
+        <source>What was sealed is whole, but something that came after it is gone or changed: look for a newer signed file in the backup folder.</source>
+        <translation>Ce qui a été scellé est intact, mais quelque chose venu après manque ou a été changé&#xa0;: chercher un fichier signé plus récent dans le dossier des sauvegardes.</translation>
+    </message>
+    <message>
+        <source>This key ends on {0} already, and an end is not put off: give an earlier day.</source>
+        <translation>Cette clé se termine déjà le {0}, et une fin n’est pas repoussée&#xa0;: donner un jour plus tôt.</translation>
     </message>
 </context>
 <context>

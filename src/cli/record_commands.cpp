@@ -63,6 +63,14 @@ void sealed_in_this_go(record::Record& record) {
   }
 }
 
+/// Said at the end, when all that was asked for is written.
+Exit seal_holds(const record::Record& record) {
+  if (const auto& seal = record.seal; seal && seal->check.standing != record::SealStanding::holds) {
+    return failed(Error{std::string(record::name_of(seal->check.standing)), seal->check.place, seal->check.why});
+  }
+  return Exit::done;
+}
+
 }  // namespace
 
 Exit run_record(const std::vector<std::string>& words) {
@@ -93,6 +101,7 @@ Exit run_record(const std::vector<std::string>& words) {
   }
   if (const auto pdf = arguments->options.find("pdf"); pdf != arguments->options.end()) {
     if (arguments->flags.count("photos") != 0) {
+      record->with_photos = true;
       record->pictures = print::pictures_for_paper(
           *record, [&store](const std::string& sha256) { return (*store)->photo_path(sha256); });
     }
@@ -110,7 +119,7 @@ Exit run_record(const std::vector<std::string>& words) {
       return failed(written.error());
     }
   }
-  return Exit::done;
+  return seal_holds(*record);
 }
 
 Exit run_replay(const std::vector<std::string>& words) {

@@ -53,11 +53,14 @@ ordered_json job_json(const store::JobOfVehicle& job) {
   ordered_json json{{"job", job.summary.id},
                     {"number", job.summary.number},
                     {"state", std::string(store::name_of(job.summary.standing))},
-                    {"sealed", job.life.sealed},
+                    {"sealed", job.seal == record::SealStanding::holds},
                     {"addenda", job.life.addenda},
                     {"opened_at_ms", job.summary.opened_at_ms},
                     {"shims", std::move(shims)},
                     {"floats", std::move(floats)}};
+  if (job.seal) {
+    json["seal"] = std::string(record::name_of(*job.seal));
+  }
   if (job.life.odometer) {
     json["odometer_km"] = job.life.odometer->base / metres_in_km;
   }

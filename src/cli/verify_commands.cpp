@@ -41,6 +41,17 @@ Result<std::vector<record::KnownKey>> keys_in(const Arguments& arguments) {
   return std::vector<record::KnownKey>{};
 }
 
+/// A key from a file is bound to nobody here: whose signature it proved the statement alone says.
+void tell_signers(const record::SignedRecord& file) {
+  for (const record::SealSigner& each : file.statement.signers) {
+    say(fmt::format("{} {}: key {}", each.role, each.name, each.public_key));
+  }
+  for (const record::SignedAddendum& each : file.addenda) {
+    const record::SealSigner& signer = each.statement.signer;
+    say(fmt::format("{} {}: key {}", signer.role, signer.name, signer.public_key));
+  }
+}
+
 Exit verify_file(const Arguments& arguments) {
   auto keys = keys_in(arguments);
   if (!keys) {
@@ -54,8 +65,20 @@ Exit verify_file(const Arguments& arguments) {
   if (!read) {
     return whole_or_not(tl::make_unexpected(read.error()));
   }
-  const auto whole = record::check_signed_record(*read);
-  return whole_or_not(whole ? record::check_keys(*read, *keys) : whole);
+  auto whole = record::check_signed_record(*read);
+  whole = whole ? record::check_keys(*read, *keys) : whole;
+  if (const auto file = arguments.options.find("store"); whole && file != arguments.options.end()) {
+    auto store = open_to_look(file->second);
+    if (!store) {
+      return failed(store.error());
+    }
+    whole = store::same_as_here(**store, *read);
+  }
+  const Exit exit = whole_or_not(whole);
+  if (whole && arguments.options.count("key") > 0) {
+    tell_signers(*read);
+  }
+  return exit;
 }
 
 std::string side_text(std::string_view side, const record::VitalSide& value) {

@@ -4,13 +4,10 @@
 #include <string>
 #include <vector>
 
+#include "shimwright/job/rounds.h"
 #include "shimwright/job/state.h"
 
 namespace shimwright::job {
-
-/// The first assembly whose answers still count for this step: an answer given before is on the record, but asked
-/// again.
-[[nodiscard]] int round_start(const JobState& state, const sheet::Step& step);
 
 /// Whether that assembly opens the step again.
 [[nodiscard]] bool asked_again(const sheet::Step& step, const AssemblyBegun& begun);

@@ -81,11 +81,11 @@ class Gathering {
   }
 
   void add_shims(const Record& record) {
-    for (const ShimUse& use : record.shims) {
-      if (!use.choices.empty()) {
-        put({"shim/" + std::string(sheet::name_of(use.side)),
-             {SHIMWRIGHT_TEXT("record", "Shim fitted, {0}"), {bearing(use.side)}},
-             {plain_text(use.choices.back().shim), {}},
+    for (const Side side : {Side::lower, Side::upper}) {
+      if (const std::string fitted = shim_fitted(record, side); !fitted.empty()) {
+        put({"shim/" + std::string(sheet::name_of(side)),
+             {SHIMWRIGHT_TEXT("record", "Shim fitted, {0}"), {bearing(side)}},
+             {plain_text(fitted), {}},
              {}});
       }
     }

@@ -17,6 +17,11 @@ PageHead head_of(const Record& record) {
   if (record.seal && record.seal->reprint) {
     head.job += SHIMWRIGHT_TEXT("record", " · reprint");
   }
+  if (record.seal && record.seal->check.standing != SealStanding::holds) {
+    head.job += record.seal->check.standing == SealStanding::changed
+                    ? SHIMWRIGHT_TEXT("record", " · the seal does not hold")
+                    : SHIMWRIGHT_TEXT("record", " · sealed with a key not known here");
+  }
   head.mark = record.demonstration() ? SHIMWRIGHT_TEXT("record", "DEMONSTRATION VALUES") : "";
   return head;
 }

@@ -1,6 +1,9 @@
 #include "shimwright/record/measurements.h"
 
+#include <algorithm>
 #include <array>
+#include <map>
+#include <tuple>
 #include <utility>
 
 namespace shimwright::record {
@@ -12,13 +15,18 @@ constexpr std::array<std::string_view, 10> kind_names = {"odometer", "reading", 
 
 class Listing {
  public:
-  [[nodiscard]] std::vector<Measurement> take() { return std::move(all_); }
+  explicit Listing(const Record& record) : record_(record) {}
 
-  void add_odometer(const Record& record) {
-    if (record.vehicle.odometer) {
-      Measurement& line = add(MeasurementKind::odometer, record.job.opened, {});
+  [[nodiscard]] std::vector<Measurement> take() {
+    count_the_last_of_each();
+    return std::move(all_);
+  }
+
+  void add_odometer() {
+    if (record_.vehicle.odometer) {
+      Measurement& line = add(MeasurementKind::odometer, record_.job.opened, {});
       line.channel = "odometer";
-      line.number = record.vehicle.odometer;
+      line.number = record_.vehicle.odometer;
     }
   }
 
@@ -32,7 +40,6 @@ class Listing {
     line.verdict = reading.verdict;
     line.limit = reading.limit;
     line.instrument = reading.instrument;
-    line.counts = !reading.entered_again;
   }
 
   void add_teach_in(const TeachIn& tried) {
@@ -57,6 +64,7 @@ class Listing {
       line.place.assembly = use.assemblies.front();
       line.shim = trial.shim;
       line.word = shim::name_of(trial.fit);
+      line.counts = in_present_round(use);
     }
     for (const Depths& depths : use.depths) {
       for (std::size_t at = 0; at < depths.readings.size(); ++at) {
@@ -79,7 +87,7 @@ class Listing {
       line.word = job::name_of(choice.by);
       line.number =
           TypedNumber{choice.thickness.count(), choice.thickness.count() % 10 == 0 ? 2 : 3, quantity::Unit::millimetre};
-      line.counts = &choice == &use.choices.back();
+      line.counts = is_last_use(use) && !use.fitted.empty() && &choice == &use.choices.back();
     }
   }
 
@@ -129,7 +137,7 @@ class Listing {
     line.channel = std::move(channel);
     line.number = number;
     line.instrument = depths.instrument;
-    line.counts = &depths == &use.depths.back();
+    line.counts = in_present_round(use) && &depths == &use.depths.back() && !measured_later(use);
   }
 
   Measurement& add_run(const FloatSeries& series, const FloatSpot& spot, const FloatRunLine& run, std::string channel) {
@@ -140,10 +148,54 @@ class Listing {
     line.spot = spot.spot;
     line.series = series.series;
     line.instrument = run.instrument;
-    line.counts = series.latest || series.as_found;
+    line.counts = series.as_found ? is_last_as_found(series) : series.latest;
     return line;
   }
 
+  /// Whether the bearing did not come off again since.
+  [[nodiscard]] bool in_present_round(const ShimUse& use) const {
+    const auto from = record_.side_counts_from.find(use.side);
+    return from == record_.side_counts_from.end() || use.assemblies.front() >= from->second;
+  }
+
+  [[nodiscard]] bool is_last_use(const ShimUse& use) const {
+    return std::none_of(record_.shims.begin(), record_.shims.end(), [&](const ShimUse& other) {
+      return other.side == use.side && other.assemblies.front() > use.assemblies.front();
+    });
+  }
+
+  [[nodiscard]] bool measured_later(const ShimUse& use) const {
+    return std::any_of(record_.shims.begin(), record_.shims.end(), [&](const ShimUse& other) {
+      return other.side == use.side && !other.depths.empty() && other.assemblies.front() > use.assemblies.front();
+    });
+  }
+
+  [[nodiscard]] bool is_last_as_found(const FloatSeries& series) const {
+    const auto last = std::find_if(record_.floats.rbegin(), record_.floats.rend(),
+                                   [&](const FloatSeries& each) { return each.as_found && each.side == series.side; });
+    return last != record_.floats.rend() && &*last == &series;
+  }
+
+  /// Of numbers that belong to a step: those of its present round, and of a channel the last; of a teach-in those of
+  /// the last attempt, whatever it has.
+  void count_the_last_of_each() {
+    std::map<std::tuple<MeasurementKind, std::string, std::string>, std::int64_t> last;
+    for (auto line = all_.rbegin(); line != all_.rend(); ++line) {
+      const bool of_step = line->kind == MeasurementKind::reading || line->kind == MeasurementKind::peak ||
+                           line->kind == MeasurementKind::teach_in || line->kind == MeasurementKind::old_shim ||
+                           line->kind == MeasurementKind::shim_measured;
+      if (!of_step) {
+        continue;
+      }
+      const auto from = record_.step_counts_from.find(line->place.step);
+      const bool asked_again = from != record_.step_counts_from.end() && line->place.assembly < from->second;
+      const std::string channel = line->kind == MeasurementKind::teach_in ? std::string() : line->channel;
+      const auto taken = last.try_emplace({line->kind, line->place.step, channel}, line->stamp.entry).first;
+      line->counts = !asked_again && taken->second == line->stamp.entry;
+    }
+  }
+
+  const Record& record_;
   std::vector<Measurement> all_;
 };
 
@@ -154,8 +206,8 @@ std::string_view name_of(MeasurementKind kind) {
 }
 
 std::vector<Measurement> measurements(const Record& record) {
-  Listing listing;
-  listing.add_odometer(record);
+  Listing listing(record);
+  listing.add_odometer();
   for (const ReadingLine& each : record.readings) {
     listing.add_line(MeasurementKind::reading, each);
   }

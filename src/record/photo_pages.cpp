@@ -44,7 +44,7 @@ void write_photo(PageWriter& writer, const Photo& photo, const Record& record) {
 }  // namespace
 
 void write_photo_pages(PageWriter& writer, const Record& record) {
-  if (record.pictures.empty()) {
+  if (!record.with_photos || record.photos.empty()) {
     return;
   }
   writer.new_page();

@@ -1,6 +1,7 @@
 #include "shimwright/record/record.h"
 
 #include "gather.h"
+#include "shimwright/job/rounds.h"
 
 namespace shimwright::record {
 
@@ -30,6 +31,19 @@ void gather_events(const Source& source, Record& record) {
   record.taken_back = taken_back(source);
 }
 
+void count_from(const Source& source, Record& record) {
+  for (const sheet::Step* step : steps_of(source)) {
+    record.step_counts_from[step->id] = job::round_start(source.state, *step);
+  }
+  for (const job::Entry* entry : source.live) {
+    if (const auto* begun = std::get_if<job::AssemblyBegun>(&entry->body)) {
+      for (const Side side : begun->sides) {
+        record.side_counts_from[side] = begun->assembly;
+      }
+    }
+  }
+}
+
 }  // namespace
 
 Record make_record(const job::JobState& state, const RecordNames& names) {
@@ -51,8 +65,17 @@ Record make_record(const job::JobState& state, const RecordNames& names) {
   gather_events(source, record);
   record.clock_went_back = entries_after_clock_went_back(state);
   record.entries = static_cast<std::int64_t>(state.entries.size());
+  count_from(source, record);
   record.result = result_of(source, record);
   return record;
+}
+
+std::string shim_fitted(const Record& record, Side side) {
+  std::string fitted;
+  for (const ShimUse& use : record.shims) {
+    fitted = use.side == side ? use.fitted : fitted;
+  }
+  return fitted;
 }
 
 }  // namespace shimwright::record

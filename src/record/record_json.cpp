@@ -63,6 +63,22 @@ std::string sealed_part(const Record& record) {
   return bytes_of(sealed_json(record));
 }
 
+std::string sealed_part_with_shims_joined(const Record& record) {
+  Record joined = record;
+  joined.shims.clear();
+  for (const ShimUse& use : record.shims) {
+    const bool follows = !joined.shims.empty() && joined.shims.back().side == use.side;
+    if (!follows || !use.trials.empty() || !use.depths.empty() || !use.choices.empty()) {
+      joined.shims.push_back(use);
+      continue;
+    }
+    ShimUse& before = joined.shims.back();
+    before.assemblies.insert(before.assemblies.end(), use.assemblies.begin(), use.assemblies.end());
+    before.measured.insert(before.measured.end(), use.measured.begin(), use.measured.end());
+  }
+  return sealed_part(joined);
+}
+
 std::string record_json(const Record& record) {
   return bytes_of({{"format", "shimwright.record"},
                    {"version", 1},

@@ -23,11 +23,7 @@ std::int64_t from_middle(std::int64_t float_um, const FloatLimits& limits) {
 
 VitalSide side_of(const Record& record, Side side) {
   VitalSide vital;
-  for (const ShimUse& use : record.shims) {
-    if (use.side == side && !use.choices.empty()) {
-      vital.shim = use.choices.back().shim;
-    }
-  }
+  vital.shim = shim_fitted(record, side);
   for (const FloatSeries& series : record.floats) {
     if (series.side != side || series.as_found || !series.latest || !series.judged) {
       continue;

@@ -106,7 +106,9 @@ void section(PageWriter& writer, const std::string& title, const std::vector<std
 
 std::vector<std::string> standing_lines(const ShiftSlip& slip) {
   std::vector<std::string> lines;
-  if (slip.closed) {
+  if (slip.sealed) {
+    lines.push_back(SHIMWRIGHT_TEXT("record", "Finished and sealed: nothing is left to do."));
+  } else if (slip.closed) {
     lines.push_back(SHIMWRIGHT_TEXT("record", "Finished: nothing is left to do but to seal the record."));
   } else if (slip.waits_for.empty()) {
     lines.push_back(SHIMWRIGHT_TEXT("record", "In work."));
@@ -160,6 +162,7 @@ ShiftSlip make_shift_slip(const job::JobState& state, const RecordNames& names) 
   slip.assembly = state.assembly;
   slip.demonstration = record.demonstration();
   slip.closed = state.closed;
+  slip.sealed = state.sealed.has_value();
   slip.last = last_entry(source, record);
   slip.sides = sides_of(state, record);
   if (state.opened) {

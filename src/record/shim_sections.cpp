@@ -47,11 +47,10 @@ std::string old_digits(const Record& record, Side side) {
 
 std::vector<Cell> shim_row(const Record& record, const ShimUse& use, bool first, bool last) {
   const FontRole role = last ? FontRole::strong : FontRole::body;
-  const bool fitted = !use.choices.empty();
   return {{first ? bearing_word(use.side) : ""},
           {assemblies_text(use)},
           {how_found(use)},
-          {fitted ? use.choices.back().shim : SHIMWRIGHT_TEXT("record", "none chosen"), role},
+          {use.fitted.empty() ? SHIMWRIGHT_TEXT("record", "none chosen") : use.fitted, role},
           {use.measured.empty() ? SHIMWRIGHT_TEXT("record", "not measured") : digits_of_all(use.measured)},
           {first ? old_digits(record, use.side) : ""}};
 }

@@ -10,7 +10,10 @@ namespace {
 /// What one assembly knows of one bearing's shim.
 struct Found {
   ShimUse use;
-  [[nodiscard]] bool begins_anew() const { return !use.trials.empty() || !use.depths.empty() || !use.choices.empty(); }
+  bool came_off = false;  ///< the bearing, for this assembly: the shim of the one before does not stand any more
+  [[nodiscard]] bool begins_anew() const {
+    return came_off || !use.trials.empty() || !use.depths.empty() || !use.choices.empty();
+  }
 };
 
 using ByAssembly = std::map<int, Found>;
@@ -22,19 +25,27 @@ class Sorter {
 
   void take(const job::Entry& entry) {
     if (const auto* tried = std::get_if<job::ShimTried>(&entry.body)) {
-      at(tried->side, tried->at).trials.push_back({stamp_of(source_, entry), tried->shim, tried->fit});
+      ShimUse& use = at(tried->side, tried->at);
+      use.trials.push_back({stamp_of(source_, entry), tried->shim, tried->fit});
+      use.fitted.clear();
     } else if (const auto* depths = std::get_if<job::DepthsRead>(&entry.body)) {
-      at(depths->side, depths->at)
-          .depths.push_back(
-              {stamp_of(source_, entry), depths->readings, depths->reference, depths->stamp, depths->instrument});
+      ShimUse& use = at(depths->side, depths->at);
+      use.depths.push_back(
+          {stamp_of(source_, entry), depths->readings, depths->reference, depths->stamp, depths->instrument});
+      use.fitted.clear();
     } else if (const auto* advised = std::get_if<job::Advised>(&entry.body)) {
       take(entry, *advised);
     } else if (const auto* chosen = std::get_if<job::ShimChosen>(&entry.body)) {
-      at(chosen->side, chosen->at)
-          .choices.push_back({stamp_of(source_, entry), chosen->shim, chosen->thickness,
-                              std::llround(chosen->u_mm * 1e6), chosen->by, chosen->chance_percent, chosen->reason});
+      ShimUse& use = at(chosen->side, chosen->at);
+      use.choices.push_back({stamp_of(source_, entry), chosen->shim, chosen->thickness,
+                             std::llround(chosen->u_mm * 1e6), chosen->by, chosen->chance_percent, chosen->reason});
+      use.fitted = chosen->shim;
     } else if (const auto* read = std::get_if<job::Read>(&entry.body)) {
       take(entry, *read);
+    } else if (const auto* begun = std::get_if<job::AssemblyBegun>(&entry.body)) {
+      for (const Side side : begun->sides) {
+        found_[side][begun->assembly].came_off = true;
+      }
     }
   }
 
@@ -97,7 +108,13 @@ std::vector<ShimUse> shim_uses(const Source& source) {
       join(uses, side, assembly, by_assembly);
     }
   }
-  for (ShimUse& use : uses) {
+  const std::map<Side, std::string>& standing = source.state.shims;
+  for (std::size_t at = 0; at < uses.size(); ++at) {
+    ShimUse& use = uses[at];
+    if (at + 1 == uses.size() || uses[at + 1].side != use.side) {
+      const auto stands = standing.find(use.side);
+      use.fitted = stands == standing.end() ? std::string() : stands->second;
+    }
     use.method = source.state.sheets.spec ? source.state.sheets.spec->side(use.side).method : use.method;
   }
   return uses;

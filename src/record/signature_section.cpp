@@ -49,9 +49,20 @@ std::string sealed_words(const Record& record, const SealMark& seal) {
 std::vector<Span> foot(const Record& record) {
   std::vector<Span> spans;
   const auto small = [&](const std::string& text) { spans.push_back({text + " ", FontRole::small, Ink::soft}); };
-  if (const auto& seal = record.seal) {
+  if (const auto& seal = record.seal; seal && seal->check.standing == SealStanding::changed) {
+    spans.push_back({say(SHIMWRIGHT_TEXT("record", "The seal of {0} does not hold: changed after it was signed: {1}."),
+                         {date_time(seal->moment), seal->check.place}) +
+                         " ",
+                     FontRole::strong, Ink::text});
+  } else if (seal) {
     small(say(SHIMWRIGHT_TEXT("record", "Sealed {0} as"), {date_time(seal->moment)}));
     spans.push_back({seal->groups + ". ", FontRole::strong, Ink::text});
+    if (seal->check.standing == SealStanding::key_unknown) {
+      spans.push_back({say(SHIMWRIGHT_TEXT("record", "The key of {0} is not known here, or was no longer valid then."),
+                           {seal->check.place}) +
+                           " ",
+                       FontRole::strong, Ink::text});
+    }
     small(sealed_words(record, *seal));
   } else {
     small(SHIMWRIGHT_TEXT("record", "Not sealed: a draft that may still change."));
@@ -104,13 +115,12 @@ void write_captions(PageWriter& writer, const SignatureBlock& block, double top)
   }
 }
 
-void write_kept_place(PageWriter& writer, const Box& box) {
+void write_kept_place(PageWriter& writer, const Box& box, const std::string& above, const std::string& below) {
   writer.add(KeptPlace{box, KeptFor::seal_code});
   writer.add(Rectangle{box, std::nullopt, Ink::hair});
   const double middle = box.x_mm + code_mm / 2;
-  writer.centred(middle, box.y_mm + code_mm / 2 - 0.8, SHIMWRIGHT_TEXT("record", "not sealed:"), FontRole::small,
-                 Ink::soft);
-  writer.centred(middle, box.y_mm + code_mm / 2 + 2.9, SHIMWRIGHT_TEXT("record", "draft"), FontRole::small, Ink::soft);
+  writer.centred(middle, box.y_mm + code_mm / 2 - 0.8, above, FontRole::small, Ink::soft);
+  writer.centred(middle, box.y_mm + code_mm / 2 + 2.9, below, FontRole::small, Ink::soft);
 }
 
 void write_foot(PageWriter& writer, const SignatureBlock& block, double top) {
@@ -135,10 +145,12 @@ void write_signatures(PageWriter& writer, const Record& record) {
   const double top = writer.y();
   write_captions(writer, block, top);
   const Box box{writer.right() - code_mm, top + code_below_top_mm, code_mm, code_mm};
-  if (record.seal) {
-    writer.add(qr_code(record.seal->code, box));
+  if (!record.seal) {
+    write_kept_place(writer, box, SHIMWRIGHT_TEXT("record", "not sealed:"), SHIMWRIGHT_TEXT("record", "draft"));
+  } else if (record.seal->check.standing == SealStanding::changed) {
+    write_kept_place(writer, box, SHIMWRIGHT_TEXT("record", "the seal"), SHIMWRIGHT_TEXT("record", "does not hold"));
   } else {
-    write_kept_place(writer, box);
+    writer.add(qr_code(record.seal->code, box));
   }
   write_foot(writer, block, top);
   writer.piece(block.height_mm());

@@ -27,6 +27,15 @@ Result<void> check_signatures(const SignedRecord& it) {
   if (signers.empty() || signers.size() != it.signatures.size()) {
     return changed("statement");
   }
+  for (std::size_t at = 1; at < signers.size(); ++at) {
+    const bool twice = std::any_of(
+        signers.begin(), signers.begin() + static_cast<std::ptrdiff_t>(at),
+        [&](const auto& one) { return one.public_key == signers[at].public_key || one.person == signers[at].person; });
+    if (twice) {
+      return refuse("changed", "signature " + std::to_string(at + 1),
+                    SHIMWRIGHT_TEXT("record", "Two signatures are of one person or one key: a seal is of two."));
+    }
+  }
   const std::string bytes = bytes_of(it.statement);
   for (std::size_t at = 0; at < signers.size(); ++at) {
     if (!signature_holds(signers[at].public_key, bytes, it.signatures[at])) {
@@ -152,6 +161,28 @@ Result<void> check_keys(const SignedRecord& signed_record, const std::vector<Kno
     }
   }
   return {};
+}
+
+SealCheck check_seal(const SignedRecord& signed_record, const std::vector<KnownKey>& keys) {
+  if (auto whole = check_signed_record(signed_record); !whole) {
+    return {SealStanding::changed, whole.error().place, whole.error().message};
+  }
+  if (auto known = check_keys(signed_record, keys); !known) {
+    return {SealStanding::key_unknown, known.error().place, known.error().message};
+  }
+  return {};
+}
+
+std::string_view name_of(SealStanding standing) {
+  switch (standing) {
+    case SealStanding::holds:
+      return "holds";
+    case SealStanding::key_unknown:
+      return "key_unknown";
+    case SealStanding::changed:
+      break;
+  }
+  return "changed";
 }
 
 }  // namespace shimwright::record

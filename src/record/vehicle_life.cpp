@@ -139,11 +139,7 @@ JobInLife job_in_life(const job::JobState& state) {
   line.number = record.job.number;
   line.opened = record.job.opened.moment;
   line.odometer = record.vehicle.odometer;
-  for (const ShimUse& use : record.shims) {
-    if (!use.choices.empty()) {
-      line.shims[use.side] = use.choices.back().shim;
-    }
-  }
+  line.shims = state.shims;
   line.floats = floats_in_life(record);
   line.old_pack = written_at(state, sheet::Role::old_pack_serial);
   line.new_pack = written_at(state, sheet::Role::new_pack_serial);

@@ -41,6 +41,34 @@ Result<bool> heads_hold(Connection& connection, const HeadsEnd& end) {
   return *found == Value(end.list_hash);
 }
 
+Result<bool> heads_go_on(Connection& connection, const HeadsEnd& from, const std::string& job, std::int64_t seq,
+                         const std::string& hash) {
+  constexpr std::int64_t in_one_go = 500;
+  HeadsEnd end = from;
+  bool ends_there = false;
+  bool more = true;
+  while (more) {
+    auto rows = connection.rows(
+        "SELECT position, job, seq, hash, list_hash FROM chain_head WHERE position > ? ORDER BY position LIMIT ?",
+        {number_value(end.position), number_value(in_one_go)});
+    if (!rows) {
+      return passed_on(rows);
+    }
+    for (const Row& row : *rows) {
+      const std::int64_t position = end.position + 1;
+      const std::string whose = text_in(row, 1);
+      const std::string next = list_hash(end.list_hash, position, whose, number_in(row, 2), text_in(row, 3));
+      if (number_in(row, 0) != position || text_in(row, 4) != next) {
+        return false;
+      }
+      ends_there = whose == job ? number_in(row, 2) == seq && text_in(row, 3) == hash : ends_there;
+      end = {position, next};
+    }
+    more = static_cast<std::int64_t>(rows->size()) == in_one_go;
+  }
+  return ends_there;
+}
+
 Result<HeadsEnd> Store::heads_end() const {
   return end_of_heads(*connection_);
 }

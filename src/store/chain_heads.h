@@ -19,4 +19,8 @@ namespace shimwright::store {
                                     const std::string& hash);
 [[nodiscard]] Result<bool> heads_hold(Connection& connection, const HeadsEnd& end);
 
+/// Whether the list goes on unbroken from such an end to its own, and what it says last of a job is this entry.
+[[nodiscard]] Result<bool> heads_go_on(Connection& connection, const HeadsEnd& from, const std::string& job,
+                                       std::int64_t seq, const std::string& hash);
+
 }  // namespace shimwright::store

@@ -40,21 +40,22 @@ Result<record::RecordNames> record_names(Store& store, const LoadedJob& job) {
 
 namespace {
 
-/// Made anew from the sealed entries under the names of that day, and shown only where it is what was frozen.
+/// Made anew from the sealed entries under the names of that day, and shown only where it is what was frozen; that this
+/// was signed is another question, which the mark answers.
 Result<record::Record> sealed_record(const LoadedJob& job, const record::RecordNames& names,
-                                     const record::SignedRecord& sealed) {
+                                     const record::SignedRecord& sealed, record::SealCheck check) {
   const auto count = static_cast<std::ptrdiff_t>(sealed.statement.entries);
   const std::vector<job::Entry> entries(job.entries.begin(), job.entries.begin() + count);
   record::Record record =
       record::make_record(job::fold(job.sheets, entries), record::names_as_frozen(sealed.record, names));
-  if (record::sealed_part(record) != sealed.record) {
+  if (record::sealed_part(record) != sealed.record && record::sealed_part_with_shims_joined(record) != sealed.record) {
     return refuse("sealed_differs", job.id,
                   SHIMWRIGHT_TEXT("store",
                                   "This record cannot be shown as it was sealed: it was changed, or sealed by another "
                                   "version of the program; see what “verify” says."));
   }
   record.seal = record::SealMark{record::seal_groups(record::digest_of(sealed.statement)), sealed.code,
-                                 sealed.statement.moment, true};
+                                 sealed.statement.moment, true, std::move(check)};
   for (const record::SignedAddendum& each : sealed.addenda) {
     const record::AddendumStatement& said = each.statement;
     record.addenda.push_back({said.signer.initials, said.signer.name, said.moment, said.reason, said.text,
@@ -79,11 +80,12 @@ Result<record::Record> record_of(Store& store, const std::string& job) {
     return passed_on(sealed);
   }
   if (sealed) {
-    const bool all_there = sealed->statement.entries < static_cast<std::int64_t>(loaded->entries.size());
-    return all_there
-               ? sealed_record(*loaded, *names, *sealed)
-               : refuse("seal_damaged", job,
-                        SHIMWRIGHT_TEXT("store", "Entries of this sealed job are gone: run the check of the store."));
+    if (sealed->statement.entries >= static_cast<std::int64_t>(loaded->entries.size())) {
+      return refuse("seal_damaged", job,
+                    SHIMWRIGHT_TEXT("store", "Entries of this sealed job are gone: run the check of the store."));
+    }
+    auto check = seal_check(store, *loaded);
+    return check ? sealed_record(*loaded, *names, *sealed, std::move(*check)) : passed_on(check);
   }
   return record::make_record(job::fold(loaded->sheets, loaded->entries), *names);
 }

@@ -39,7 +39,8 @@ Result<std::optional<SealedHere>> sealed_here(Connection& connection, const reco
     if (sealed && record::digest_of(sealed->statement) == values.digest) {
       return std::optional(SealedHere{job, sealed->statement.moment});
     }
-    if (!sealed && sealed.error().code != "not_sealed") {
+    // Another job of this number may lie there with a damaged seal: it is not the one that was scanned.
+    if (!sealed && sealed.error().code != "not_sealed" && sealed.error().code != "seal_damaged") {
       return passed_on(sealed);
     }
   }
@@ -82,7 +83,8 @@ Result<ScannedCode> read_scanned_code(Store& store, std::string_view text) {
   if (!keys) {
     return passed_on(keys);
   }
-  ScannedCode scanned{std::move(code->values), KeyStanding::unknown, {}, std::nullopt};
+  ScannedCode scanned;
+  scanned.values = std::move(code->values);
   if (const std::optional<SealedHere>& here = *sealed; here) {
     scanned.job = here->job;
   }
@@ -98,6 +100,27 @@ Result<ScannedCode> read_scanned_code(Store& store, std::string_view text) {
   scanned.signer = std::move(*name);
   scanned.key = standing_of(*key, *sealed);
   return scanned;
+}
+
+Result<void> same_as_here(const Store& store, const record::SignedRecord& file) {
+  auto here = store.load(file.statement.job);
+  if (!here) {
+    return here.error().code == "unknown_job" ? Result<void>() : passed_on(here);
+  }
+  const std::vector<record::StoredEntry>& stored = here->stored;
+  if (file.entries.size() > stored.size() || !std::equal(file.entries.begin(), file.entries.end(), stored.begin())) {
+    return refuse("differs_here", file.statement.number,
+                  SHIMWRIGHT_TEXT("store",
+                                  "This file is whole, but this store has other entries of the job, or fewer: run the "
+                                  "check of the store."));
+  }
+  if (file.entries.size() < stored.size()) {
+    return refuse("older_than_here", file.statement.number,
+                  SHIMWRIGHT_TEXT("store",
+                                  "This file is whole, but what was added to the job later is not in it: take the "
+                                  "newer file, or open the record here."));
+  }
+  return {};
 }
 
 Result<ScannedCode> check_signed_file(Store& store, const std::string& path) {
@@ -121,10 +144,20 @@ Result<ScannedCode> check_signed_file(Store& store, const std::string& path) {
   if (!keys) {
     return passed_on(keys);
   }
+  if (auto same = same_as_here(store, *sealed); !same) {
+    return passed_on(same);
+  }
   auto scanned = read_scanned_code(store, sealed->code);
-  // The code has one signature, the file one for each who signed.
-  if (scanned && scanned->key == KeyStanding::ours && !record::check_keys(*sealed, *keys)) {
-    scanned->key = KeyStanding::unknown;
+  if (!scanned) {
+    return scanned;
+  }
+  // The code has one signature and no day; the file has one for each who signed, and the day that was signed.
+  auto known = record::check_keys(*sealed, *keys);
+  if (known) {
+    scanned->key = KeyStanding::ours;
+  } else {
+    scanned->key = scanned->key == KeyStanding::ours ? KeyStanding::unknown : scanned->key;
+    scanned->fault = known.error();
   }
   return scanned;
 }

@@ -213,18 +213,28 @@ Result<record::SignedRecord> signed_record_of(const Store& store, const std::str
   if (!loaded) {
     return passed_on(loaded);
   }
-  auto sealed = seal_rows(store.connection(), job);
-  if (!sealed) {
-    return sealed;
-  }
-  sealed->entries = std::move(loaded->stored);
-  for (const auto& [id, text] : loaded->private_texts) {
-    if (text) {
-      sealed->personal[id] = {*text, loaded->private_salts.at(id)};
-    }
-  }
-  return sealed;
+  return signed_record_in(store.connection(), *loaded);
 }
+
+namespace {
+
+tl::unexpected<Error> gone_since() {
+  return refuse("store_changed", "chain heads",
+                SHIMWRIGHT_TEXT("store",
+                                "What was sealed is whole, but something that came after it is gone or changed: look "
+                                "for a newer signed file in the backup folder."));
+}
+
+/// The job's own line counts its entries apart from them.
+Result<void> nothing_gone_since(Connection& connection, const record::SignedRecord& sealed) {
+  auto last = connection.value("SELECT last_seq FROM job WHERE id = ?", {sealed.statement.job});
+  if (!last) {
+    return passed_on(last);
+  }
+  return *last == number_value(sealed.entries.back().seq) ? Result<void>() : gone_since();
+}
+
+}  // namespace
 
 Result<void> verify_job(const Store& store, const std::string& job) {
   auto sealed = signed_record_of(store, job);
@@ -240,6 +250,9 @@ Result<void> verify_job(const Store& store, const std::string& job) {
   }
   if (auto known = record::check_keys(*sealed, *keys); !known) {
     return known;
+  }
+  if (auto all = nothing_gone_since(store.connection(), *sealed); !all) {
+    return all;
   }
   auto holds = store.holds_end({sealed->statement.heads_position, sealed->statement.heads_hash});
   if (!holds) {
@@ -260,7 +273,13 @@ Result<void> verify_job(const Store& store, const std::string& job) {
         "store_changed", "chain heads",
         SHIMWRIGHT_TEXT("store", "This job is whole, but something the store held before it is gone or changed."));
   }
-  return {};
+  const record::StoredEntry& last = sealed->entries.back();
+  auto go_on = heads_go_on(store.connection(), {sealed->statement.heads_position, sealed->statement.heads_hash}, job,
+                           last.seq, last.hash);
+  if (!go_on) {
+    return passed_on(go_on);
+  }
+  return *go_on ? Result<void>() : gone_since();
 }
 
 }  // namespace shimwright::store

@@ -1,6 +1,7 @@
 #include "seal_rows.h"
 
 #include "schema.h"
+#include "shimwright/store/signing.h"
 
 namespace shimwright::store {
 
@@ -112,6 +113,35 @@ Result<record::SignedRecord> seal_rows(Connection& connection, const std::string
     return passed_on(addenda);
   }
   return read;
+}
+
+Result<record::SignedRecord> signed_record_in(Connection& connection, const LoadedJob& job) {
+  auto sealed = seal_rows(connection, job.id);
+  if (!sealed) {
+    return sealed;
+  }
+  sealed->entries = job.stored;
+  for (const auto& [id, text] : job.private_texts) {
+    if (text) {
+      sealed->personal[id] = {*text, job.private_salts.at(id)};
+    }
+  }
+  return sealed;
+}
+
+Result<record::SealCheck> seal_check(const Store& store, const LoadedJob& job) {
+  auto sealed = signed_record_in(store.connection(), job);
+  if (!sealed && sealed.error().code == "seal_damaged") {
+    return record::SealCheck{record::SealStanding::changed, sealed.error().place, sealed.error().message};
+  }
+  if (!sealed) {
+    return passed_on(sealed);
+  }
+  auto keys = known_keys(store);
+  if (!keys) {
+    return passed_on(keys);
+  }
+  return record::check_seal(*sealed, *keys);
 }
 
 }  // namespace shimwright::store

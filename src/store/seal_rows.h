@@ -5,6 +5,7 @@
 
 #include "connection.h"
 #include "shimwright/record/signed_record.h"
+#include "shimwright/store/store.h"
 
 /// A seal as it lies in its tables.
 namespace shimwright::store {
@@ -16,5 +17,12 @@ namespace shimwright::store {
 
 /// What the tables hold for a job; entries and personal texts are left empty. Codes: `not_sealed`, `seal_damaged`.
 [[nodiscard]] Result<record::SignedRecord> seal_rows(Connection& connection, const std::string& job);
+
+/// The same with its entries and personal texts, as a signed file has them. Codes: as seal_rows().
+[[nodiscard]] Result<record::SignedRecord> signed_record_in(Connection& connection, const LoadedJob& job);
+
+/// Whether the seal of a job holds under the keys of the workshop; tables that were changed give `changed`. Codes:
+/// `not_sealed`, those of Store.
+[[nodiscard]] Result<record::SealCheck> seal_check(const Store& store, const LoadedJob& job);
 
 }  // namespace shimwright::store

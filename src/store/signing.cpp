@@ -85,6 +85,23 @@ tl::unexpected<Error> no_pin() {
   return refuse("no_pin", "pin", SHIMWRIGHT_TEXT("store", "This person has no PIN yet: set one, then sign."));
 }
 
+tl::unexpected<Error> already_ended(const std::string& day) {
+  return refuse(
+      "already_ended", "from",
+      SHIMWRIGHT_TEXT("store", "This key ends on {0} already, and an end is not put off: give an earlier day."), {day});
+}
+
+Result<void> may_end(const Store& store, const std::string& from_day) {
+  if (auto may = may_write_keys(store); !may) {
+    return may;
+  }
+  if (!job::is_date(from_day)) {
+    return refuse("bad_date", "from",
+                  SHIMWRIGHT_TEXT("store", "“{0}” is no date: write year-month-day, as in 2026-11-30."), {from_day});
+  }
+  return {};
+}
+
 /// Writes what `write` does in one transaction.
 template <class Write>
 Result<void> in_one_go(Connection& connection, Write write) {
@@ -173,7 +190,7 @@ Result<void> set_pin(Store& store, const std::string& person, const record::Pin&
     return passed_on(present);
   }
   const std::optional<KeyRow>& known = *present;
-  if (known && !known->invalid_from) {
+  if (known && (!known->invalid_from || record::date_of(by.moment) < *known->invalid_from)) {
     return refuse(
         "has_pin", "pin",
         SHIMWRIGHT_TEXT("store", "This person has a PIN: change it with the old one, or say it is forgotten."));
@@ -243,28 +260,56 @@ Result<void> forget_pin(Store& store, const std::string& person, const record::P
 }
 
 Result<void> end_key(Store& store, const std::string& public_key, const std::string& from_day, const By& by) {
-  if (auto may = may_write_keys(store); !may) {
-    return may;
-  }
-  if (!job::is_date(from_day)) {
-    return refuse("bad_date", "from",
-                  SHIMWRIGHT_TEXT("store", "“{0}” is no date: write year-month-day, as in 2026-11-30."), {from_day});
+  if (auto good = may_end(store, from_day); !good) {
+    return good;
   }
   Connection& connection = store.connection();
-  auto person = connection.value("SELECT person FROM signing_key WHERE public_key = ?", {public_key});
-  if (!person) {
-    return passed_on(person);
+  auto rows = connection.rows("SELECT person, invalid_from FROM signing_key WHERE public_key = ?", {public_key});
+  if (!rows) {
+    return passed_on(rows);
   }
-  const auto* whose = std::get_if<std::string>(&*person);
-  if (whose == nullptr) {
+  if (rows->empty()) {
     return refuse("unknown_key", "key",
                   SHIMWRIGHT_TEXT("store", "This key is none of the workshop's: look at its list."));
+  }
+  const std::string whose = text_in(rows->front(), 0);
+  if (const auto ended = optional_text_in(rows->front(), 1); ended && *ended <= from_day) {
+    return already_ended(*ended);
   }
   return in_one_go(connection, [&]() -> Result<void> {
     auto ended =
         connection.execute("UPDATE signing_key SET invalid_from = ? WHERE public_key = ?", {from_day, public_key});
-    return ended ? tell(connection, *whose, public_key, "ended", by) : ended;
+    return ended ? tell(connection, whose, public_key, "ended", by) : ended;
   });
+}
+
+Result<void> end_keys(Store& store, const std::string& person, const std::string& from_day, const By& by) {
+  if (auto good = may_end(store, from_day); !good) {
+    return good;
+  }
+  auto keys = signing_keys(store);
+  if (!keys) {
+    return passed_on(keys);
+  }
+  std::optional<std::string> ended_on;
+  bool ended_one = false;
+  for (const PersonsKey& each : *keys) {
+    if (each.person != person) {
+      continue;
+    }
+    if (each.invalid_from && *each.invalid_from <= from_day) {
+      ended_on = each.invalid_from;
+      continue;
+    }
+    if (auto ended = end_key(store, each.public_key, from_day, by); !ended) {
+      return ended;
+    }
+    ended_one = true;
+  }
+  if (ended_one) {
+    return {};
+  }
+  return ended_on ? already_ended(*ended_on) : no_pin();
 }
 
 Result<record::SecretKey> unlock(Store& store, const std::string& person, const record::Pin& pin,

@@ -4,9 +4,26 @@
 #include <utility>
 
 #include "job_lists.h"
+#include "seal_rows.h"
 #include "shimwright/job/evolve.h"
 
 namespace shimwright::store {
+
+namespace {
+
+/// The entry alone says that somebody sealed; whether the seal holds is looked at here.
+Result<std::optional<record::SealStanding>> standing_of_seal(const Store& store, const LoadedJob& job, bool sealed) {
+  if (!sealed) {
+    return std::optional<record::SealStanding>();
+  }
+  auto check = seal_check(store, job);
+  if (!check && check.error().code != "not_sealed") {
+    return passed_on(check);
+  }
+  return std::optional(check ? check->standing : record::SealStanding::changed);
+}
+
+}  // namespace
 
 Result<VehicleHistory> vehicle_history(Store& store, const std::string& vehicle_key, std::size_t most) {
   auto summaries = store.jobs_of_vehicle(vehicle_key);
@@ -23,8 +40,12 @@ Result<VehicleHistory> vehicle_history(Store& store, const std::string& vehicle_
     if (!loaded) {
       return passed_on(loaded);
     }
-    record::JobInLife life = record::job_in_life(job::fold(std::move(loaded->sheets), loaded->entries));
-    history.jobs.push_back({std::move(summary), std::move(life)});
+    record::JobInLife life = record::job_in_life(job::fold(loaded->sheets, loaded->entries));
+    auto seal = standing_of_seal(store, *loaded, life.sealed);
+    if (!seal) {
+      return passed_on(seal);
+    }
+    history.jobs.push_back({std::move(summary), std::move(life), *seal});
   }
   return history;
 }

@@ -1,8 +1,10 @@
 """Signs a demonstration job as a person would, and verifies it with our program and without it."""
+import contextlib
 import json
 import pathlib
 import re
 import shutil
+import sqlite3
 import subprocess
 import sys
 import tempfile
@@ -65,10 +67,38 @@ class Seal(program.Bench):
         self.assertEqual(self.verify(sealed["file"], "--store", self.store), (0, "whole and ours"))
         keys = self.folder / "keys.pem"
         keys.write_text("".join((self.folder / f"{each}.pem").read_text() for each in self.signers))
-        self.assertEqual(self.verify(sealed["file"], "--key", keys), (0, "whole and ours"))
+        status, out, err = run("verify", sealed["file"], "--key", keys)
+        self.assertEqual((status, out[0], err), (0, "whole and ours", []))
+        # A key from a file is bound to nobody: who is said to have signed with it is told.
+        self.assertEqual(len(out), 1 + len(self.signers))
+        for line in out[1:]:
+            self.assertRegex(line, r"^(technician|checker) .*: key [0-9a-f]{64}$")
         status, line = self.verify(sealed["file"])
         self.assertEqual(status, 1)
         self.assertIn("a key that is not known here", line)
+
+    def test_a_record_changed_with_its_frozen_bytes_is_not_printed_as_sealed(self):
+        self.seal()
+        words = ["record", self.job, "--store", self.store, "--pdf", self.folder / "out.pdf"]
+        self.assertEqual(run(*words), (0, [], []))
+        with contextlib.closing(sqlite3.connect(self.store)) as store:
+            triggers = store.execute("SELECT name, sql FROM sqlite_schema WHERE type = 'trigger' AND name IN "
+                                     "('entry_is_not_changed', 'seal_is_not_changed')").fetchall()
+            self.assertEqual(len(triggers), 2)
+            for name, _ in triggers:
+                store.execute(f"DROP TRIGGER {name}")
+            for table, column in (("entry", "body"), ("seal", "record")):
+                store.execute(f"UPDATE {table} SET {column} = CAST(replace(CAST({column} AS TEXT), 'TESTVN', 'TESTWN') "
+                              "AS BLOB)")
+            for _, sql in triggers:
+                store.execute(sql)
+            store.commit()
+        status, out, err = run(*words)
+        self.assertEqual((status, out), (1, []))
+        self.assertEqual(len(err), 1)
+        self.assertIn("changed after it was signed", err[0])
+        text = subprocess.run(["pdftotext", self.folder / "out.pdf", "-"], capture_output=True, text=True, check=True)
+        self.assertIn("does not hold", text.stdout)
 
     def test_the_code_on_paper_is_read_and_shows_what_was_signed(self):
         sealed = self.seal()

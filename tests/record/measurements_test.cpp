@@ -1,6 +1,7 @@
 #include "shimwright/record/measurements.h"
 
 #include <algorithm>
+#include <map>
 #include <set>
 
 #include <catch2/catch.hpp>
@@ -98,4 +99,55 @@ TEST_CASE("a job with every kind of entry gives every kind of measurement") {
     kinds.insert(each.kind);
   }
   CHECK(kinds.size() == 10);
+}
+
+TEST_CASE("of two assemblies the numbers of the one that came off do not count, of every kind") {
+  Bench bench;
+  bench.add(opened());
+  const auto measure = [&](const char* shim, int thickness, const char* measured) {
+    bench.trial("large-gauge-fit", Side::lower, shim, job::Fit::snug);
+    bench.add(job::DepthsRead{
+        bench.here("large-depth"), Side::lower, {typed("12.48")}, typed("3.02"), std::nullopt, instrument("depth 1")});
+    bench.choose_shim("large-gauge-fit", Side::lower, shim, thickness);
+    bench.read("large-shim-measured", {reading("thickness", measured)});
+    bench.runs("lower-float", Side::lower, {"0.50", "0.52", "0.51"});
+  };
+  measure("1.75", 1750, "1.752");
+  bench.begin_assembly({Side::lower}, "bearing not home");
+  measure("1.95", 1950, "1.953");
+  for (const MeasurementKind kind : {MeasurementKind::trial, MeasurementKind::depth, MeasurementKind::shim,
+                                     MeasurementKind::shim_measured, MeasurementKind::float_run}) {
+    std::set<int> assemblies;
+    for (const Measurement& each : of_kind(bench, kind)) {
+      INFO(record::name_of(kind) << " " << each.place.assembly << " " << each.channel);
+      assemblies.insert(each.place.assembly);
+      CHECK(each.counts == (each.place.assembly == 2));
+    }
+    CHECK(assemblies == std::set<int>{1, 2});
+  }
+}
+
+TEST_CASE("of attempts the last counts, and of a seat that came off no shim") {
+  for (const Bench& bench : {finished_job(), long_job()}) {
+    std::map<std::string, std::set<std::int64_t>> counted;
+    for (const MeasurementKind kind :
+         {MeasurementKind::peak, MeasurementKind::teach_in, MeasurementKind::old_shim, MeasurementKind::reading}) {
+      for (const Measurement& each : of_kind(bench, kind)) {
+        if (each.counts) {
+          const std::string channel = kind == MeasurementKind::teach_in ? "" : each.channel;
+          counted[std::string(record::name_of(kind)) + each.place.step + "/" + channel].insert(each.stamp.entry);
+        }
+      }
+    }
+    CHECK_FALSE(counted.empty());
+    for (const auto& [step, entries] : counted) {
+      INFO(step);
+      CHECK(entries.size() == 1);
+    }
+  }
+  Bench bench;
+  bench.add(opened());
+  bench.choose_shim("large-gauge-fit", Side::lower, "1.95", 1950);
+  bench.begin_assembly({Side::lower}, "bearing not home");
+  CHECK_FALSE(of_kind(bench, MeasurementKind::shim).front().counts);
 }

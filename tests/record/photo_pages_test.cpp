@@ -9,8 +9,9 @@ using namespace shimwright::record_test;
 
 namespace {
 
-record::Record with_photos(std::size_t count, std::size_t there) {
+record::Record with_photos(std::size_t count, std::size_t there, bool wanted = true) {
   record::Record record = record_of(long_job());
+  record.with_photos = wanted;
   REQUIRE_FALSE(record.photos.empty());
   const record::Photo first = record.photos.front();
   record.photos.clear();
@@ -38,7 +39,7 @@ std::size_t pictures_on(const std::vector<record::Page>& pages) {
 }  // namespace
 
 TEST_CASE("photos come on pages of their own behind the record, none cut, each with its words") {
-  const record::Record bare = with_photos(5, 0);
+  const record::Record bare = with_photos(5, 0, false);
   const record::Record shown = with_photos(5, 5);
   const auto without = all_pages(bare);
   const auto pages = all_pages(shown);
@@ -56,4 +57,14 @@ TEST_CASE("a photo whose file is not there is told in its place") {
   CHECK(pictures_on(pages) == 1);
   CHECK(has(pages, "missing or was changed"));
   CHECK(broken_laws(pages).empty());
+}
+
+TEST_CASE("where the files of all photos are gone each is told, and none is asked for in vain") {
+  const auto pages = all_pages(with_photos(2, 0));
+  CHECK(pictures_on(pages) == 0);
+  CHECK(has(pages, "missing or was changed"));
+  CHECK(has(pages, "“view 1”"));
+  record::Record none = with_photos(1, 0);
+  none.photos.clear();
+  CHECK_FALSE(has(all_pages(none), "missing or was changed"));
 }

@@ -6,7 +6,10 @@
 
 #include "sample_job.h"
 #include "seal_bench.h"
+#include "shimwright/job/evolve.h"
+#include "shimwright/record/comparison.h"
 #include "shimwright/record/hash.h"
+#include "shimwright/record/vehicle_life.h"
 
 using namespace shimwright;
 using namespace shimwright::record;
@@ -77,4 +80,23 @@ TEST_CASE("the vital values are those of the last assembly, the worst float that
     CHECK(far(*worst) == *distances.rbegin());
   }
   CHECK(vital_values(record_of(open_job()), "").lower == VitalSide{});
+}
+
+TEST_CASE("a shim that came off again is not in the code, nor told of the vehicle, nor compared") {
+  Bench bench;
+  bench.add(opened());
+  bench.trial("large-gauge-fit", Side::lower, "1.95", job::Fit::snug);
+  bench.choose_shim("large-gauge-fit", Side::lower, "1.95", 1950);
+  CHECK(vital_values(record_of(bench), "").lower.shim == "1.95");
+  const auto chosen = record_of(bench);
+  bench.begin_assembly({Side::lower}, "bearing not home");
+  CHECK(vital_values(record_of(bench), "").lower.shim.empty());
+  const JobInLife life = job_in_life(job::fold(shipped_sheets(), bench.entries()));
+  CHECK(life.shims.empty());
+  for (const ComparedRow& row : compare(chosen, record_of(bench))) {
+    if (row.name.in_english().find("Shim fitted") == 0) {
+      CHECK(row.first);
+      CHECK_FALSE(row.second);
+    }
+  }
 }

@@ -43,6 +43,16 @@ TEST_CASE("the slip of a finished job sends nobody to the bench") {
   CHECK(slip.sides.front().last_float.find(" mm, ") != std::string::npos);
 }
 
+TEST_CASE("the slip of a sealed job does not send anybody to seal it") {
+  Bench bench = finished_job();
+  const auto finished = record::lay_out_shift_slip(slip_of(bench), FixedMeasure());
+  CHECK(has(finished, "but to seal the record"));
+  bench.add(job::Sealed{std::string(64, 'a'), {"person-mk", "person-rt"}});
+  const auto pages = record::lay_out_shift_slip(slip_of(bench), FixedMeasure());
+  CHECK(has(pages, "Finished and sealed"));
+  CHECK_FALSE(has(pages, "to seal the record"));
+}
+
 TEST_CASE("a parked job says on its slip what it waits for") {
   record::ShiftSlip slip = slip_of(open_job());
   slip.waits_for = "a retaining ring";

@@ -1,6 +1,8 @@
 #include <catch2/catch.hpp>
 
 #include "sample_job.h"
+#include "shimwright/job/evolve.h"
+#include "shimwright/record/record_json.h"
 
 using namespace shimwright;
 using namespace shimwright::record_test;
@@ -69,4 +71,44 @@ TEST_CASE("depths are kept raw, with stamp and advice") {
   REQUIRE(record.shims.front().depths.size() == 1);
   CHECK(quantity::digits_of(record.shims.front().depths.front().readings[1]) == "12.51");
   CHECK(quantity::digits_of(*record.shims.front().depths.front().pack_stamp) == "-0.10");
+}
+
+TEST_CASE("a shim that came off again with its bearing does not stand, and does not join what follows") {
+  Bench bench;
+  bench.add(opened());
+  bench.trial("large-gauge-fit", Side::lower, "1.95", job::Fit::snug);
+  bench.choose_shim("large-gauge-fit", Side::lower, "1.95", 1950);
+  CHECK(record::shim_fitted(record_of(bench), Side::lower) == "1.95");
+  bench.begin_assembly({Side::lower}, "bearing not home");
+  const auto record = record_of(bench);
+  REQUIRE(record.shims.size() == 2);
+  CHECK(record.shims[0].assemblies == std::vector<int>{1});
+  CHECK(record.shims[0].fitted == "1.95");
+  CHECK(record.shims[1].assemblies == std::vector<int>{2});
+  CHECK(record.shims[1].fitted.empty());
+  CHECK(record::shim_fitted(record, Side::lower).empty());
+}
+
+TEST_CASE("the shim told is the one that stands, whatever was chosen before") {
+  for (const Bench& bench : {finished_job(), open_job(), long_job()}) {
+    const job::JobState state = job::fold(shipped_sheets(), bench.entries());
+    const auto record = record_of(bench);
+    for (const Side side : {Side::lower, Side::upper}) {
+      const auto stands = state.shims.find(side);
+      CHECK(record::shim_fitted(record, side) == (stands == state.shims.end() ? std::string() : stands->second));
+    }
+  }
+}
+
+TEST_CASE("what was frozen before such a bearing had a line of its own is still made the same") {
+  Bench bench;
+  bench.add(opened());
+  bench.trial("large-gauge-fit", Side::lower, "1.95", job::Fit::snug);
+  bench.choose_shim("large-gauge-fit", Side::lower, "1.95", 1950);
+  bench.begin_assembly({Side::lower}, "bearing not home");
+  const auto record = record_of(bench);
+  CHECK(record::sealed_part(record) != record::sealed_part_with_shims_joined(record));
+  CHECK(record::sealed_part_with_shims_joined(record).find("\"assemblies\":[1,2]") != std::string::npos);
+  const auto plain = record_of(finished_job());
+  CHECK(record::sealed_part(plain) == record::sealed_part_with_shims_joined(plain));
 }

@@ -45,6 +45,35 @@ TEST_CASE("signatures stand at the bottom of the page") {
   CHECK(row.y_mm + row.height_mm == Approx(pages.front().height_mm - pages.front().margin_mm));
 }
 
+TEST_CASE("a seal that does not hold is said on every page, and its code is not printed") {
+  record::Record record = sealed_record();
+  record.seal->check = {record::SealStanding::changed, "entry 7", {"This was changed.", {}}};
+  const auto pages = written(record);
+  CHECK(has(pages, "does not hold: changed after it was signed: entry 7"));
+  CHECK_FALSE(has(pages, record.seal->groups));
+  CHECK_FALSE(has(pages, "Sealed 24 Nov"));
+  CHECK(elements_of<record::Code>(pages).empty());
+  const auto all = all_pages(record);
+  for (const auto& page : all) {
+    CHECK(has({page}, "the seal does not hold"));
+  }
+  CHECK(broken_laws(all).empty());
+}
+
+TEST_CASE("a key that is not known here stands beside the seal, which is printed as it was signed") {
+  record::Record record = sealed_record();
+  record.seal->check = {record::SealStanding::key_unknown, "M. Kell", {"This is whole.", {}}};
+  const auto pages = written(record);
+  CHECK(has(pages, record.seal->groups));
+  CHECK(has(pages, "The key of M. Kell is not known here"));
+  CHECK(elements_of<record::Code>(pages).size() == 1);
+  const auto all = all_pages(record);
+  for (const auto& page : all) {
+    CHECK(has({page}, "sealed with a key not known here"));
+  }
+  CHECK(broken_laws(all).empty());
+}
+
 TEST_CASE("a sealed record says who signed, shows seal and code, and is no draft") {
   const record::Record record = sealed_record();
   const auto pages = written(record);

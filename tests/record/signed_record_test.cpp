@@ -161,3 +161,25 @@ TEST_CASE("what is no signed record is refused") {
     CHECK_FALSE(read_signed_record(odd));
   }
 }
+
+TEST_CASE("two signatures of one key or one person are no seal of two") {
+  const auto signed_by_one = [](bool same_key, bool same_person) {
+    SignedRecord sealed = sealed_sample();
+    SealSigner& second = sealed.statement.signers.back();
+    if (same_key) {
+      second.public_key = sealed.statement.signers.front().public_key;
+    }
+    if (same_person) {
+      second.person = sealed.statement.signers.front().person;
+    }
+    const std::string bytes = bytes_of(sealed.statement);
+    sealed.signatures = {technicians_key().sign(bytes),
+                         same_key ? technicians_key().sign(bytes) : checkers_key().sign(bytes)};
+    return check_signed_record(sealed);
+  };
+  for (const auto& [key, person] : {std::pair(true, false), std::pair(false, true)}) {
+    const auto whole = signed_by_one(key, person);
+    REQUIRE_FALSE(whole);
+    CHECK(whole.error().message.in_english().find("one person or one key") != std::string::npos);
+  }
+}

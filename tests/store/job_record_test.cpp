@@ -1,6 +1,7 @@
 #include "shimwright/store/job_record.h"
 
 #include "sealed_job.h"
+#include "shimwright/store/vehicle_history.h"
 #include "workbench.h"
 
 namespace shimwright::store {
@@ -56,6 +57,35 @@ TEST_CASE("a sealed job whose frozen record was changed is not shown as it was s
       "'TESTVN', 'TESTWN') AS BLOB);" +
       trigger);
   CHECK(code_of(record_of(bench.store(), id)) == "sealed_differs");
+}
+
+TEST_CASE("a record changed together with its frozen bytes is shown as one whose seal does not hold") {
+  Workbench bench;
+  give_pins(bench);
+  const std::string id = closed_job(bench, "10");
+  static_cast<void>(got(seal_job(bench.store(), id, both_pins(), by_mk(600), cheap_rules())));
+  const auto whole = got(record_of(bench.store(), id));
+  REQUIRE(whole.seal);
+  CHECK(whole.seal->check == record::SealCheck());
+  CHECK(got(vehicle_history(bench.store(), whole.vehicle.key)).jobs.front().seal == record::SealStanding::holds);
+  QByteArray triggers;
+  QByteArray dropped;
+  for (const char* name : {"seal_is_not_changed", "entry_is_not_changed"}) {
+    const auto rows =
+        got(bench.store().connection().rows("SELECT sql FROM sqlite_schema WHERE name = ?", {std::string(name)}));
+    triggers += QByteArray::fromStdString(text_in(rows.front(), 0)) + ";";
+    dropped += QByteArray("DROP TRIGGER ") + name + ";";
+  }
+  bench.sabotage(dropped +
+                 "UPDATE seal SET record = CAST(replace(CAST(record AS TEXT), 'TESTVN', 'TESTWN') AS BLOB);"
+                 "UPDATE entry SET body = CAST(replace(CAST(body AS TEXT), 'TESTVN', 'TESTWN') AS BLOB);" +
+                 triggers);
+  const auto changed = got(record_of(bench.store(), id));
+  CHECK(changed.vehicle.key != whole.vehicle.key);
+  REQUIRE(changed.seal);
+  CHECK(changed.seal->check.standing == record::SealStanding::changed);
+  CHECK(changed.seal->check.place == "record");
+  CHECK(got(vehicle_history(bench.store(), whole.vehicle.key)).jobs.front().seal == record::SealStanding::changed);
 }
 
 }  // namespace shimwright::store

@@ -2,6 +2,7 @@
 
 #include <QFile>
 
+#include "connection.h"
 #include "sealed_job.h"
 
 namespace shimwright::store {
@@ -106,6 +107,66 @@ TEST_CASE("a signed file is checked as a whole before its values are shown") {
     CHECK_FALSE(check_signed_file(store, path));
   }
   CHECK(code_of(check_signed_file(store, path + ".gone")) == "cannot_read");
+}
+
+TEST_CASE("a file without an addendum that the job here has is older than what is here") {
+  SealedBench sealed;
+  Store& store = sealed.bench.store();
+  const std::string before = got(write_job_file(store, sealed.job, sealed.bench.file("").toStdString()));
+  const std::string kept = before + ".kept";
+  REQUIRE(QFile::copy(QString::fromStdString(before), QString::fromStdString(kept)));
+  const auto added = got(add_addendum(store, sealed.job, "found later", "0.1 l of oil", pin("081542"), by_rt(700),
+                                      cheap_rules(), sealed.bench.file("").toStdString()));
+  CHECK(code_of(check_signed_file(store, kept)) == "older_than_here");
+  CHECK(got(check_signed_file(store, added.path)).key == KeyStanding::ours);
+  auto longer = got(signed_record_of(store, sealed.job));
+  longer.entries.push_back(longer.entries.back());
+  CHECK(code_of(same_as_here(store, longer)) == "differs_here");
+  auto other = got(signed_record_of(store, sealed.job));
+  other.entries.front().person = rt;
+  CHECK(code_of(same_as_here(store, other)) == "differs_here");
+  Workbench elsewhere;
+  went(same_as_here(elsewhere.store(), other));
+}
+
+TEST_CASE("a file sealed before its key ended is ours, whether or not its job is here") {
+  SealedBench sealed;
+  Store& store = sealed.bench.store();
+  const std::string path = got(write_job_file(store, sealed.job, sealed.bench.file("").toStdString()));
+  // Of its number there is no job any more: nothing but the file tells the day.
+  sealed.bench.sabotage("UPDATE job SET number = 'other'");
+  Store& again = sealed.bench.store();
+  went(end_key(again, key_that_sealed(again, sealed.job), "2099-01-01", by_mk(900)));
+  CHECK(got(check_signed_file(again, path)).key == KeyStanding::ours);
+  CHECK_FALSE(got(check_signed_file(again, path)).fault);
+}
+
+TEST_CASE("which of those who signed a file has a key that had ended is told") {
+  SealedBench sealed;
+  Store& store = sealed.bench.store();
+  const std::string path = got(write_job_file(store, sealed.job, sealed.bench.file("").toStdString()));
+  const auto signers = got(signed_record_of(store, sealed.job)).statement.signers;
+  REQUIRE(signers.size() == 2);
+  went(end_key(store, signers.back().public_key, "2020-01-01", by_mk(900)));
+  const ScannedCode scanned = got(check_signed_file(store, path));
+  CHECK(scanned.key != KeyStanding::ours);
+  REQUIRE(scanned.fault);
+  CHECK(scanned.fault->place == signers.back().name);
+  CHECK(scanned.fault->message.in_english().find("2020-01-01") != std::string::npos);
+}
+
+TEST_CASE("a damaged seal of another job of that number does not hide the one that was scanned") {
+  SealedBench sealed;
+  const std::string other = closed_job(sealed.bench, "0f");
+  got(seal_job(sealed.bench.store(), other, both_pins(), by_mk(601), cheap_rules()));
+  const QByteArray trigger = QByteArray::fromStdString(text_in(
+      got(sealed.bench.store().connection().rows("SELECT sql FROM sqlite_schema WHERE name = 'seal_is_not_changed'"))
+          .front(),
+      0));
+  sealed.bench.sabotage(
+      "DROP TRIGGER seal_is_not_changed; UPDATE seal SET statement = CAST('{}' AS BLOB) WHERE job = '" +
+      QByteArray::fromStdString(other) + "';" + trigger);
+  CHECK(got(read_scanned_code(sealed.bench.store(), sealed.code)).job == sealed.job);
 }
 
 }  // namespace shimwright::store

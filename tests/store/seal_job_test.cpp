@@ -297,4 +297,29 @@ TEST_CASE("what was signed with a key that ended before is whole and not ours") 
   CHECK(code_of(verify_job(bench.store(), id)) == "unknown_key");
 }
 
+TEST_CASE("an addendum taken out of the store with its entry is missed where anything still counts it") {
+  Workbench bench;
+  const std::string id = sealed_job(bench);
+  went(verify_job(bench.store(), id));
+  Connection& connection = bench.store().connection();
+  drop_triggers(connection);
+  const std::string last = std::to_string(got(bench.store().load(id)).entries.back().seq);
+  const auto take_out = [&](bool line_of_job) {
+    went(connection.run_script(QByteArray::fromStdString(
+        "PRAGMA foreign_keys = OFF; DELETE FROM signature WHERE seq = " + last + "; DELETE FROM addendum; " +
+        "DELETE FROM chain_head WHERE seq = " + last + "; DELETE FROM entry WHERE seq = " + last + ";" +
+        (line_of_job ? "UPDATE job SET last_seq = last_seq - 1;" : ""))));
+  };
+  SECTION("the line of the job still counts it") {
+    take_out(false);
+    CHECK(code_of(verify_job(bench.store(), id)) == "store_changed");
+  }
+  SECTION("what was stored after it has its head before its own") {
+    TestJob later(bench, "20", "later");
+    later.open();
+    take_out(true);
+    CHECK(code_of(verify_job(bench.store(), id)) == "store_changed");
+  }
+}
+
 }  // namespace shimwright::store

@@ -129,4 +129,40 @@ TEST_CASE("a person signs until the day the key ends, and with another key from 
   CHECK(signing_state(more, mk, "2026-12-01") == SigningState::signs);
 }
 
+TEST_CASE("an end of a key is brought forward and never put off") {
+  Workbench bench;
+  give_pins(bench);
+  const std::string key = got(unlock(bench.store(), mk, pin("4711"), at(0), cheap_rules())).public_key();
+  went(end_key(bench.store(), key, "2099-01-01", by_mk()));
+  CHECK(code_of(end_key(bench.store(), key, "2099-06-01", by_mk())) == "already_ended");
+  CHECK(code_of(end_key(bench.store(), key, "2099-01-01", by_mk())) == "already_ended");
+  went(end_key(bench.store(), key, "2020-01-01", by_mk()));
+  CHECK(code_of(end_key(bench.store(), key, "2099-01-01", by_mk())) == "already_ended");
+  CHECK(code_of(unlock(bench.store(), mk, pin("4711"), at(0), cheap_rules())) == "key_ended");
+}
+
+TEST_CASE("all keys of a person are ended, one with a later end and one whose PIN was forgotten too") {
+  Workbench bench;
+  give_pins(bench);
+  went(forget_pin(bench.store(), mk, pin("1234"), by_mk(1), cheap_rules()));
+  const std::string now = got(unlock(bench.store(), mk, pin("1234"), at(0), cheap_rules())).public_key();
+  went(end_key(bench.store(), now, "2099-01-01", by_mk(2)));
+  CHECK(code_of(end_keys(bench.store(), mk, "tomorrow", by_mk(3))) == "bad_date");
+  went(end_keys(bench.store(), mk, "2020-01-01", by_mk(4)));
+  for (const PersonsKey& each : got(signing_keys(bench.store()))) {
+    CHECK(each.invalid_from == (each.person == mk ? std::optional<std::string>("2020-01-01") : std::nullopt));
+  }
+  CHECK(code_of(end_keys(bench.store(), mk, "2020-01-01", by_mk(5))) == "already_ended");
+  CHECK(code_of(end_keys(bench.store(), "nobody", "2020-01-01", by_mk(6))) == "no_pin");
+}
+
+TEST_CASE("no first PIN makes a second key while one of the person is still valid") {
+  Workbench bench;
+  give_pins(bench);
+  const std::string key = got(unlock(bench.store(), mk, pin("4711"), at(0), cheap_rules())).public_key();
+  went(end_key(bench.store(), key, "2099-01-01", by_mk()));
+  CHECK(code_of(set_pin(bench.store(), mk, pin("1234"), by_mk(1), cheap_rules())) == "has_pin");
+  CHECK(got(unlock(bench.store(), mk, pin("4711"), at(0), cheap_rules())).public_key() == key);
+}
+
 }  // namespace shimwright::store

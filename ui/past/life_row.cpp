@@ -125,7 +125,13 @@ QString odometer_words(const record::JobInLife& job) {
 }
 
 QString state_words(const store::JobOfVehicle& job) {
-  if (job.life.sealed) {
+  if (job.seal == record::SealStanding::changed) {
+    return LifeRow::tr("the seal does not hold");
+  }
+  if (job.seal == record::SealStanding::key_unknown) {
+    return LifeRow::tr("signed with a key not known here");
+  }
+  if (job.seal) {
     if (job.life.addenda == 0) {
       return LifeRow::tr("signed");
     }

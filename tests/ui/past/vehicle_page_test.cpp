@@ -213,12 +213,18 @@ TEST_CASE("the wear of a pack that was fitted here and found again is told in pl
 TEST_CASE("what was signed says so, with its addenda") {
   store::JobOfVehicle job;
   job.life.sealed = true;
+  job.seal = record::SealStanding::holds;
   CHECK(past::state_words(job) == "signed");
   job.life.addenda = 1;
   CHECK(past::state_words(job) == "signed, 1 addendum");
   job.life.addenda = 2;
   CHECK(past::state_words(job) == "signed, 2 addenda");
+  job.seal = record::SealStanding::key_unknown;
+  CHECK(past::state_words(job) == "signed with a key not known here");
+  job.seal = record::SealStanding::changed;
+  CHECK(past::state_words(job) == "the seal does not hold");
   job.life.sealed = false;
+  job.seal.reset();
   job.summary.standing = store::JobStanding::parked;
   job.summary.waits_for = "ring set";
   CHECK(past::state_words(job) == "waits for ring set");

@@ -43,7 +43,7 @@ struct Measurement {
   ReadingVerdict verdict = ReadingVerdict::none;
   std::optional<job::LimitUsed> limit;
   std::optional<job::InstrumentUsed> instrument;
-  bool counts = true;  ///< false: a later one took its place
+  bool counts = true;  ///< false: a later one took its place, or it was asked again after its assembly came off
 };
 
 /// In the order of the record: odometer, readings, peaks, teach-ins, old shims, shims, floats. What was taken back is

@@ -32,6 +32,7 @@ struct Record {
   std::string logo;  ///< of the paper only: neither exported nor sealed
   /// Photos shown on pages of their own, PNG or JPEG by the hash of the file; of the paper only. None: no such page.
   std::map<std::string, std::string> pictures;
+  bool with_photos = false;  ///< pages of photos are wanted; one whose picture is not there is told
   JobHead job;
   Vehicle vehicle;
   std::vector<Message> result;  ///< sentences; the first is the verdict
@@ -57,6 +58,10 @@ struct Record {
   std::vector<std::int64_t> clock_went_back;  ///< entries before which the clock was set back; order is by entry
   std::int64_t entries = 0;                   ///< how many entries the record was made from
 
+  /// From which assembly on answers count, by step and by bearing; earlier ones were asked again. Not sealed.
+  std::map<std::string, int> step_counts_from;
+  std::map<Side, int> side_counts_from;
+
   std::optional<SealMark> seal;       ///< unset: a draft
   std::vector<AddendumLine> addenda;  ///< after the sealed part, which they do not change
 
@@ -66,5 +71,8 @@ struct Record {
 
 /// Pure and total: a job that is not finished, or not even opened, gives a record that says so.
 [[nodiscard]] Record make_record(const job::JobState& state, const RecordNames& names);
+
+/// The shim that lies at a bearing in the end; blank where none stands.
+[[nodiscard]] std::string shim_fitted(const Record& record, Side side);
 
 }  // namespace shimwright::record

@@ -13,5 +13,8 @@ namespace shimwright::record {
 
 /// The canonical bytes a seal covers: the member `record` alone.
 [[nodiscard]] std::string sealed_part(const Record& record);
+/// The same as it was frozen before a bearing that came off began a line of its own under `shims`: such an assembly,
+/// where nothing was tried in it, stood with the shim of the one before. What was sealed so is still shown.
+[[nodiscard]] std::string sealed_part_with_shims_joined(const Record& record);
 
 }  // namespace shimwright::record

@@ -147,8 +147,11 @@ struct ShimUse {
   std::vector<Trial> trials;
   std::vector<Depths> depths;
   std::vector<Advice> advice;
-  std::vector<ShimChoice> choices;    ///< in order; the last one was fitted
+  std::vector<ShimChoice> choices;    ///< in order
   std::vector<ReadingLine> measured;  ///< the chosen shim with the micrometer
+  /// The choice that stands; blank: none, as after something new was tried or the bearing came off again. It follows
+  /// from the rest and is not in the sealed part.
+  std::string fitted = {};
 };
 
 /// The shim taken out of the vehicle.
@@ -331,12 +334,30 @@ struct WorkValueLine {
   std::string source;
 };
 
+/// Whether a seal holds, as its signatures, the chain under them and the keys of the workshop show.
+enum class SealStanding {
+  holds,
+  key_unknown,  ///< whole, but a key that signed is not known here or was not valid then
+  changed       ///< something is not as it was signed
+};
+/// `holds`, `key_unknown`, `changed`.
+[[nodiscard]] std::string_view name_of(SealStanding standing);
+
+/// What a check of a seal found.
+struct SealCheck {
+  SealStanding standing = SealStanding::holds;
+  std::string place = {};  ///< what does not hold: `record`, `entry 7`; of a key, whose it is
+  Message why = {};        ///< one sentence; blank where it holds
+  friend bool operator==(const SealCheck&, const SealCheck&) = default;
+};
+
 /// What the print shows of a seal. It is no part of what is sealed.
 struct SealMark {
   std::string groups;  ///< `7K2M-…`
   std::string code;    ///< payload of the code
   job::Moment moment;
   bool reprint = true;  ///< false only for the print made when it was sealed
+  SealCheck check = {};
 };
 
 struct AddendumLine {

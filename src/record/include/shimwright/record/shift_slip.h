@@ -27,6 +27,7 @@ struct ShiftSlip {
   int assembly = 1;
   bool demonstration = false;
   bool closed = false;
+  bool sealed = false;
   std::string waits_for;   ///< parked: what for; empty: in work
   std::string due;         ///< ISO date; may be empty
   std::string handed_to;   ///< name; empty: to nobody

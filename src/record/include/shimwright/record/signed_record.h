@@ -49,6 +49,9 @@ struct KnownKey {
 /// Whether every key that signed in it is known and was valid then. Code: `unknown_key`; the place is the signer.
 [[nodiscard]] Result<void> check_keys(const SignedRecord& signed_record, const std::vector<KnownKey>& keys);
 
+/// Both checks in one.
+[[nodiscard]] SealCheck check_seal(const SignedRecord& signed_record, const std::vector<KnownKey>& keys);
+
 /// The ISO date by the clock of the place.
 [[nodiscard]] std::string date_of(const job::Moment& moment);
 

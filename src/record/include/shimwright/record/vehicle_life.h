@@ -28,7 +28,7 @@ struct JobInLife {
   std::string number;
   job::Moment opened;
   std::optional<TypedNumber> odometer;
-  std::map<Side, std::string> shims;    ///< fitted last
+  std::map<Side, std::string> shims;    ///< those that stand in the end
   std::vector<FloatInLife> floats;      ///< of each disc at most one as found and one final
   std::optional<std::string> old_pack;  ///< serial of the pack that was found
   std::optional<std::string> new_pack;  ///< of the pack fitted

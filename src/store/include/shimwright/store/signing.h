@@ -41,7 +41,8 @@ enum class SigningState { no_key, signs, key_ended };
 [[nodiscard]] SigningState signing_state(const std::vector<PersonsKey>& keys, const std::string& person,
                                          const std::string& iso_day);
 
-/// Gives a person a first PIN and with it a key. Codes: `bad_pin`, `has_pin` (change it, or say it is forgotten),
+/// Gives a person a first PIN and with it a key. Codes: `bad_pin`, `has_pin` (a key is still valid on that day: change
+/// its PIN, or say it is forgotten),
 /// `unknown_person`, those of Store.
 [[nodiscard]] Result<void> set_pin(Store& store, const std::string& person, const record::Pin& pin, const By& by,
                                    const SigningRules& rules = {});
@@ -52,9 +53,13 @@ enum class SigningState { no_key, signs, key_ended };
 /// one is made. Codes: `bad_pin`, `no_pin`.
 [[nodiscard]] Result<void> forget_pin(Store& store, const std::string& person, const record::Pin& new_pin, const By& by,
                                       const SigningRules& rules = {});
-/// What a key signs from that day on (ISO date) does not hold. Codes: `unknown_key`, `bad_date`.
+/// What a key signs from that day on (ISO date) does not hold. An end is brought forward, never put off. Codes:
+/// `unknown_key`, `bad_date`, `already_ended` (by that day it has).
 [[nodiscard]] Result<void> end_key(Store& store, const std::string& public_key, const std::string& from_day,
                                    const By& by);
+/// The same of all keys of a person, those with a forgotten PIN too: a copy of the store and that PIN still open them.
+/// Codes: `bad_date`, `already_ended` (all have by that day), `no_pin` (there is none).
+[[nodiscard]] Result<void> end_keys(Store& store, const std::string& person, const std::string& from_day, const By& by);
 
 /// Opens the key of a person. A wrong PIN is counted, on the disk before this returns. Codes: `no_pin`, `wrong_pin`,
 /// `pin_pause`, `key_damaged`, `key_ended`.

@@ -12,6 +12,7 @@ namespace shimwright::store {
 struct JobOfVehicle {
   JobSummary summary;
   record::JobInLife life;
+  std::optional<record::SealStanding> seal = {};  ///< unset: not sealed
 };
 
 /// What the store knows of one vehicle.
