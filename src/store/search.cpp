@@ -17,7 +17,8 @@ constexpr std::array<std::string_view, 7> place_names = {
     "vehicle", "plate", "number", "customer_reference", "gearbox_serial", "pack_serial", "batch"};
 
 // A search reads no more terms than this, however many there are: who finds so many types more.
-constexpr std::int64_t most_terms = 200;
+constexpr std::int64_t most_exact = 100;
+constexpr std::int64_t most_close = 50;
 
 FoundIn place_named(const std::string& name) {
   for (std::size_t index = 0; index < place_names.size(); ++index) {
@@ -33,7 +34,6 @@ struct MatchingTerm {
   FoundIn place = FoundIn::vehicle;
   std::string term;
   bool exact = false;
-  std::int64_t opened_at_ms = 0;
 };
 
 struct Matching {
@@ -42,20 +42,15 @@ struct Matching {
 };
 
 void add(Matching& matching, std::vector<HoldingTerm> terms, bool exact) {
-  matching.cut = matching.cut || static_cast<std::int64_t>(terms.size()) >= most_terms;
+  matching.cut = matching.cut || static_cast<std::int64_t>(terms.size()) >= (exact ? most_exact : most_close);
   for (HoldingTerm& each : terms) {
-    matching.terms.push_back(
-        {std::move(each.job), place_named(each.place), std::move(each.term), exact, each.opened_at_ms});
+    matching.terms.push_back({std::move(each.job), place_named(each.place), std::move(each.term), exact});
   }
 }
 
 /// In a store of before the index of suffixes, which is only looked at, every term is read.
 Result<Matching> matching_of_all(Connection& connection, const std::u32string& sought) {
-  auto rows = connection.rows(
-      "SELECT search_term.job, search_term.place, search_term.term, job.opened_at_ms FROM search_term JOIN job ON "
-      "job.id "
-      "= search_term.job",
-      {});
+  auto rows = connection.rows("SELECT job, place, term FROM search_term", {});
   if (!rows) {
     return passed_on(rows);
   }
@@ -64,14 +59,14 @@ Result<Matching> matching_of_all(Connection& connection, const std::u32string& s
     const std::string text = text_in(row, 2);
     const Match matched = match(QString::fromStdString(text).toStdU32String(), sought, forgives(sought));
     if (matched != Match::none) {
-      matching.terms.push_back(
-          {text_in(row, 0), place_named(text_in(row, 1)), text, matched == Match::exact, number_in(row, 3)});
+      matching.terms.push_back({text_in(row, 0), place_named(text_in(row, 1)), text, matched == Match::exact});
     }
   }
   return matching;
 }
 
-/// Each job once, by its best term: exact ones first, then the latest.
+/// Each job once, by its best term: exact ones first, then the latest. An id begins with the time the job was opened
+/// (UUID version 7), so no job is read for it.
 void sort_by_job(std::vector<MatchingTerm>& terms) {
   std::sort(terms.begin(), terms.end(), [](const MatchingTerm& left, const MatchingTerm& right) {
     return std::tuple(left.job, !left.exact, left.place) < std::tuple(right.job, !right.exact, right.place);
@@ -79,14 +74,13 @@ void sort_by_job(std::vector<MatchingTerm>& terms) {
   const auto same_job = [](const MatchingTerm& left, const MatchingTerm& right) { return left.job == right.job; };
   terms.erase(std::unique(terms.begin(), terms.end(), same_job), terms.end());
   std::sort(terms.begin(), terms.end(), [](const MatchingTerm& left, const MatchingTerm& right) {
-    return std::tuple(!left.exact, right.opened_at_ms, right.job) <
-           std::tuple(!right.exact, left.opened_at_ms, left.job);
+    return std::tie(right.exact, right.job) < std::tie(left.exact, left.job);
   });
 }
 
 Result<Matching> matching_by_suffix(Connection& connection, const std::u32string& sought, std::size_t most) {
   Matching matching;
-  auto exact = terms_that_hold(connection, {sought}, most_terms);
+  auto exact = terms_that_hold(connection, {sought}, most_exact);
   if (!exact) {
     return passed_on(exact);
   }
@@ -94,7 +88,7 @@ Result<Matching> matching_by_suffix(Connection& connection, const std::u32string
   sort_by_job(matching.terms);
   // Who has found enough without a slip has made none.
   if (forgives(sought) && matching.terms.size() < most) {
-    auto close = terms_that_hold(connection, one_fault_from(sought), most_terms);
+    auto close = terms_that_hold(connection, one_fault_from(sought), most_close);
     if (!close) {
       return passed_on(close);
     }

@@ -104,7 +104,7 @@ TEST_CASE("whatever is cut off is told, however the jobs share their terms") {
       parts.push_back({"pack-ring", "n", 1, "QQ" + std::to_string(each * 30 + part)});
     }
     job.add(job::PartsFitted{{"pack-ring-new", 1}, parts});
-    if (each == 0) {
+    if (each == 2) {
       CHECK_FALSE(got(bench.store().search("qq")).more);
     }
   }
@@ -112,18 +112,7 @@ TEST_CASE("whatever is cut off is told, however the jobs share their terms") {
   CHECK(got(bench.store().search("202601", 4)).size() == 4);
   CHECK_FALSE(got(bench.store().search("202601", 5)).more);
   const auto all = got(bench.store().search("qq"));
-  CHECK_FALSE(all.more);  // 150 terms
-  CHECK(all.size() == 5);
-  for (int each = 0; each < 2; ++each) {
-    TestJob job(bench, std::to_string(30 + each), "3");
-    job.open();
-    std::vector<job::PartFitted> parts;
-    for (int part = 0; part < 30; ++part) {
-      parts.push_back({"pack-ring", "n", 1, "QQ9" + std::to_string(each * 30 + part)});
-    }
-    job.add(job::PartsFitted{{"pack-ring-new", 1}, parts});
-  }
-  CHECK(got(bench.store().search("qq")).more);
+  CHECK(all.more);  // 150 terms
 }
 
 TEST_CASE("a slip is looked for where exact ones leave room") {

@@ -92,15 +92,15 @@ void PastJobs::show_jobs(const QString& heading, std::vector<std::string> jobs) 
   field_->setFocus();
 }
 
-void PastJobs::show_asked() {
-  std::vector<std::string> first = *asked_;
+void PastJobs::show_asked(const std::vector<std::string>& asked) {
+  std::vector<std::string> first = asked;
   first.resize(std::min(first.size(), static_cast<std::size_t>(most_found)));
   auto jobs = store::jobs_named(*store_, first);
   if (!jobs) {
     above_rows_->setText(widgets::say(jobs.error()));
     return;
   }
-  const auto count = static_cast<qsizetype>(asked_->size());
+  const auto count = static_cast<qsizetype>(asked.size());
   above_rows_->setText(count > most_found
                            ? tr("%1: the first %2 of %3 jobs").arg(asked_heading_).arg(most_found).arg(count)
                            : tr("%1: %2").arg(asked_heading_).arg(count));
@@ -118,8 +118,8 @@ void PastJobs::refresh() {
   if (!text.isEmpty()) {
     asked_.reset();
   }
-  if (asked_) {
-    show_asked();
+  if (const auto& asked = asked_; asked) {
+    show_asked(*asked);
   } else if (store::looks_like_code(widgets::plain(text))) {
     show_code(field_->text());
   } else if (text.size() < shortest_sought) {

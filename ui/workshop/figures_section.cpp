@@ -205,8 +205,7 @@ void FiguresSection::add_row(widgets::Box* box, const QString& title, const QStr
   auto* row = child_of<FigureRow>(box, title, number, share);
   row->setObjectName(QStringLiteral("figure-%1").arg(title));
   box->body()->addWidget(row);
-  const QString heading = title;
-  connect(row, &QAbstractButton::clicked, this, [this, heading, jobs] { emit jobs_wanted(heading, jobs); });
+  connect(row, &QAbstractButton::clicked, this, [this, heading = title, jobs] { emit jobs_wanted(heading, jobs); });
 }
 
 void FiguresSection::show_months(const store::Figures& figures) {

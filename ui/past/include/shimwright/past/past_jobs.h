@@ -65,7 +65,7 @@ class PastJobs : public QWidget {
 
   void clear_rows();
   void show_latest();
-  void show_asked();
+  void show_asked(const std::vector<std::string>& asked);
   void show_code(const QString& text);
   void check_file();
   void show_checked(const Result<store::ScannedCode>& checked);
