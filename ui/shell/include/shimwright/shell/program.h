@@ -38,6 +38,7 @@ class Program : public QObject {
  private:
   void open(const std::string& path, store::Mode mode);
   void take(std::unique_ptr<store::Store> store);
+  void bring_later_issues();
   void switch_to(const std::string& path);
   void offer_first(const QString& fault = {});
   void hinder(const Error& error);
