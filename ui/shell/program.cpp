@@ -86,7 +86,16 @@ void Program::open(const std::string& path, store::Mode mode) {
   take(*std::move(store));
 }
 
+// Not before: what it waits for is read while the store is opened.
+void Program::dress_first() {
+  if (!dressed_) {
+    dressed_ = true;
+    equipment_.dress(settings_->scheme());
+  }
+}
+
 void Program::take(std::unique_ptr<store::Store> store) {
+  dress_first();
   main_.reset();
   bench_.reset();
   store_ = std::move(store);
@@ -144,6 +153,7 @@ void Program::switch_to(const std::string& path) {
 
 StartWindow& Program::start_window_shown() {
   if (!start_) {
+    dress_first();
     start_ = std::make_unique<StartWindow>(*settings_);
     connect(start_.get(), &StartWindow::closed, this, &Program::finished);
     const FirstPage* first = start_->first();
