@@ -21,7 +21,8 @@ struct Period {
   std::int64_t to_ms = 0;
 };
 
-/// What counts as a vehicle that is back soon: no farther and no later than this since its job before.
+/// What counts as a vehicle that is back soon: no farther and no later than this since its job before. A pack that is
+/// driven with care and built in well lasts several times as long.
 struct BackWithin {
   std::int64_t distance_m = 30'000'000;
   std::int64_t time_ms = std::int64_t{365} * 24 * 3600 * 1000;
