@@ -35,8 +35,10 @@ HindrancePage::HindrancePage(QWidget* parent) : QWidget(parent) {
   question_->setObjectName(QStringLiteral("break-question"));
   question_->body()->setSpacing(12);
   column->addWidget(question_);
-  add(keep_, tr("Leave the lock"), "button-keep-lock", question_->body());
-  add(really_, tr("That program is gone: break its lock"), "button-break-really", question_->body());
+  auto* answers = widgets::lay_in<widgets::TurningRow>(question_->body(), 10);
+  add(keep_, tr("Leave the lock"), "button-keep-lock", answers);
+  add(really_, tr("That program is gone: break its lock"), "button-break-really", answers);
+  answers->addStretch();
   rescue_ = widgets::child_of<widgets::Box>(this, tr("The last backup"), QString(), "notice");
   rescue_->setObjectName(QStringLiteral("rescue"));
   rescue_->body()->setSpacing(12);

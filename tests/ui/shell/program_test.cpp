@@ -165,7 +165,8 @@ TEST_CASE("the later issue of a sheet is brought once the window is there") {
     REQUIRE(text.find(issue) != std::string::npos);
     text.replace(text.find(issue), issue.size(), R"("issue": 1)");
     REQUIRE((*store)->registers().add_job_sheet(text, {"", now}));
-    REQUIRE((*store)->registers().put(store::Person{"0193", "Ada Bench", "AB", std::nullopt, true}, {"", now}));
+    REQUIRE((*store)->registers().put(
+        store::Person{"01930000-0000-7000-8000-0000000000aa", "Ada Bench", "AB", std::nullopt, true}, {"", now}));
   }
   it.start();
   REQUIRE(it.program->main_window() != nullptr);
