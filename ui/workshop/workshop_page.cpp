@@ -111,6 +111,9 @@ void WorkshopPage::choose(std::size_t section) {
     sections_[at].button->setChecked(at == section);
   }
   const Section& chosen = sections_[section];
+  if (const QWidget* at = focusWidget(); at != nullptr && list_->isAncestorOf(at)) {
+    chosen.button->setFocus(Qt::OtherFocusReason);
+  }
   chosen.fill();
   pages_->setCurrentWidget(chosen.page);
   chosen.page->show_top();

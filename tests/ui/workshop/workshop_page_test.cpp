@@ -51,6 +51,8 @@ TEST_CASE("who comes to the page stands on the section that was chosen") {
   bench.button("section-trays")->setFocus();
   bench.page.setFocus();
   CHECK(bench.button("section-people")->hasFocus());
+  bench.button("section-figures")->click();
+  CHECK(bench.button("section-figures")->hasFocus());
 }
 
 TEST_CASE("each section shows its own") {
