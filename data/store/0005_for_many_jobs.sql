@@ -9,7 +9,7 @@ CREATE TABLE search_suffix (
 CREATE INDEX search_suffix_by_term ON search_suffix (term);
 
 WITH RECURSIVE cut (term, suffix) AS (
-  SELECT id, term FROM search_term WHERE length(term) >= 2
+  SELECT id, substr(term, 1, 200) FROM search_term WHERE length(term) >= 2
   UNION ALL
   SELECT term, substr(suffix, 2) FROM cut WHERE length(suffix) > 2
 )

@@ -1443,6 +1443,10 @@
         <source>This has {0} characters, at most {1} are kept: say it in fewer.</source>
         <translation>Das hat {0} Zeichen, höchstens {1} werden aufbewahrt: bitte kürzer fassen.</translation>
     </message>
+    <message>
+        <source>There is a line break or another character in this that does not print: write it without.</source>
+        <translation>Darin steht ein Zeilenumbruch oder ein anderes Zeichen, das nicht druckt: bitte ohne schreiben.</translation>
+    </message>
 </context>
 <context>
     <name>json</name>
@@ -5670,6 +5674,10 @@
         <source>Vehicle</source>
         <translation>Fahrzeug</translation>
     </message>
+    <message>
+        <source>Show more</source>
+        <translation>Mehr zeigen</translation>
+    </message>
 </context>
 <context>
     <name>shimwright::past::RecordView</name>
@@ -6716,6 +6724,10 @@
     <message>
         <source>Within the days, distance not known</source>
         <translation>Innerhalb der Tage, Strecke unbekannt</translation>
+    </message>
+    <message>
+        <source>From another workshop, in none of the figures</source>
+        <translation>Aus einer anderen Werkstatt, in keiner der Zahlen</translation>
     </message>
 </context>
 <context>

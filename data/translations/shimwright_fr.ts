@@ -1443,6 +1443,10 @@
         <source>This has {0} characters, at most {1} are kept: say it in fewer.</source>
         <translation>Ce texte a {0} caractères, {1} au plus sont conservés : l’écrire plus court.</translation>
     </message>
+    <message>
+        <source>There is a line break or another character in this that does not print: write it without.</source>
+        <translation>Il y a là un saut de ligne ou un autre caractère qui ne s’imprime pas : l’écrire sans.</translation>
+    </message>
 </context>
 <context>
     <name>json</name>
@@ -5670,6 +5674,10 @@
         <source>Vehicle</source>
         <translation>Véhicule</translation>
     </message>
+    <message>
+        <source>Show more</source>
+        <translation>En montrer plus</translation>
+    </message>
 </context>
 <context>
     <name>shimwright::past::RecordView</name>
@@ -6716,6 +6724,10 @@
     <message>
         <source>Within the days, distance not known</source>
         <translation>En moins de jours, distance inconnue</translation>
+    </message>
+    <message>
+        <source>From another workshop, in none of the figures</source>
+        <translation>D’un autre atelier, dans aucun des chiffres</translation>
     </message>
 </context>
 <context>

@@ -49,8 +49,11 @@ Exit run_find(const std::vector<std::string>& words) {
   if (!found) {
     return refused(found.error());
   }
-  for (const store::Found& each : *found) {
+  for (const store::Found& each : found->jobs) {
     say(one_line(found_line(each)));
+  }
+  if (found->more) {
+    complain("There are others: search for more characters to narrow them down.");
   }
   return Exit::done;
 }

@@ -181,7 +181,7 @@ Exit run_figures(const std::vector<std::string>& words) {
   }
   store::BackWithin within;
   for (const auto& [name, value, unit] : {std::tuple("within-km", &within.distance_m, metres_in_km),
-                                          std::tuple("within-days", &within.time_ms, std::int64_t{24} * 3600 * 1000)}) {
+                                          std::tuple("within-days", &within.days, std::int64_t{1})}) {
     if (const auto found = arguments->options.find(name); found != arguments->options.end()) {
       bool is_number = false;
       const int number = QString::fromStdString(found->second).toInt(&is_number);
@@ -211,6 +211,7 @@ Exit run_figures(const std::vector<std::string>& words) {
                                {"jobs", jobs.size()}}));
   }
   say(in_a_line(ordered_json{{"jobs", figures->jobs.size()},
+                             {"from_elsewhere", figures->elsewhere.size()},
                              {"with_shim", figures->with_shim.size()},
                              {"second_assembly", figures->again.size()},
                              {"trials", figures->trials},

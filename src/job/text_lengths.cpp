@@ -11,6 +11,11 @@ std::size_t characters_in(const std::string& text) {
       text.begin(), text.end(), [](char each) { return (static_cast<unsigned char>(each) & 0xC0U) != 0x80U; }));
 }
 
+bool does_not_print(char character) {
+  const auto code = static_cast<unsigned char>(character);
+  return code < 0x20 || code == 0x7F;
+}
+
 /// One overload a command, so that a new one does not compile before its texts are looked at.
 class Measured {
  public:
@@ -99,10 +104,16 @@ class Measured {
   }
 
  private:
-  void reading(const std::string& step, const TypedReading& typed) {
-    line(step + "/" + typed.channel, typed.text);
+  void reading(const std::string& step, const TypedReading& typed) { line(step + "/" + typed.channel, typed.text); }
+  void line(const std::string& place, const std::string& text) {
+    measure(place, text, longest_line);
+    if (told_ && std::any_of(text.begin(), text.end(), does_not_print)) {
+      told_ = refuse("control_character", place,
+                     SHIMWRIGHT_TEXT("job",
+                                     "There is a line break or another character in this that does not print: write it "
+                                     "without."));
+    }
   }
-  void line(const std::string& place, const std::string& text) { measure(place, text, longest_line); }
   void text(const std::string& place, const std::string& text) { measure(place, text, longest_text); }
 
   void measure(const std::string& place, const std::string& text, std::size_t longest) {

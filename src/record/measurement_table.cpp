@@ -67,7 +67,7 @@ std::string iso_time(const job::Moment& moment) {
                      seconds / 60 % 60, seconds % 60, moment.offset_min < 0 ? '-' : '+', offset / 60, offset % 60);
 }
 
-std::string quoted(const std::string& text) {
+std::string in_quotes(const std::string& text) {
   if (text.find_first_of("\",\r\n") == std::string::npos) {
     return text;
   }
@@ -78,11 +78,21 @@ std::string quoted(const std::string& text) {
   return safe + "\"";
 }
 
-/// A text of a person; never taken for a formula.
+/// A text of a person; never taken for a formula, not even where a program parts cells at a semicolon or a tabulator
+/// that stands in it.
 std::string words(const std::string& text) {
   constexpr std::string_view begins_formula = "=+-@\t\r\n";
-  const bool formula = !text.empty() && begins_formula.find(text.front()) != std::string_view::npos;
-  return quoted(formula ? "'" + text : text);
+  constexpr std::string_view parts_cells = ";\t\r\n";
+  std::string safe;
+  bool begins_cell = true;
+  for (const char each : text) {
+    if (begins_cell && begins_formula.find(each) != std::string_view::npos) {
+      safe += '\'';
+    }
+    safe += each;
+    begins_cell = parts_cells.find(each) != std::string_view::npos;
+  }
+  return in_quotes(safe);
 }
 
 template <class Number>

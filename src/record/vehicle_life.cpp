@@ -1,5 +1,6 @@
 #include "shimwright/record/vehicle_life.h"
 
+#include <cctype>
 #include <cmath>
 #include <cstdlib>
 #include <utility>
@@ -49,7 +50,7 @@ std::string millimetres(std::int64_t micrometres) {
 Message facts_of(Side side, const JobInLife& fitted, const JobInLife& found, const FloatInLife& then,
                  const FloatInLife& now) {
   std::vector<std::string> arguments{
-      fitted.new_pack.value_or(std::string()),
+      found.old_pack.value_or(std::string()),
       side == Side::lower ? SHIMWRIGHT_TEXT("word", "lower disc") : SHIMWRIGHT_TEXT("word", "upper disc"),
       millimetres(then.mean_um),
       fitted.number,
@@ -92,11 +93,29 @@ Message conclusion_of(const FloatInLife& then, const FloatInLife& now) {
           {size, u_text}};
 }
 
-/// The last closed job before `at` that fitted this pack.
-const JobInLife* fitted_before(const std::vector<JobInLife>& jobs, std::size_t at, const std::string& pack) {
+/// A serial as it is compared: how somebody wrote it is not what is on the pack.
+std::string folded(const std::string& serial) {
+  std::string key;
+  for (const char each : serial) {
+    const auto character = static_cast<unsigned char>(each);
+    if (character >= 0x80 || std::isalnum(character) != 0) {
+      key += static_cast<char>(std::toupper(character));
+    }
+  }
+  return key;
+}
+
+bool leaves(const JobInLife& job, const std::string& pack) {
+  const std::optional<std::string>& left = job.new_pack ? job.new_pack : job.old_pack;
+  return job.closed && left && folded(*left) == folded(pack);
+}
+
+/// The last closed job before `at` that left this pack in the vehicle, new or the one it found, and set or measured
+/// this side of it. An earlier one says nothing of wear: its shim is not the one that stood there.
+const JobInLife* left_before(const std::vector<JobInLife>& jobs, std::size_t at, const std::string& pack, Side side) {
   for (std::size_t before = at; before > 0; --before) {
     const JobInLife& job = jobs[before - 1];
-    if (job.closed && job.new_pack == pack) {
+    if (leaves(job, pack) && (job.new_pack || job.shims.count(side) > 0 || job.float_of(side, false) != nullptr)) {
       return &job;
     }
   }
@@ -140,8 +159,8 @@ std::vector<Wear> wear_of_packs(const std::vector<JobInLife>& jobs) {
   std::vector<Wear> all;
   for (std::size_t at = 0; at < jobs.size(); ++at) {
     const JobInLife& found = jobs[at];
-    const JobInLife* fitted = found.old_pack ? fitted_before(jobs, at, *found.old_pack) : nullptr;
     for (const Side side : {Side::lower, Side::upper}) {
+      const JobInLife* fitted = found.old_pack ? left_before(jobs, at, *found.old_pack, side) : nullptr;
       const FloatInLife* then = fitted == nullptr ? nullptr : fitted->float_of(side, false);
       const FloatInLife* now = found.float_of(side, true);
       if (then != nullptr && now != nullptr) {

@@ -4,6 +4,10 @@
 #include <memory>
 #include <utility>
 
+#include <QString>
+
+#include <nlohmann/json.hpp>
+
 #include "shimwright/store/ids.h"
 
 namespace shimwright::store {
@@ -11,6 +15,11 @@ namespace shimwright::store {
 namespace {
 
 constexpr std::size_t longest_name = 200;
+constexpr std::size_t longest_text = 4000;
+
+std::size_t characters_in(const std::string& text) {
+  return static_cast<std::size_t>(QString::fromStdString(text).size());
+}
 
 tl::unexpected<Error> wrong(std::string place) {
   return refuse("job_file_wrong", std::move(place),
@@ -64,6 +73,38 @@ Result<std::vector<job::Entry>> decoded_all(const std::vector<record::StoredEntr
     entries.push_back(std::move(*entry));
   }
   return entries;
+}
+
+/// What no entry of ours has: it would be gone through, or searched, without end.
+bool is_beyond(const std::string& place, const nlohmann::json& value, std::int64_t assemblies) {
+  constexpr std::string_view counts_assemblies = "/assembly";
+  if (value.is_string()) {
+    return characters_in(value.get_ref<const std::string&>()) > longest_text;
+  }
+  const bool names_assembly =
+      place.size() >= counts_assemblies.size() &&
+      place.compare(place.size() - counts_assemblies.size(), counts_assemblies.size(), counts_assemblies) == 0;
+  return names_assembly && value.is_number() && (value < std::int64_t{1} || value > assemblies);
+}
+
+Result<void> check_bounds(const JobLine& line) {
+  const std::int64_t assemblies =
+      1 + std::count_if(line.entries.begin(), line.entries.end(),
+                        [](const record::StoredEntry& each) { return each.kind == "assembly_begun"; });
+  for (std::size_t at = 0; at < line.entries.size(); ++at) {
+    const nlohmann::json body = nlohmann::json::parse(line.entries[at].body).flatten();
+    for (const auto& [place, value] : body.items()) {
+      if (is_beyond(place, value, assemblies)) {
+        return wrong(entry_place(at) + "/body" + place);
+      }
+    }
+  }
+  for (const auto& [id, text] : line.personal) {
+    if (characters_in(text.text) > longest_text) {
+      return wrong("/personal");
+    }
+  }
+  return {};
 }
 
 Result<job::Sheets> read_sheets_of(const JobLine& line, const job::Opened& opened) {
@@ -190,7 +231,14 @@ Result<CheckedJobFile> checked(JobLine line) {
   if (!entries) {
     return tl::make_unexpected(entries.error());
   }
+  if (auto bounds = check_bounds(line); !bounds) {
+    return tl::make_unexpected(bounds.error());
+  }
   job::Opened opened = std::get<job::Opened>(entries->front().body);
+  if (std::any_of(opened.number.begin(), opened.number.end(),
+                  [](char each) { return static_cast<unsigned char>(each) < 0x20; })) {
+    return wrong(entry_place(0) + "/body/number");  // no line of a record, and no code, could hold it
+  }
   auto sheets = checked_sheets(line, opened);
   if (!sheets) {
     return tl::make_unexpected(sheets.error());

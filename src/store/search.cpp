@@ -17,7 +17,7 @@ constexpr std::array<std::string_view, 7> place_names = {
     "vehicle", "plate", "number", "customer_reference", "gearbox_serial", "pack_serial", "batch"};
 
 // A search reads no more terms than this, however many there are: who finds so many types more.
-constexpr std::int64_t most_exact = 200;
+constexpr std::int64_t most_exact = 100;
 constexpr std::int64_t most_close = 50;
 
 FoundIn place_named(const std::string& name) {
@@ -34,52 +34,60 @@ struct MatchingTerm {
   FoundIn place = FoundIn::vehicle;
   std::string term;
   bool exact = false;
-  std::int64_t opened_at_ms = 0;
 };
 
-void add(std::vector<MatchingTerm>& matching, std::vector<HoldingTerm> terms, bool exact) {
+struct Matching {
+  std::vector<MatchingTerm> terms;
+  bool cut = false;  ///< not all of them were read
+};
+
+void add(Matching& matching, std::vector<HoldingTerm> terms, bool exact) {
+  matching.cut = matching.cut || static_cast<std::int64_t>(terms.size()) >= (exact ? most_exact : most_close);
   for (HoldingTerm& each : terms) {
-    matching.push_back({std::move(each.job), place_named(each.place), std::move(each.term), exact, each.opened_at_ms});
+    matching.terms.push_back({std::move(each.job), place_named(each.place), std::move(each.term), exact});
   }
 }
 
 /// In a store of before the index of suffixes, which is only looked at, every term is read.
-Result<std::vector<MatchingTerm>> matching_of_all(Connection& connection, const std::u32string& sought) {
-  auto rows = connection.rows(
-      "SELECT search_term.job, search_term.place, search_term.term, job.opened_at_ms FROM search_term JOIN job ON "
-      "job.id "
-      "= search_term.job",
-      {});
+Result<Matching> matching_of_all(Connection& connection, const std::u32string& sought) {
+  auto rows = connection.rows("SELECT job, place, term FROM search_term", {});
   if (!rows) {
     return passed_on(rows);
   }
-  std::vector<MatchingTerm> matching;
+  Matching matching;
   for (const Row& row : *rows) {
     const std::string text = text_in(row, 2);
     const Match matched = match(QString::fromStdString(text).toStdU32String(), sought, forgives(sought));
     if (matched != Match::none) {
-      matching.push_back(
-          {text_in(row, 0), place_named(text_in(row, 1)), text, matched == Match::exact, number_in(row, 3)});
+      matching.terms.push_back({text_in(row, 0), place_named(text_in(row, 1)), text, matched == Match::exact});
     }
   }
   return matching;
 }
 
-Result<std::vector<MatchingTerm>> matching_terms(Connection& connection, const std::u32string& sought) {
-  auto indexed = has_suffixes(connection);
-  if (!indexed) {
-    return passed_on(indexed);
-  }
-  if (!*indexed) {
-    return matching_of_all(connection, sought);
-  }
-  std::vector<MatchingTerm> matching;
+/// Each job once, by its best term: exact ones first, then the latest. An id begins with the time the job was opened
+/// (UUID version 7), so no job is read for it.
+void sort_by_job(std::vector<MatchingTerm>& terms) {
+  std::sort(terms.begin(), terms.end(), [](const MatchingTerm& left, const MatchingTerm& right) {
+    return std::tuple(left.job, !left.exact, left.place) < std::tuple(right.job, !right.exact, right.place);
+  });
+  const auto same_job = [](const MatchingTerm& left, const MatchingTerm& right) { return left.job == right.job; };
+  terms.erase(std::unique(terms.begin(), terms.end(), same_job), terms.end());
+  std::sort(terms.begin(), terms.end(), [](const MatchingTerm& left, const MatchingTerm& right) {
+    return std::tie(right.exact, right.job) < std::tie(left.exact, left.job);
+  });
+}
+
+Result<Matching> matching_by_suffix(Connection& connection, const std::u32string& sought, std::size_t most) {
+  Matching matching;
   auto exact = terms_that_hold(connection, {sought}, most_exact);
   if (!exact) {
     return passed_on(exact);
   }
   add(matching, std::move(*exact), true);
-  if (forgives(sought)) {
+  sort_by_job(matching.terms);
+  // Who has found enough without a slip has made none.
+  if (forgives(sought) && matching.terms.size() < most) {
     auto close = terms_that_hold(connection, one_fault_from(sought), most_close);
     if (!close) {
       return passed_on(close);
@@ -89,18 +97,30 @@ Result<std::vector<MatchingTerm>> matching_terms(Connection& connection, const s
   return matching;
 }
 
-/// Each job once, by its best term: exact ones first, then the latest.
-void sort_and_cut(std::vector<MatchingTerm>& terms, std::size_t most) {
-  std::sort(terms.begin(), terms.end(), [](const MatchingTerm& left, const MatchingTerm& right) {
-    return std::tuple(left.job, !left.exact, left.place) < std::tuple(right.job, !right.exact, right.place);
-  });
-  const auto same_job = [](const MatchingTerm& left, const MatchingTerm& right) { return left.job == right.job; };
-  terms.erase(std::unique(terms.begin(), terms.end(), same_job), terms.end());
-  std::sort(terms.begin(), terms.end(), [](const MatchingTerm& left, const MatchingTerm& right) {
-    return std::tuple(!left.exact, right.opened_at_ms, right.job) <
-           std::tuple(!right.exact, left.opened_at_ms, left.job);
-  });
-  terms.resize(std::min(terms.size(), most));
+/// The jobs of these terms, in their order; no more than `most`.
+Result<FoundJobs> found_jobs(Connection& connection, Matching matching, std::size_t most) {
+  sort_by_job(matching.terms);
+  FoundJobs found;
+  found.more = matching.cut || matching.terms.size() > most;
+  matching.terms.resize(std::min(matching.terms.size(), most));
+  nlohmann::json ids = nlohmann::json::array();
+  for (const MatchingTerm& term : matching.terms) {
+    ids.push_back(term.job);
+  }
+  auto jobs = job_list(connection, "WHERE job.id IN (SELECT value FROM json_each(?) AS wanted)", {ids.dump()});
+  if (!jobs) {
+    return passed_on(jobs);
+  }
+  std::map<std::string, JobSummary> by_id;
+  for (JobSummary& job : *jobs) {
+    by_id.emplace(job.id, std::move(job));
+  }
+  for (MatchingTerm& term : matching.terms) {
+    if (auto job = by_id.extract(term.job)) {
+      found.jobs.push_back({std::move(job.mapped()), term.place, std::move(term.term), term.exact});
+    }
+  }
+  return found;
 }
 
 }  // namespace
@@ -109,36 +129,22 @@ std::string_view name_of(FoundIn place) {
   return place_names.at(static_cast<std::size_t>(place));
 }
 
-Result<std::vector<Found>> Store::search(const std::string& text, std::int64_t most) const {
+Result<FoundJobs> Store::search(const std::string& text, std::int64_t most) const {
   const std::u32string sought = search_key(text);
   if (sought.size() < shortest_search) {
     return refuse("search_too_short", "",
                   SHIMWRIGHT_TEXT("store", "Two letters or digits at least are needed to search."));
   }
-  auto terms = matching_terms(*connection_, sought);
-  if (!terms) {
-    return passed_on(terms);
+  const auto wanted = static_cast<std::size_t>(std::max<std::int64_t>(most, 0));
+  auto indexed = has_suffixes(*connection_);
+  if (!indexed) {
+    return passed_on(indexed);
   }
-  sort_and_cut(*terms, static_cast<std::size_t>(std::max<std::int64_t>(most, 0)));
-  nlohmann::json ids = nlohmann::json::array();
-  for (const MatchingTerm& term : *terms) {
-    ids.push_back(term.job);
+  auto matching = *indexed ? matching_by_suffix(*connection_, sought, wanted) : matching_of_all(*connection_, sought);
+  if (!matching) {
+    return passed_on(matching);
   }
-  auto jobs = job_list(*connection_, "WHERE job.id IN (SELECT value FROM json_each(?) AS wanted)", {ids.dump()});
-  if (!jobs) {
-    return passed_on(jobs);
-  }
-  std::map<std::string, JobSummary> by_id;
-  for (JobSummary& job : *jobs) {
-    by_id.emplace(job.id, std::move(job));
-  }
-  std::vector<Found> found;
-  for (MatchingTerm& term : *terms) {
-    if (auto job = by_id.extract(term.job)) {
-      found.push_back({std::move(job.mapped()), term.place, std::move(term.term), term.exact});
-    }
-  }
-  return found;
+  return found_jobs(*connection_, std::move(*matching), wanted);
 }
 
 }  // namespace shimwright::store

@@ -61,10 +61,10 @@ Result<std::vector<HoldingTerm>> terms_that_hold(Connection& connection, const s
   }
   // Each text sought is one range of the index; what is found is bounded, however much there is.
   auto rows = connection.rows(
-      "SELECT search_term.job, search_term.place, search_term.term, job.opened_at_ms FROM "
+      "SELECT search_term.job, search_term.place, search_term.term FROM "
       "(SELECT DISTINCT search_suffix.term FROM json_each(?) AS sought CROSS JOIN search_suffix "
       "ON search_suffix.suffix >= sought.value AND search_suffix.suffix < sought.value || ? LIMIT ?) AS hit "
-      "CROSS JOIN search_term ON search_term.id = hit.term CROSS JOIN job ON job.id = search_term.job",
+      "CROSS JOIN search_term ON search_term.id = hit.term",
       {sought.dump(), text_value(behind_all), number_value(most)});
   if (!rows) {
     return passed_on(rows);
@@ -72,7 +72,7 @@ Result<std::vector<HoldingTerm>> terms_that_hold(Connection& connection, const s
   std::vector<HoldingTerm> terms;
   terms.reserve(rows->size());
   for (const Row& row : *rows) {
-    terms.push_back({text_in(row, 0), text_in(row, 1), text_in(row, 2), number_in(row, 3)});
+    terms.push_back({text_in(row, 0), text_in(row, 1), text_in(row, 2)});
   }
   return terms;
 }

@@ -18,7 +18,6 @@ struct HoldingTerm {
   std::string job;
   std::string place;  ///< as name_of(FoundIn) has it
   std::string term;
-  std::int64_t opened_at_ms = 0;
 };
 
 /// Terms that hold one of these texts, of two characters or more each; `most` of them, where there are more.

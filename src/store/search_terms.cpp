@@ -1,5 +1,6 @@
 #include "search_terms.h"
 
+#include <algorithm>
 #include <utility>
 
 #include "search_text.h"
@@ -7,6 +8,9 @@
 namespace shimwright::store {
 
 namespace {
+
+/// Every end of a key is a row: what is longer is found by its beginning.
+constexpr std::size_t longest_key = 200;
 
 class Collecting {
  public:
@@ -16,6 +20,7 @@ class Collecting {
 
   void add(FoundIn place, const std::string& text, std::optional<std::string> private_text = std::nullopt) {
     std::u32string key = search_key(text);
+    key.resize(std::min(key.size(), longest_key));
     if (!key.empty()) {
       terms_.push_back({place, std::move(key), std::move(private_text)});
     }

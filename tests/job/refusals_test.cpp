@@ -97,6 +97,12 @@ Error built_on() {
   return refused(bench.answer("hub-ring-off"), Withdraw{begun, "no"});
 }
 
+Park parked_for(const std::string& waits_for) {
+  Park park;
+  park.waits_for = waits_for;
+  return park;
+}
+
 std::map<std::string, Provoke> of_the_job() {
   return {
       {"no_person", nobody},
@@ -133,7 +139,11 @@ std::map<std::string, Provoke> of_the_job() {
       {"open_points", open_points},
       {"technician_first", [] { return at("sign-technician", Sign{"sign-checker"}); }},
       {"same_person", same_person},
-      {"text_too_long", [] { return refused(Bench(), Note{std::nullopt, std::string(4001, 'x')}); }},
+      {"control_character", [] { return refused(Bench(), parked_for("parts\n")); }},
+      {"text_too_long",
+       [] {
+         return refused(Bench(), Note{std::nullopt, std::string(4001, 'x')});
+       }},
       {"text_missing", [] { return refused(Bench(), Note{}); }},
       {"not_assembled",
        [] {

@@ -92,6 +92,19 @@ TEST_CASE("one character more is refused and its place is told: text_too_long") 
   }
 }
 
+TEST_CASE("what names something is one line: control_character") {
+  for (const char* number : {"12\n3", "\t12", "12\r", "1\x7f"}) {
+    OpenJob open;
+    open.number = number;
+    const auto checked = check_text_lengths(open);
+    REQUIRE_FALSE(checked);
+    CHECK(checked.error().code == "control_character");
+    CHECK(checked.error().place == "number");
+  }
+  CHECK(check_text_lengths(opening("Müller/7", "when hot\nin third gear")));
+  CHECK(check_text_lengths(WriteText{"s", "two\nlines"}));
+}
+
 TEST_CASE("the first text that is too long is the one that is told") {
   const auto checked = check_text_lengths(opening(characters(201), characters(4001)));
   REQUIRE_FALSE(checked);

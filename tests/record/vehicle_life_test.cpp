@@ -82,6 +82,27 @@ TEST_CASE("a pack left for two jobs is compared with the job that fitted it") {
   CHECK(contains(wear[1].facts, "job 1588"));
 }
 
+TEST_CASE("a job between that changed the shim is the one a later float is compared with, or nothing is said") {
+  JobInLife between = finding("P7-1", 650);
+  between.number = "1300";
+  between.closed = true;
+  between.shims[Side::lower] = "1.95";
+  CHECK(record::wear_of_packs({fitting("P7-1", 620), between, finding("P7-1", 710)}).size() == 1);
+  between.floats.push_back(disc_float(false, 600, 20));
+  const auto wear = record::wear_of_packs({fitting("P7-1", 620), between, finding("P7-1", 710)});
+  REQUIRE(wear.size() == 2);
+  CHECK(contains(wear[1].facts, "Pack P7-1, lower disc: 0.60 mm final in job 1300"));
+  between.shims = {{Side::upper, "1.95"}};
+  between.floats.pop_back();
+  CHECK(
+      contains(record::wear_of_packs({fitting("P7-1", 620), between, finding("P7-1", 710)}).back().facts, "job 1102"));
+}
+
+TEST_CASE("a serial is the same however it was written") {
+  CHECK(record::wear_of_packs({fitting("LK-22017", 620), finding("lk 22017", 710)}).size() == 1);
+  CHECK(record::wear_of_packs({fitting("LK-22017", 620), finding("LK-22018", 710)}).empty());
+}
+
 TEST_CASE("no distance is said where one odometer is missing or stands lower") {
   JobInLife lower = finding("P7-1", 710);
   lower.odometer = quantity::TypedNumber{1000, 0, Unit::kilometre};

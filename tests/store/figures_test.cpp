@@ -5,6 +5,7 @@
 #include <rapidcheck.h>
 
 #include "no_scan.h"
+#include "shimwright/store/exchange.h"
 #include "workbench.h"
 
 namespace shimwright::store {
@@ -14,7 +15,8 @@ using namespace test;
 namespace {
 
 constexpr Period always{0, std::int64_t{1} << 50};
-constexpr std::int64_t day_ms = std::int64_t{24} * 3600 * 1000;
+constexpr std::int64_t hour_ms = std::int64_t{3600} * 1000;
+constexpr std::int64_t day_ms = 24 * hour_ms;
 
 void choose(TestJob& job, int assembly, const std::string& shim) {
   job::ShimChosen chosen;
@@ -75,7 +77,7 @@ TEST_CASE("trials, shims and second assemblies are counted, and each figure is t
   CHECK(figures.jobs == JobIds{first.id(), second.id(), bare.id()});
   CHECK(figures.with_shim == JobIds{first.id(), second.id()});
   CHECK(figures.again == JobIds{first.id()});
-  CHECK(figures.by_trials == std::map<int, JobIds>{{1, {second.id()}}, {2, {first.id()}}});
+  CHECK(figures.by_trials == std::map<int, FoundAfter>{{1, {1, {second.id()}}}, {2, {1, {first.id()}}}});
   CHECK(figures.trials == 3);
   CHECK(figures.shims_found == 2);
   const ShimName left{"D7", job::Side::lower, "1.85"};
@@ -120,16 +122,95 @@ TEST_CASE("a vehicle that is back is known by the job before it, in or out of th
   second.open();
   other.open();
   CHECK(got(figures_of(bench.store(), always, {})).back == JobIds{second.id()});
-  // More jobs than are read in one step change nothing.
   const Figures over_path = got(figures_of(bench.path(), always, {}));
   CHECK(over_path.back == JobIds{second.id()});
   CHECK(over_path.back_by_time.empty());
 }
 
+TEST_CASE("however many jobs are read in one step, the figures are the same") {
+  Workbench bench;
+  JobIds ids;
+  for (int each = 0; each < 7; ++each) {
+    TestJob job(bench, std::to_string(20 + each), std::to_string(each),
+                each % 2 == 0 ? "TESTVN009TA030417" : "TESTVN117TB118822");
+    job.open();
+    try_shim(job, 1, "1.95");
+    choose(job, 1, each < 4 ? "1.95" : "1.90");
+    ids.push_back(job.id());
+  }
+  const Figures whole = got(figures_of(bench.store(), always, {}));
+  CHECK(whole.jobs == ids);
+  CHECK(whole.back.size() + whole.back_by_time.size() == 5);
+  for (const std::int64_t at_a_time : {1, 2, 3, 6, 7, 8}) {
+    INFO(at_a_time << " at a time");
+    const Figures figures = got(figures_of(bench.store(), always, {}, {}, at_a_time));
+    CHECK(figures.jobs == whole.jobs);
+    CHECK(figures.by_shim == whole.by_shim);
+    CHECK(figures.by_trials == whole.by_trials);
+    CHECK(figures.back_by_time == whole.back_by_time);
+  }
+}
+
+TEST_CASE("a job is listed once behind its trials, with each of its shims counted") {
+  JobFacts both = facts("both", 1);
+  both.trials = {{{job::Side::lower, 1}, 1}, {{job::Side::upper, 1}, 1}};
+  const Figures figures = of({both});
+  CHECK(figures.by_trials == std::map<int, FoundAfter>{{1, {2, {"both"}}}});
+  CHECK(figures.shims_found == 2);
+}
+
+TEST_CASE("a shim that came off again, or was doubted by another trial, was not left in the vehicle") {
+  Workbench bench;
+  TestJob off(bench, "10", "1");
+  off.open();
+  choose(off, 1, "1.95");
+  off.add(job::AssemblyBegun{2, {job::Side::lower}, "Float off"});
+  TestJob doubted(bench, "11", "2", "TESTVN117TB118822");
+  doubted.open();
+  choose(doubted, 1, "1.95");
+  try_shim(doubted, 1, "1.90");
+  TestJob other_side(bench, "12", "3", "TESTVN117TB118822");
+  other_side.open();
+  choose(other_side, 1, "1.95");
+  other_side.add(job::AssemblyBegun{2, {job::Side::upper}, "Float off"});
+  const Figures figures = got(figures_of(bench.store(), always, {}));
+  CHECK(figures.by_shim == std::map<ShimName, JobIds>{{{"D7", job::Side::lower, "1.95"}, {other_side.id()}}});
+}
+
+TEST_CASE("a job taken in from elsewhere is listed by itself and is no visit before one of ours") {
+  Workbench elsewhere;
+  TestJob theirs(elsewhere, "10", "1");
+  theirs.open();
+  choose(theirs, 1, "1.95");
+  const std::string file = elsewhere.file("job.jsonl").toStdString();
+  got(export_job(elsewhere.path(), theirs.id(), file));
+  Workbench bench;
+  TestJob before(bench, "11", "2", "TESTVN117TB118822");
+  before.open();
+  got(import_job(bench.path(), file, by_mk()));
+  TestJob ours(bench, "12", "3");
+  ours.open();
+  const Figures figures = got(figures_of(bench.store(), always, {}));
+  CHECK(figures.jobs == JobIds{before.id(), ours.id()});
+  CHECK(figures.elsewhere == JobIds{theirs.id()});
+  CHECK(figures.by_shim.empty());
+  CHECK(figures.back.empty());
+  CHECK(figures.back_by_time.empty());
+}
+
+TEST_CASE("days are those of the calendar where the vehicle was, not spans of 24 hours") {
+  JobFacts again = facts("again", 465, 50000);
+  again.before = JobFacts::Visit{100 * day_ms + 10 * hour_ms, 0, 40'000'000};
+  again.visit.opened_at_ms += 20 * hour_ms;
+  CHECK(of({again}).back == JobIds{"again"});
+  again.visit.offset_min = 5 * 60;
+  CHECK(of({again}).back.empty());
+}
+
 TEST_CASE("back within distance and time: both borders belong to it, and an unknown distance is told apart") {
-  const BackWithin within{20'000'000, 100 * day_ms};
+  const BackWithin within{20'000'000, 100};
   JobFacts near = facts("near", 200, 60000);
-  near.before = JobFacts::Visit{100 * day_ms, 40'000'000};
+  near.before = JobFacts::Visit{100 * day_ms, 0, 40'000'000};
   JobFacts far = facts("far", 200, 60001);
   far.before = near.before;
   JobFacts late = facts("late", 201, 50000);
@@ -146,9 +227,9 @@ TEST_CASE("back within distance and time: both borders belong to it, and an unkn
 TEST_CASE("every job is in exactly one month, by the clock of the place it was opened at") {
   JobFacts before_midnight = facts("a", 0);
   before_midnight.visit.opened_at_ms = 1793487600000;  // 2026-10-31T23:00Z
-  before_midnight.offset_min = 0;
+  before_midnight.visit.offset_min = 0;
   JobFacts after_midnight = before_midnight;
-  after_midnight.offset_min = 60;
+  after_midnight.visit.offset_min = 60;
   const Figures figures = of({before_midnight, after_midnight});
   CHECK(figures.by_month.size() == 2);
   CHECK(figures.by_month.count({2026, 10}) == 1);

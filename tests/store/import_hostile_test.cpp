@@ -219,6 +219,43 @@ TEST_CASE("entries, texts, sheets and seals of something else are refused") {
   CHECK(changed([](json& job) { job["entries"][2]["person"] = ""; }) == "changed");
 }
 
+TEST_CASE("an assembly no job came to and a text nobody writes are refused, wherever they stand") {
+  Border border;
+  const FileInParts good(border.good());
+  int tried = 0;
+  const auto with_body = [&](std::size_t at, const nlohmann::json& body) {
+    FileInParts file = good;
+    file.job["entries"][at]["body"] = body.dump();
+    file.chain_anew();
+    ++tried;
+    return border.refused(file.whole());
+  };
+  const auto& entries = good.job["entries"];
+  for (std::size_t at = 0; at < entries.size(); at += 5) {
+    const auto body = nlohmann::json::parse(entries[at]["body"].get<std::string>());
+    for (const auto& [key, value] : body.items()) {
+      INFO("entry " << at << ", " << key);
+      auto odd = body;
+      if (key == "assembly") {
+        for (const int assembly : {0, -1, 1000, 2147483647}) {
+          odd[key] = assembly;
+          CHECK(with_body(at, odd) == "job_file_wrong");
+        }
+        continue;
+      }
+      if (key == "number") {
+        odd[key] = "20\n26";
+        CHECK(with_body(at, odd) == "job_file_wrong");
+      }
+      if (key == "number" || key == "text") {
+        odd[key] = std::string(4001, 'x');
+        CHECK(with_body(at, odd) == "job_file_wrong");
+      }
+    }
+  }
+  CHECK(tried > 10);
+}
+
 TEST_CASE("a job whose entries make no sense is taken without harm: folded, recorded and checked") {
   Border border;
   FileInParts file(border.good());
@@ -238,8 +275,8 @@ TEST_CASE("a job whose entries make no sense is taken without harm: folded, reco
     for (std::size_t at = 0; at < shuffled.size(); ++at) {
       shuffled[at]["seq"] = at + 1;
       auto body = nlohmann::json::parse(shuffled[at]["body"].get<std::string>());
-      for (auto& each : body) {
-        if (at > 0 && round > 2 && each.is_number_integer() && chance() % 30 == 0) {
+      for (auto& [key, each] : body.items()) {
+        if (key != "assembly" && at > 0 && round > 2 && each.is_number_integer() && chance() % 30 == 0) {
           each = odd_numbers[static_cast<std::size_t>(round % 4)];
         }
       }

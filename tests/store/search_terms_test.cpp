@@ -27,6 +27,14 @@ TEST_CASE("an opened job is found by what names it") {
                                                   {FoundIn::gearbox_serial, U"D720931", std::nullopt}});
 }
 
+TEST_CASE("a text without end is found by its beginning") {
+  job::Opened opened = job::test::sample_opened();
+  opened.number = std::string(100'000, '7');
+  const Terms terms = terms_of(opened);
+  REQUIRE(terms.size() > 1);
+  CHECK(terms[1].key == std::u32string(200, U'7'));
+}
+
 TEST_CASE("only texts that are serials of packs are found") {
   const auto sheet = got(sheet::read_job_sheet(shipped("sheets/dry-pack-renewal.json")));
   CHECK(terms_of(job::Written{{"new-pack-serial", 1}, "P7-558", {}}, &sheet) ==

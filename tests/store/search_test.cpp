@@ -13,9 +13,9 @@ using namespace test;
 
 namespace {
 
-std::vector<std::string> numbers(const std::vector<Found>& found) {
+std::vector<std::string> numbers(const FoundJobs& found) {
   std::vector<std::string> list;
-  for (const Found& each : found) {
+  for (const Found& each : found.jobs) {
     list.push_back(each.job.number);
   }
   return list;
@@ -66,9 +66,9 @@ TEST_CASE("a job is found by any part of what names it") {
     INFO(each.sought);
     const auto found = got(bench.store().search(each.sought));
     REQUIRE(numbers(found) == each.expected);
-    CHECK(found.front().place == each.place);
-    CHECK(found.front().exact);
-    CHECK(found.front().term.find(in_utf8(search_key(each.sought))) != std::string::npos);
+    CHECK(found.jobs.front().place == each.place);
+    CHECK(found.jobs.front().exact);
+    CHECK(found.jobs.front().term.find(in_utf8(search_key(each.sought))) != std::string::npos);
   }
   CHECK(numbers(got(bench.store().search("when hot"))).empty());
   CHECK(numbers(got(bench.store().search("testvn"))) == Numbers{"2026-0152", "2026-0147"});
@@ -82,8 +82,8 @@ TEST_CASE("one fault is forgiven from four characters on, and exact ones come fi
   second.open("C", "D");
   const auto found = got(bench.store().search("TA030417"));
   REQUIRE(numbers(found) == Numbers{"2026-0147", "2026-0152"});
-  CHECK(found[0].exact);
-  CHECK_FALSE(found[1].exact);
+  CHECK(found.jobs[0].exact);
+  CHECK_FALSE(found.jobs[1].exact);
   for (const char* sought : {"TESTVN009TA030147", "TESTVM009TA030417", "ETSTVN009TA030417", "TESTVN009TA030471",
                              "TESTVN090TA030417", "VN00T9A03", "N099", "3X417"}) {
     INFO(sought);
@@ -92,6 +92,37 @@ TEST_CASE("one fault is forgiven from four characters on, and exact ones come fi
   CHECK(numbers(got(bench.store().search("X00"))).empty());
   CHECK(numbers(got(bench.store().search("TESTXX009TA030417"))).empty());
   CHECK(numbers(got(bench.store().search("testvn", 1))) == Numbers{"2026-0152"});
+}
+
+TEST_CASE("whatever is cut off is told, however the jobs share their terms") {
+  Workbench bench;
+  for (int each = 0; each < 5; ++each) {
+    TestJob job(bench, std::to_string(20 + each), "2026-01" + std::to_string(50 + each));
+    job.open();
+    std::vector<job::PartFitted> parts;
+    for (int part = 0; part < 30; ++part) {
+      parts.push_back({"pack-ring", "n", 1, "QQ" + std::to_string(each * 30 + part)});
+    }
+    job.add(job::PartsFitted{{"pack-ring-new", 1}, parts});
+    if (each == 2) {
+      CHECK_FALSE(got(bench.store().search("qq")).more);
+    }
+  }
+  CHECK(got(bench.store().search("202601", 4)).more);
+  CHECK(got(bench.store().search("202601", 4)).size() == 4);
+  CHECK_FALSE(got(bench.store().search("202601", 5)).more);
+  const auto all = got(bench.store().search("qq"));
+  CHECK(all.more);  // 150 terms
+}
+
+TEST_CASE("a slip is looked for where exact ones leave room") {
+  Workbench bench;
+  TestJob first(bench, "10", "2026-0147");
+  TestJob second(bench, "11", "2026-0148");
+  first.open("A", "B");
+  second.open("C", "D");
+  CHECK(numbers(got(bench.store().search("20260147"))) == Numbers{"2026-0147", "2026-0148"});
+  CHECK(numbers(got(bench.store().search("20260147", 1))) == Numbers{"2026-0147"});
 }
 
 TEST_CASE("one character is too little to search") {
@@ -111,9 +142,8 @@ TEST_CASE("a text pasted by mistake is looked up as any other, and only what is 
   CHECK(got(store.search(sought(forgiven_up_to + 1, '8'))).empty());
   const auto statements =
       statements_run(store.connection(), [&] { CHECK(got(store.search(std::string(100'000, '7'))).empty()); });
-  const auto lookups = std::count_if(statements.begin(), statements.end(), [](const std::string& sql) {
-    return sql.find("AS sought") != std::string::npos;
-  });
+  const auto lookups = std::count_if(statements.begin(), statements.end(),
+                                     [](const std::string& sql) { return sql.find("AS sought") != std::string::npos; });
   CHECK(lookups == 1);
 }
 

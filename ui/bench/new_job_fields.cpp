@@ -8,16 +8,12 @@
 #include "shimwright/sheet/job_sheet.h"
 #include "shimwright/sheet/spec_sheet.h"
 #include "shimwright/widgets/child.h"
+#include "shimwright/widgets/keys.h"
 #include "shimwright/widgets/say.h"
 
 namespace shimwright::bench {
 
 namespace {
-
-bool is_plain_enter(const QKeyEvent& event) {
-  const bool enter = event.key() == Qt::Key_Return || event.key() == Qt::Key_Enter;
-  return enter && (event.modifiers() & ~Qt::KeypadModifier) == Qt::NoModifier;
-}
 
 constexpr int choice_height = 54;
 
@@ -32,7 +28,7 @@ std::string FreeText::text() const {
 }
 
 void FreeText::keyPressEvent(QKeyEvent* event) {
-  if (is_plain_enter(*event)) {
+  if (widgets::is_plain_enter(*event)) {
     emit entered();
     return;
   }
@@ -106,7 +102,7 @@ void GearboxChoice::choose_none() {
 }
 
 void GearboxChoice::keyPressEvent(QKeyEvent* event) {
-  if (is_plain_enter(*event)) {
+  if (widgets::is_plain_enter(*event)) {
     emit entered();
     return;
   }

@@ -4,6 +4,7 @@
 #include <QKeyEvent>
 #include <QPainter>
 
+#include "shimwright/widgets/keys.h"
 #include "shimwright/widgets/style.h"
 
 namespace shimwright::bench {
@@ -29,8 +30,7 @@ QSize PictureButton::sizeHint() const {
 }
 
 void PictureButton::keyPressEvent(QKeyEvent* event) {
-  const bool enter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
-  if (enter && event->modifiers() == Qt::NoModifier && !event->isAutoRepeat()) {
+  if (widgets::is_plain_enter(*event) && !event->isAutoRepeat()) {
     click();
     return;
   }

@@ -10,6 +10,7 @@
 #include "job_row.h"
 #include "shimwright/store/vehicle_history.h"
 #include "shimwright/widgets/child.h"
+#include "shimwright/widgets/keys.h"
 #include "shimwright/widgets/parts.h"
 #include "shimwright/widgets/say.h"
 #include "shimwright/widgets/style.h"
@@ -21,6 +22,8 @@ namespace {
 
 constexpr std::int64_t most_latest = 20;
 constexpr std::int64_t most_found = 50;
+constexpr std::int64_t first_found = 12;
+constexpr std::int64_t more_found = 200;
 constexpr qsizetype shortest_sought = 2;
 constexpr int room_for_whole_number = 700;
 
@@ -40,7 +43,8 @@ PastJobs::PastJobs(store::Store& store, ChooseSignedFile choose, QWidget* parent
       field_(widgets::child_of<QLineEdit>(this)),
       above_rows_(widgets::child_of<widgets::Text>(this, QString(), "strong")),
       scroll_(widgets::child_of<widgets::Scroll>(this)),
-      card_(widgets::child_of<CodeCard>(scroll_->content())) {
+      card_(widgets::child_of<CodeCard>(scroll_->content())),
+      more_(widgets::child_of<widgets::Button>(scroll_->content(), tr("Show more"))) {
   auto* column = widgets::lay<QVBoxLayout>(this, 12);
   column->setContentsMargins(28, 16, 28, 12);
   auto* top = widgets::lay_in<QHBoxLayout>(column, 16);
@@ -63,6 +67,10 @@ PastJobs::PastJobs(store::Store& store, ChooseSignedFile choose, QWidget* parent
   scroll_->column()->setSpacing(8);
   scroll_->column()->setContentsMargins(0, 0, 8, 8);
   scroll_->column()->addWidget(card_);
+  more_->setObjectName(QStringLiteral("button-more"));
+  more_->hide();
+  connect(more_, &QAbstractButton::clicked, this, &PastJobs::show_more);
+  scroll_->column()->addWidget(more_, 0, Qt::AlignLeft);
   scroll_->column()->addStretch(1);
   setFocusProxy(field_);
   field_->installEventFilter(this);
@@ -84,15 +92,15 @@ void PastJobs::show_jobs(const QString& heading, std::vector<std::string> jobs) 
   field_->setFocus();
 }
 
-void PastJobs::show_asked() {
-  std::vector<std::string> first = *asked_;
+void PastJobs::show_asked(const std::vector<std::string>& asked) {
+  std::vector<std::string> first = asked;
   first.resize(std::min(first.size(), static_cast<std::size_t>(most_found)));
   auto jobs = store::jobs_named(*store_, first);
   if (!jobs) {
     above_rows_->setText(widgets::say(jobs.error()));
     return;
   }
-  const auto count = static_cast<qsizetype>(asked_->size());
+  const auto count = static_cast<qsizetype>(asked.size());
   above_rows_->setText(count > most_found
                            ? tr("%1: the first %2 of %3 jobs").arg(asked_heading_).arg(most_found).arg(count)
                            : tr("%1: %2").arg(asked_heading_).arg(count));
@@ -105,12 +113,13 @@ void PastJobs::show_asked() {
 void PastJobs::refresh() {
   clear_rows();
   card_->hide();
+  more_->hide();
   const QString text = field_->text().trimmed();
   if (!text.isEmpty()) {
     asked_.reset();
   }
-  if (asked_) {
-    show_asked();
+  if (const auto& asked = asked_; asked) {
+    show_asked(*asked);
   } else if (store::looks_like_code(widgets::plain(text))) {
     show_code(field_->text());
   } else if (text.size() < shortest_sought) {
@@ -150,7 +159,10 @@ void PastJobs::show_latest() {
 }
 
 void PastJobs::show_found(const QString& text) {
-  auto found = store_->search(widgets::plain(text), most_found);
+  const bool is_same = text == sought_;
+  sought_ = text;
+  most_ = is_same ? most_ : first_found;
+  auto found = store_->search(widgets::plain(text), most_);
   if (!found) {
     above_rows_->setText(widgets::say(found.error()));
     return;
@@ -158,15 +170,26 @@ void PastJobs::show_found(const QString& text) {
   const auto count = static_cast<std::int64_t>(found->size());
   if (count == 0) {
     above_rows_->setText(tr("No job has this. Try fewer characters, or the end of the VIN."));
-  } else if (count == most_found) {
+  } else if (found->more) {
     above_rows_->setText(tr("The first %1 jobs that have it; type more to narrow them down").arg(count));
   } else {
     above_rows_->setText(count == 1 ? tr("1 job has it") : tr("%1 jobs have it").arg(count));
   }
-  for (const store::Found& each : *found) {
+  for (const store::Found& each : found->jobs) {
     add_row(each.job, Finding{each.place, widgets::qt(each.term), each.exact, text});
   }
   align_buttons();
+  more_->setVisible(found->more && most_ < more_found);
+}
+
+/// The row that was next below has the focus then.
+void PastJobs::show_more() {
+  const std::size_t before = rows_.size();
+  most_ = more_found;
+  refresh();
+  if (before < rows_.size()) {
+    focus_on(rows_[before].row);
+  }
 }
 
 void PastJobs::show_code(const QString& text) {
@@ -233,7 +256,7 @@ void PastJobs::add_row(const store::JobSummary& job, const std::optional<Finding
   for (QWidget* each : {static_cast<QWidget*>(row), static_cast<QWidget*>(vehicle), static_cast<QWidget*>(beside)}) {
     each->installEventFilter(this);
   }
-  scroll_->column()->insertWidget(scroll_->column()->count() - 1, line);
+  scroll_->column()->insertWidget(scroll_->column()->count() - 2, line);
   line->show();
   rows_.push_back({row, vehicle, beside});
 }
@@ -252,7 +275,7 @@ void PastJobs::align_buttons() {
 bool PastJobs::eventFilter(QObject* watched, QEvent* event) {
   if (event->type() == QEvent::KeyPress) {
     const auto* key = static_cast<QKeyEvent*>(event);
-    if (key->modifiers() == Qt::NoModifier &&
+    if (widgets::is_plain(*key) &&
         (watched == field_ ? move_from_field(key->key()) : move_from_row(watched, key->key()))) {
       return true;
     }

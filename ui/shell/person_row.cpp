@@ -5,6 +5,7 @@
 #include <iterator>
 
 #include "shimwright/widgets/child.h"
+#include "shimwright/widgets/keys.h"
 #include "shimwright/widgets/parts.h"
 #include "shimwright/widgets/say.h"
 #include "shimwright/widgets/style.h"
@@ -115,8 +116,7 @@ void PersonRow::pick(std::size_t at) {
 void PersonRow::keyPressEvent(QKeyEvent* event) {
   if (event->key() == Qt::Key_Escape) {
     close_row();
-  } else if (event->key() >= Qt::Key_1 && event->key() <= Qt::Key_9 &&
-             (event->modifiers() & ~Qt::KeypadModifier) == Qt::NoModifier) {
+  } else if (event->key() >= Qt::Key_1 && event->key() <= Qt::Key_9 && widgets::is_plain(*event)) {
     pick(static_cast<std::size_t>(event->key() - Qt::Key_1));
   } else {
     QFrame::keyPressEvent(event);

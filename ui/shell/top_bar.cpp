@@ -5,6 +5,7 @@
 #include <QPainter>
 
 #include "shimwright/widgets/child.h"
+#include "shimwright/widgets/keys.h"
 #include "shimwright/widgets/style.h"
 
 namespace shimwright::shell {
@@ -39,7 +40,7 @@ QSize PlaceButton::sizeHint() const {
 }
 
 void PlaceButton::keyPressEvent(QKeyEvent* event) {
-  if ((event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) && event->modifiers() == Qt::NoModifier) {
+  if (widgets::is_plain_enter(*event)) {
     click();
     return;
   }

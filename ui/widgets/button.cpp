@@ -2,6 +2,7 @@
 #include <QPainter>
 #include <algorithm>
 
+#include "shimwright/widgets/keys.h"
 #include "shimwright/widgets/parts.h"
 #include "shimwright/widgets/style.h"
 
@@ -94,7 +95,7 @@ QSize Button::sizeHint() const {
 }
 
 void Button::keyPressEvent(QKeyEvent* event) {
-  if ((event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) && event->modifiers() == Qt::NoModifier) {
+  if (is_plain_enter(*event)) {
     click();
     return;
   }

@@ -21,7 +21,8 @@ using widgets::child_of;
 
 namespace {
 
-constexpr std::int64_t ms_in_day = 24LL * 60 * 60 * 1000;
+/// After every moment a clock may have shown.
+constexpr std::int64_t end_of_time_ms = std::int64_t{1} << 52;
 constexpr std::size_t most_shims = 12;
 
 QString jobs_words(std::size_t count) {
@@ -89,8 +90,11 @@ store::Period FiguresCard::period() const {
   const job::Moment now = ways_.clock();
   const QDate today = QDateTime::fromMSecsSinceEpoch(now.at_ms, Qt::OffsetFromUTC, now.offset_min * 60).date();
   const QDate first(today.year(), today.month(), 1);
-  const std::int64_t to = today.addDays(1).startOfDay().toMSecsSinceEpoch();
-  return {months_ == 0 ? 0 : first.addMonths(1 - months_).startOfDay().toMSecsSinceEpoch(), to};
+  if (months_ == 0) {
+    return {0, end_of_time_ms};
+  }
+  return {first.addMonths(1 - months_).startOfDay().toMSecsSinceEpoch(),
+          today.addDays(1).startOfDay().toMSecsSinceEpoch()};
 }
 
 std::optional<store::BackWithin> FiguresCard::within() {
@@ -100,19 +104,23 @@ std::optional<store::BackWithin> FiguresCard::within() {
     tell_refused(distance ? days.error() : distance.error());
     return std::nullopt;
   }
-  return store::BackWithin{distance->base, days->base * ms_in_day};
+  return store::BackWithin{distance->base, days->base};
 }
 
 void FiguresCard::read() {
-  const auto asked = within();
-  if (!asked || works()) {
+  // Another time that is wanted meanwhile is read next: no figures stay under a button they are not of.
+  wanted_ = works();
+  const auto asked = wanted_ ? std::nullopt : within();
+  if (!asked) {
     return;
   }
   run(tr("The figures are being read."),
       [this, asked = *asked, of = period(), path = store_->path()](const store::BackupWatch& watch) {
         auto figures = store::figures_of(path, of, asked, watch);
         return [this, figures = std::move(figures)] {
-          if (figures) {
+          if (wanted_) {
+            read();
+          } else if (figures) {
             tell(jobs_words(figures->jobs.size()), true);
             emit came(*figures);
           } else {
@@ -197,8 +205,7 @@ void FiguresSection::add_row(widgets::Box* box, const QString& title, const QStr
   auto* row = child_of<FigureRow>(box, title, number, share);
   row->setObjectName(QStringLiteral("figure-%1").arg(title));
   box->body()->addWidget(row);
-  const QString heading = title;
-  connect(row, &QAbstractButton::clicked, this, [this, heading, jobs] { emit jobs_wanted(heading, jobs); });
+  connect(row, &QAbstractButton::clicked, this, [this, heading = title, jobs] { emit jobs_wanted(heading, jobs); });
 }
 
 void FiguresSection::show_months(const store::Figures& figures) {
@@ -211,6 +218,10 @@ void FiguresSection::show_months(const store::Figures& figures) {
   for (auto month = figures.by_month.rbegin(); month != figures.by_month.rend(); ++month) {
     add_row(months, month_words(month->first), QString::number(month->second.size()),
             share_of(month->second.size(), most), month->second);
+  }
+  if (!figures.elsewhere.empty()) {
+    add_row(months, tr("From another workshop, in none of the figures"), QString::number(figures.elsewhere.size()), -1,
+            figures.elsewhere);
   }
   auto* again = add_box(tr("A second assembly"), tr("Of the jobs in which a shim was chosen."));
   const double share = share_of(figures.again.size(), figures.with_shim.size());
@@ -227,9 +238,10 @@ void FiguresSection::show_shims(const store::Figures& figures) {
               figures.shims_found == 0
                   ? tr("No shim was found by trials in this time.")
                   : tr("%1 on average, for %2 shims.").arg(QLocale().toString(mean, 'f', 1)).arg(figures.shims_found));
-  for (const auto& [count, jobs] : figures.by_trials) {
-    add_row(trials, count == 1 ? tr("1 trial") : tr("%1 trials").arg(count), QString::number(jobs.size()),
-            share_of(jobs.size(), static_cast<std::size_t>(figures.shims_found)), jobs);
+  for (const auto& [count, found] : figures.by_trials) {
+    const auto shims = static_cast<std::size_t>(found.shims);
+    add_row(trials, count == 1 ? tr("1 trial") : tr("%1 trials").arg(count), QString::number(shims),
+            share_of(shims, static_cast<std::size_t>(figures.shims_found)), found.jobs);
   }
   std::vector<const std::pair<const store::ShimName, store::JobIds>*> shims;
   for (const auto& each : figures.by_shim) {

@@ -38,7 +38,8 @@ class FiguresCard : public WorkCard {
 
   store::Store* store_;
   WorkshopWays ways_;
-  int months_ = 12;  ///< 0: all there are
+  int months_ = 12;      ///< 0: all there are
+  bool wanted_ = false;  ///< others, while some are being read
   std::vector<std::pair<int, widgets::Button*>> spans_;
   widgets::NumberField* distance_;
   widgets::NumberField* days_;

@@ -4,6 +4,7 @@
 #include <QListView>
 
 #include "shimwright/widgets/child.h"
+#include "shimwright/widgets/keys.h"
 #include "shimwright/widgets/say.h"
 
 namespace shimwright::workshop {
@@ -35,8 +36,7 @@ std::string WordPick::word() const {
 }
 
 void WordPick::keyPressEvent(QKeyEvent* event) {
-  const bool enter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
-  if (enter && (event->modifiers() & ~Qt::KeypadModifier) == Qt::NoModifier) {
+  if (widgets::is_plain_enter(*event)) {
     emit entered();
     return;
   }

@@ -4,6 +4,8 @@
 #include <QTest>
 #include <catch2/catch.hpp>
 
+#include "shimwright/store/ids.h"
+#include "shimwright/store/job_in_hand.h"
 #include "ui_bench.h"
 
 using namespace shimwright;
@@ -37,6 +39,20 @@ struct PastBench {
   }
   [[nodiscard]] QString above() const { return page.findChild<QLabel*>("above-results")->text(); }
 };
+
+/// One more job on the sheets of this one.
+void open_like(test::UiBench& bench, const job::Opened& opened, const std::string& number) {
+  store::IdSource ids;
+  const store::By by{bench.workbench().person().id, bench.workbench().now()};
+  auto begun = store::JobInHand::begin(bench.store(), ids.id(by.moment.at_ms), opened.sheet_hash, opened.spec_hash);
+  REQUIRE(begun);
+  job::OpenJob open;
+  open.number = number;
+  open.vehicle_typed = opened.vehicle_key;
+  const auto context = begun->context(by, opened.vehicle_key);
+  REQUIRE(context);
+  REQUIRE(begun->execute(open, *context));
+}
 
 }  // namespace
 
@@ -160,4 +176,40 @@ TEST_CASE("of many jobs behind a figure the first are shown, and how many there 
   past.page.show_jobs("All", std::vector<std::string>(80, past.job));
   CHECK(past.above() == "All: the first 50 of 80 jobs");
   CHECK(past.rows().size() == 50);
+}
+
+TEST_CASE("a number typed on the number pad is opened by its Enter, and its arrows move") {
+  PastBench past;
+  std::string opened;
+  QObject::connect(&past.page, &past::PastJobs::open_record, [&](const std::string& job) { opened = job; });
+  QTest::keyClicks(past.field, QString::fromStdString(past.vehicle).right(6), Qt::KeypadModifier);
+  QTest::keyClick(past.field, Qt::Key_Down, Qt::KeypadModifier);
+  CHECK(past.rows().front()->hasFocus());
+  QTest::keyClick(past.rows().front(), Qt::Key_Up, Qt::KeypadModifier);
+  QTest::keyClick(past.field, Qt::Key_Enter, Qt::KeypadModifier);
+  CHECK(opened == past.job);
+}
+
+TEST_CASE("of many jobs the first are shown, it is said that there are more, and they are one key away") {
+  PastBench past;
+  const job::Opened opened = *past.bench.workbench().state().opened;
+  for (int each = 0; each < 20; ++each) {
+    open_like(past.bench, opened, "XQXQ" + std::to_string(10 + each));
+  }
+  QTest::keyClicks(past.field, "xqxq");
+  auto* more = past.page.findChild<QAbstractButton*>("button-more");
+  REQUIRE(more != nullptr);
+  QCoreApplication::processEvents();
+  CHECK(more->isVisible());
+  CHECK(past.rows().size() == 12);
+  CHECK(past.above().startsWith("The first 12 jobs"));
+  more->setFocus();
+  QTest::keyClick(more, Qt::Key_Return);
+  QCoreApplication::processEvents();
+  CHECK(past.rows().size() == 20);
+  CHECK(past.rows().at(12)->hasFocus());
+  CHECK_FALSE(more->isVisible());
+  CHECK(past.above() == "20 jobs have it");
+  QTest::keyClicks(past.field, "1");
+  CHECK(past.rows().size() == 12);
 }

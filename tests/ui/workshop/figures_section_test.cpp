@@ -117,6 +117,20 @@ TEST_CASE("a vehicle that was back is counted by the distance and the days that 
   CHECK(it.jobs == std::vector<std::string>{it.job});
 }
 
+TEST_CASE("a time that is chosen while another is read is the one that is shown") {
+  FiguresBench it;
+  it.bench.move_clock(std::int64_t{400} * 24 * 60);
+  it.section.refresh();
+  REQUIRE(it.section.works());
+  QTest::mouseClick(it.button("button-months-36"), Qt::LeftButton);
+  QTest::mouseClick(it.button("button-months-0"), Qt::LeftButton);
+  REQUIRE(QTest::qWaitFor([&] { return !it.section.works(); }, 60000));
+  QCoreApplication::processEvents();
+  CHECK(it.button("button-months-0")->isChecked());
+  CHECK_FALSE(test::shown_in(it.section).contains("No job was opened in this time."));
+  CHECK(it.row("Nov 2026")->isVisible());
+}
+
 TEST_CASE("another time is chosen by a key, and read at once") {
   FiguresBench it;
   it.bench.move_clock(std::int64_t{400} * 24 * 60);

@@ -97,9 +97,9 @@ class Store {
   /// One more than the highest job number that is all digits (18 at most); `1` where there is none.
   [[nodiscard]] Result<std::string> next_job_number() const;
   /// Jobs whose vehicle number, plate, job number, customer reference, serial or batch holds this text, from two
-  /// characters on; from four on, one wrong character or two swapped ones are forgiven. Exact ones first, then latest
-  /// first. Code: `search_too_short`.
-  [[nodiscard]] Result<std::vector<Found>> search(const std::string& text, std::int64_t most = 50) const;
+  /// characters on; from four on, one wrong character or two swapped ones are forgiven where exact ones leave room.
+  /// Exact ones first, then latest first. Code: `search_too_short`.
+  [[nodiscard]] Result<FoundJobs> search(const std::string& text, std::int64_t most = 50) const;
 
   /// What decide may know beyond the job: instruments, trays that the spec sheet names, pairs and the previous pack.
   /// `job` may be an id not stored yet.

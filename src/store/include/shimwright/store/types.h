@@ -64,6 +64,13 @@ struct Found {
   bool exact = false;  ///< false: one character differs or two are swapped
 };
 
+struct FoundJobs {
+  std::vector<Found> jobs;
+  bool more = false;  ///< others have it too
+  [[nodiscard]] std::size_t size() const { return jobs.size(); }
+  [[nodiscard]] bool empty() const { return jobs.empty(); }
+};
+
 enum class PersonRole { technician, checker };
 /// `technician`, `checker`.
 [[nodiscard]] std::string_view name_of(PersonRole role);

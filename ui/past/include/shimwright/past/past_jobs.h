@@ -16,8 +16,9 @@ class QLabel;
 class QLineEdit;
 
 namespace shimwright::widgets {
+class Button;
 class Scroll;
-}
+}  // namespace shimwright::widgets
 
 namespace shimwright::past {
 
@@ -64,10 +65,11 @@ class PastJobs : public QWidget {
 
   void clear_rows();
   void show_latest();
-  void show_asked();
+  void show_asked(const std::vector<std::string>& asked);
   void show_code(const QString& text);
   void check_file();
   void show_checked(const Result<store::ScannedCode>& checked);
+  void show_more();
   void show_found(const QString& text);
   void add_row(const store::JobSummary& job, const std::optional<Finding>& finding);
   void align_buttons();
@@ -82,6 +84,9 @@ class PastJobs : public QWidget {
   QLabel* above_rows_;
   widgets::Scroll* scroll_;
   CodeCard* card_;
+  widgets::Button* more_;
+  QString sought_;
+  std::int64_t most_ = 0;
   std::vector<Row> rows_;
   QString asked_heading_;
   std::optional<std::vector<std::string>> asked_;  ///< shown while nothing is typed; unset: the latest
