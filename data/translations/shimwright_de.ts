@@ -4346,6 +4346,10 @@
         <source>Take the pack off for this reason</source>
         <translation>Paket aus diesem Grund abnehmen</translation>
     </message>
+    <message>
+        <source>Measure spot %1 again</source>
+        <translation>Messpunkt %1 noch einmal messen</translation>
+    </message>
 </context>
 <context>
     <name>shimwright::bench::FloatTable</name>
@@ -4585,8 +4589,8 @@
         <translation>überfällig seit %1</translation>
     </message>
     <message>
-        <source>good to %1</source>
-        <translation>gültig bis %1</translation>
+        <source>calibrated to %1</source>
+        <translation>kalibriert bis %1</translation>
     </message>
     <message>
         <source>no instrument</source>
@@ -5434,8 +5438,8 @@
         <translation>abgeschlossen</translation>
     </message>
     <message>
-        <source>vehicle number</source>
-        <translation>Fahrzeugnummer</translation>
+        <source>VIN</source>
+        <translation>FIN</translation>
     </message>
     <message>
         <source>plate</source>
@@ -5655,8 +5659,8 @@
         <translation>Die letzten Aufträge</translation>
     </message>
     <message>
-        <source>No job has this. Try fewer characters, or the end of the vehicle number.</source>
-        <translation>Kein Auftrag gefunden. Weniger Zeichen versuchen, oder das Ende der Fahrzeugnummer.</translation>
+        <source>No job has this. Try fewer characters, or the end of the VIN.</source>
+        <translation>Kein Auftrag gefunden. Weniger Zeichen versuchen, oder das Ende der FIN.</translation>
     </message>
     <message>
         <source>The first %1 jobs that have it; type more to narrow them down</source>
@@ -5908,8 +5912,8 @@
         <translation>Bei jedem Auftrag stehen das große Lager und die untere Scheibe vor dem Strich, das kleine und die obere dahinter.</translation>
     </message>
     <message>
-        <source>Older jobs that are not shown here: %1. The past jobs find them by the vehicle number.</source>
-        <translation>Ältere Aufträge, die hier nicht stehen: %1. Unter Frühere Aufträge sind sie über die Fahrzeugnummer zu finden.</translation>
+        <source>Older jobs that are not shown here: %1. The past jobs find them by the VIN.</source>
+        <translation>Ältere Aufträge, die hier nicht stehen: %1. Unter Frühere Aufträge sind sie über die FIN zu finden.</translation>
     </message>
     <message>
         <source>Float of the lower disc over the vehicle&apos;s life</source>
@@ -6027,10 +6031,6 @@
         <translation>Auf diesem Rechner</translation>
     </message>
     <message>
-        <source>All of it can be changed later in the settings. Another language is spoken from the next start on.</source>
-        <translation>Alles lässt sich später in den Einstellungen ändern. Eine andere Sprache gilt ab dem nächsten Start.</translation>
-    </message>
-    <message>
         <source>Language of the window</source>
         <translation>Sprache des Fensters</translation>
     </message>
@@ -6053,6 +6053,14 @@
     <message>
         <source>Nobody is at work here yet. Enter who is; all else of this workshop stays as it is.</source>
         <translation>Hier arbeitet noch niemand. Eingeben, wer hier arbeitet; alles andere dieser Werkstatt bleibt, wie es ist.</translation>
+    </message>
+    <message>
+        <source>Another language is spoken from the next start on.</source>
+        <translation>Eine andere Sprache gilt ab dem nächsten Start.</translation>
+    </message>
+    <message>
+        <source>All of it can be changed later in the settings.</source>
+        <translation>Alles kann später in den Einstellungen geändert werden.</translation>
     </message>
 </context>
 <context>
@@ -6112,6 +6120,10 @@
     <message>
         <source>The backup was not put there. %1</source>
         <translation>Die Sicherung wurde nicht dorthin gelegt. %1</translation>
+    </message>
+    <message>
+        <source>Leave the lock</source>
+        <translation>Sperre lassen</translation>
     </message>
 </context>
 <context>
@@ -6777,7 +6789,7 @@
         <translation>Strg Enter</translation>
     </message>
     <message>
-        <source>Leave as it was</source>
+        <source>Leave it</source>
         <translation>Abbrechen</translation>
     </message>
 </context>
@@ -6808,8 +6820,8 @@
         <translation>kalibriert bis %1</translation>
     </message>
     <message>
-        <source>calibration due: good to %1</source>
-        <translation>Kalibrierung fällig: gültig bis %1</translation>
+        <source>calibration due: calibrated to %1</source>
+        <translation>Kalibrierung fällig: kalibriert bis %1</translation>
     </message>
     <message>
         <source>calibration overdue since %1</source>
@@ -6844,8 +6856,8 @@
         <translation>Kalibriert am (Jahr-Monat-Tag)</translation>
     </message>
     <message>
-        <source>Good to, this day included</source>
-        <translation>Gültig bis einschließlich</translation>
+        <source>Calibrated to, this day included</source>
+        <translation>Kalibriert bis einschließlich</translation>
     </message>
     <message>
         <source>Repeatability %1, tested %2</source>
@@ -8307,28 +8319,28 @@
         <translation>Die Fahrgestellnummer enthält Zeichen, die sich nicht drucken lassen; neu eingeben.</translation>
     </message>
     <message>
-        <source>A number that is no full vehicle number needs a reason; say why.</source>
-        <translation>Eine Nummer, die keine volle Fahrzeugnummer ist, braucht einen Grund; angeben, warum.</translation>
+        <source>A number that is no full VIN needs a reason; say why.</source>
+        <translation>Eine Nummer, die keine volle FIN ist, braucht einen Grund; angeben, warum.</translation>
     </message>
     <message>
         <source>The check digit does not fit, as on many vehicles whose maker does not use it; compare the number with the vehicle once more.</source>
         <translation>Die Prüfziffer passt nicht, wie bei vielen Fahrzeugen, deren Hersteller keine verwendet; die Nummer noch einmal mit dem Fahrzeug vergleichen.</translation>
     </message>
     <message>
-        <source>A vehicle number has 17 characters and this one has {0}; compare it with the vehicle, or file it as a chassis number with a reason.</source>
-        <translation>Eine Fahrzeugnummer hat 17 Zeichen, diese hat {0}; mit dem Fahrzeug vergleichen, oder mit Grund als Fahrgestellnummer ablegen.</translation>
+        <source>A VIN has 17 characters and this one has {0}; compare it with the vehicle, or file it as a chassis number with a reason.</source>
+        <translation>Eine FIN hat 17 Zeichen, diese hat {0}; mit dem Fahrzeug vergleichen, oder mit Grund als Fahrgestellnummer ablegen.</translation>
     </message>
     <message>
-        <source>A vehicle number has only the digits and the letters A to Z without I, O and Q; is {0} meant?</source>
-        <translation>Eine Fahrzeugnummer hat nur Ziffern und die Buchstaben A bis Z ohne I, O und Q; ist {0} gemeint?</translation>
+        <source>A VIN has only the digits and the letters A to Z without I, O and Q; is {0} meant?</source>
+        <translation>Eine FIN hat nur Ziffern und die Buchstaben A bis Z ohne I, O und Q; ist {0} gemeint?</translation>
     </message>
     <message>
-        <source>A vehicle number has only the digits and the letters A to Z without I, O and Q; compare it with the vehicle.</source>
-        <translation>Eine Fahrzeugnummer hat nur Ziffern und die Buchstaben A bis Z ohne I, O und Q; mit dem Fahrzeug vergleichen.</translation>
+        <source>A VIN has only the digits and the letters A to Z without I, O and Q; compare it with the vehicle.</source>
+        <translation>Eine FIN hat nur Ziffern und die Buchstaben A bis Z ohne I, O und Q; mit dem Fahrzeug vergleichen.</translation>
     </message>
     <message>
-        <source>One character 17 times is no vehicle number; read the number from the vehicle.</source>
-        <translation>17-mal dasselbe Zeichen ist keine Fahrzeugnummer; die Nummer am Fahrzeug ablesen.</translation>
+        <source>One character 17 times is no VIN; read the number from the vehicle.</source>
+        <translation>17-mal dasselbe Zeichen ist keine FIN; die Nummer am Fahrzeug ablesen.</translation>
     </message>
 </context>
 <context>

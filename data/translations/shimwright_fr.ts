@@ -4346,6 +4346,10 @@
         <source>Take the pack off for this reason</source>
         <translation>Déposer le bloc pour ce motif</translation>
     </message>
+    <message>
+        <source>Measure spot %1 again</source>
+        <translation>Mesurer à nouveau le point %1</translation>
+    </message>
 </context>
 <context>
     <name>shimwright::bench::FloatTable</name>
@@ -4585,8 +4589,8 @@
         <translation>en retard depuis le %1</translation>
     </message>
     <message>
-        <source>good to %1</source>
-        <translation>bon jusqu’au %1</translation>
+        <source>calibrated to %1</source>
+        <translation>étalonné jusqu’au %1</translation>
     </message>
     <message>
         <source>no instrument</source>
@@ -5434,8 +5438,8 @@
         <translation>clôturée</translation>
     </message>
     <message>
-        <source>vehicle number</source>
-        <translation>numéro du véhicule</translation>
+        <source>VIN</source>
+        <translation>VIN</translation>
     </message>
     <message>
         <source>plate</source>
@@ -5655,8 +5659,8 @@
         <translation>Les dernières interventions</translation>
     </message>
     <message>
-        <source>No job has this. Try fewer characters, or the end of the vehicle number.</source>
-        <translation>Aucune intervention trouvée. Essayer moins de caractères, ou la fin du numéro du véhicule.</translation>
+        <source>No job has this. Try fewer characters, or the end of the VIN.</source>
+        <translation>Aucune intervention trouvée. Essayer moins de caractères, ou la fin du VIN.</translation>
     </message>
     <message>
         <source>The first %1 jobs that have it; type more to narrow them down</source>
@@ -5908,8 +5912,8 @@
         <translation>Pour chaque intervention, la grande butée et le disque inférieur avant la barre, la petite et le supérieur après.</translation>
     </message>
     <message>
-        <source>Older jobs that are not shown here: %1. The past jobs find them by the vehicle number.</source>
-        <translation>Interventions plus anciennes qui ne sont pas ici : %1. Les interventions passées les trouvent par le numéro du véhicule.</translation>
+        <source>Older jobs that are not shown here: %1. The past jobs find them by the VIN.</source>
+        <translation>Interventions plus anciennes qui ne sont pas ici : %1. Les interventions passées les trouvent par le VIN.</translation>
     </message>
     <message>
         <source>Float of the lower disc over the vehicle&apos;s life</source>
@@ -6027,10 +6031,6 @@
         <translation>Sur cette machine</translation>
     </message>
     <message>
-        <source>All of it can be changed later in the settings. Another language is spoken from the next start on.</source>
-        <translation>Tout peut être changé plus tard dans les réglages. Une autre langue prend effet au prochain démarrage.</translation>
-    </message>
-    <message>
         <source>Language of the window</source>
         <translation>Langue de la fenêtre</translation>
     </message>
@@ -6053,6 +6053,14 @@
     <message>
         <source>Nobody is at work here yet. Enter who is; all else of this workshop stays as it is.</source>
         <translation>Personne ne travaille encore ici. Saisir qui y travaille&#xa0;; tout le reste de cet atelier reste comme il est.</translation>
+    </message>
+    <message>
+        <source>Another language is spoken from the next start on.</source>
+        <translation>Une autre langue est parlée à partir du prochain démarrage.</translation>
+    </message>
+    <message>
+        <source>All of it can be changed later in the settings.</source>
+        <translation>Tout peut être changé plus tard dans les réglages.</translation>
     </message>
 </context>
 <context>
@@ -6112,6 +6120,10 @@
     <message>
         <source>The backup was not put there. %1</source>
         <translation>La sauvegarde n’y a pas été mise. %1</translation>
+    </message>
+    <message>
+        <source>Leave the lock</source>
+        <translation>Laisser le verrou</translation>
     </message>
 </context>
 <context>
@@ -6777,7 +6789,7 @@
         <translation>Ctrl Entrée</translation>
     </message>
     <message>
-        <source>Leave as it was</source>
+        <source>Leave it</source>
         <translation>Annuler</translation>
     </message>
 </context>
@@ -6808,8 +6820,8 @@
         <translation>étalonné jusqu’au %1</translation>
     </message>
     <message>
-        <source>calibration due: good to %1</source>
-        <translation>étalonnage à faire&#xa0;: bon jusqu’au %1</translation>
+        <source>calibration due: calibrated to %1</source>
+        <translation>étalonnage à faire&#xa0;: étalonné jusqu’au %1</translation>
     </message>
     <message>
         <source>calibration overdue since %1</source>
@@ -6844,8 +6856,8 @@
         <translation>Étalonné le (année-mois-jour)</translation>
     </message>
     <message>
-        <source>Good to, this day included</source>
-        <translation>Bon jusqu’à ce jour compris</translation>
+        <source>Calibrated to, this day included</source>
+        <translation>Étalonné jusqu’à ce jour compris</translation>
     </message>
     <message>
         <source>Repeatability %1, tested %2</source>
@@ -8307,28 +8319,28 @@
         <translation>Le numéro de châssis contient des caractères non imprimables&#xa0;; le taper à nouveau.</translation>
     </message>
     <message>
-        <source>A number that is no full vehicle number needs a reason; say why.</source>
-        <translation>Un numéro qui n’est pas un numéro de véhicule complet a besoin d’un motif&#xa0;; dire pourquoi.</translation>
+        <source>A number that is no full VIN needs a reason; say why.</source>
+        <translation>Un numéro qui n’est pas un VIN complet a besoin d’un motif&#xa0;; dire pourquoi.</translation>
     </message>
     <message>
         <source>The check digit does not fit, as on many vehicles whose maker does not use it; compare the number with the vehicle once more.</source>
         <translation>Le chiffre de contrôle ne convient pas, comme sur beaucoup de véhicules dont le constructeur ne l’utilise pas&#xa0;; comparer encore une fois le numéro au véhicule.</translation>
     </message>
     <message>
-        <source>A vehicle number has 17 characters and this one has {0}; compare it with the vehicle, or file it as a chassis number with a reason.</source>
-        <translation>Un numéro de véhicule a 17 caractères et celui-ci en a {0}&#xa0;; le comparer au véhicule, ou le classer comme numéro de châssis avec motif.</translation>
+        <source>A VIN has 17 characters and this one has {0}; compare it with the vehicle, or file it as a chassis number with a reason.</source>
+        <translation>Un VIN a 17 caractères et celui-ci en a {0}&#xa0;; le comparer au véhicule, ou le classer comme numéro de châssis avec motif.</translation>
     </message>
     <message>
-        <source>A vehicle number has only the digits and the letters A to Z without I, O and Q; is {0} meant?</source>
-        <translation>Un numéro de véhicule n’a que des chiffres et les lettres A à Z sans I, O ni Q&#xa0;; faut-il {0}&#xa0;?</translation>
+        <source>A VIN has only the digits and the letters A to Z without I, O and Q; is {0} meant?</source>
+        <translation>Un VIN n’a que des chiffres et les lettres A à Z sans I, O ni Q&#xa0;; faut-il {0}&#xa0;?</translation>
     </message>
     <message>
-        <source>A vehicle number has only the digits and the letters A to Z without I, O and Q; compare it with the vehicle.</source>
-        <translation>Un numéro de véhicule n’a que des chiffres et les lettres A à Z sans I, O ni Q&#xa0;; le comparer au véhicule.</translation>
+        <source>A VIN has only the digits and the letters A to Z without I, O and Q; compare it with the vehicle.</source>
+        <translation>Un VIN n’a que des chiffres et les lettres A à Z sans I, O ni Q&#xa0;; le comparer au véhicule.</translation>
     </message>
     <message>
-        <source>One character 17 times is no vehicle number; read the number from the vehicle.</source>
-        <translation>17 fois le même caractère n’est pas un numéro de véhicule&#xa0;; lire le numéro sur le véhicule.</translation>
+        <source>One character 17 times is no VIN; read the number from the vehicle.</source>
+        <translation>17 fois le même caractère n’est pas un VIN&#xa0;; lire le numéro sur le véhicule.</translation>
     </message>
 </context>
 <context>

@@ -44,7 +44,7 @@ Result<ChassisNumber> read_chassis_number(std::string_view typed, std::string_vi
   const std::string_view because = trimmed(reason);
   if (because.empty() || !json::is_utf8(because)) {
     return refuse("reason_missing", "",
-                  SHIMWRIGHT_TEXT("vehicle", "A number that is no full vehicle number needs a reason; say why."));
+                  SHIMWRIGHT_TEXT("vehicle", "A number that is no full VIN needs a reason; say why."));
   }
   return ChassisNumber{std::string(text), std::move(key), std::string(because)};
 }

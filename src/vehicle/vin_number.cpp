@@ -92,24 +92,24 @@ Error error_of(const VinRefusal& refusal) {
   switch (refusal.reason) {
     case VinFault::length:
       error.message = {SHIMWRIGHT_TEXT("vehicle",
-                                       "A vehicle number has 17 characters and this one has {0}; compare it "
+                                       "A VIN has 17 characters and this one has {0}; compare it "
                                        "with the vehicle, or file it as a chassis number with a reason."),
                        {std::to_string(characters_of(folded_key(refusal.typed)).size())}};
       break;
     case VinFault::letters:
       error.message = refusal.suggestion
                           ? Message{SHIMWRIGHT_TEXT("vehicle",
-                                                    "A vehicle number has only the digits and the letters A "
+                                                    "A VIN has only the digits and the letters A "
                                                     "to Z without I, O and Q; is {0} meant?"),
                                     {*refusal.suggestion}}
                           : Message{SHIMWRIGHT_TEXT("vehicle",
-                                                    "A vehicle number has only the digits and the letters A "
+                                                    "A VIN has only the digits and the letters A "
                                                     "to Z without I, O and Q; compare it with the vehicle."),
                                     {}};
       break;
     case VinFault::placeholder:
       error.message = {SHIMWRIGHT_TEXT("vehicle",
-                                       "One character 17 times is no vehicle number; read the number from the "
+                                       "One character 17 times is no VIN; read the number from the "
                                        "vehicle."),
                        {}};
       break;

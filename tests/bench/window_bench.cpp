@@ -20,7 +20,6 @@
 
 #include "shimwright/bench/job_page.h"
 #include "shimwright/bench/surroundings.h"
-#include "shimwright/print/fonts.h"
 #include "shimwright/shell/early_fonts.h"
 #include "shimwright/shell/program.h"
 #include "shimwright/shell/stores.h"
@@ -30,7 +29,6 @@
 namespace {
 
 using namespace shimwright;
-using namespace std::string_view_literals;
 using Clock = std::chrono::steady_clock;
 
 constexpr double frame_ms = 1000.0 / 60;
@@ -73,14 +71,18 @@ class LeaveWhenPainted : public QObject {
   bool painted_ = false;
 };
 
-shell::Equipment equipment(const print::Fonts& fonts) {
+shell::Equipment equipment(shell::EarlyFonts& fonts) {
   shell::Equipment equipment;
   equipment.clock = [] { return cli::moment_now(); };
   equipment.places = {"/nowhere/own.shimwright", "/nowhere/demo.shimwright"};
   equipment.choose_folder = [](QWidget*, const QString&) { return QString(); };
   equipment.choose_photo = equipment.choose_folder;
   equipment.after = bench::real_surroundings().after;
-  equipment.dress = [&fonts](widgets::Scheme scheme) { widgets::dress(*qApp, scheme, fonts); };
+  equipment.dress = [&fonts](widgets::Scheme scheme) {
+    if (auto dressed = fonts.dress(*qApp, scheme); !dressed) {
+      give_up(dressed.error().in_english());
+    }
+  };
   equipment.sound = [] {};
   equipment.pages = shell::page_table();
   return equipment;
@@ -88,9 +90,8 @@ shell::Equipment equipment(const print::Fonts& fonts) {
 
 /// The program over a store, with settings of its own.
 struct Ours {
-  explicit Ours(const std::string& store)
-      : fonts(loaded()), settings(std::make_unique<QSettings>(folder.filePath("s.ini"), QSettings::IniFormat)) {
-    widgets::dress(*qApp, settings.scheme(), fonts);
+  Ours(const std::string& store, shell::EarlyFonts& early)
+      : fonts(early), settings(std::make_unique<QSettings>(folder.filePath("s.ini"), QSettings::IniFormat)) {
     program = std::make_unique<shell::Program>(settings, equipment(fonts));
     shell::StartWords words;
     words.store = store;
@@ -99,16 +100,9 @@ struct Ours {
       give_up("the store did not open: " + store);
     }
   }
-  static print::Fonts loaded() {
-    auto fonts = print::load_fonts();
-    if (!fonts) {
-      give_up(fonts.error().in_english());
-    }
-    return std::move(*fonts);
-  }
 
   QTemporaryDir folder;
-  print::Fonts fonts;
+  shell::EarlyFonts& fonts;
   shell::Settings settings;
   std::unique_ptr<shell::Program> program;
 };
@@ -120,14 +114,14 @@ int show_empty() {
   return QApplication::exec();
 }
 
-int show_ours(const std::string& store) {
-  const Ours ours(store);
+int show_ours(const std::string& store, shell::EarlyFonts& fonts) {
+  const Ours ours(store, fonts);
   return QApplication::exec();
 }
 
 /// From the wish for another step to all of it on the screen.
-int change_steps(const std::string& store, int repeats) {
-  const Ours ours(store);
+int change_steps(const std::string& store, int repeats, shell::EarlyFonts& fonts) {
+  const Ours ours(store, fonts);
   shell::MainWindow* window = ours.program->main_window();
   QList<QAbstractButton*> take_up;
   if (!QTest::qWaitFor([&] {
@@ -191,6 +185,10 @@ void measure_first_window(const QString& store, int repeats) {
   say_first("with the first jobs", with_jobs, empty);
 }
 
+bool begins_ours(std::string_view word) {
+  return word == "--ours" || word == "--jobs" || word == "--steps";
+}
+
 }  // namespace
 
 /// `window_bench [repeats [store]]`: from the start of the program to its painted window and to the first jobs on it,
@@ -198,21 +196,23 @@ void measure_first_window(const QString& store, int repeats) {
 /// demonstration workshop of a few jobs. Median times.
 int main(int argument_count, char** arguments) {
   std::future<void> fonts_being_read;  // as the program begins
-  if (argument_count > 1 && (arguments[1] == "--ours"sv || arguments[1] == "--jobs"sv)) {
+  if (argument_count > 1 && begins_ours(arguments[1])) {
     fonts_being_read = shell::read_fonts_early();
   }
   QApplication application(argument_count, arguments);
-  if (fonts_being_read.valid()) {
-    fonts_being_read.wait();
-  }
   const QStringList words = QCoreApplication::arguments();
   LeaveWhenPainted leave(words.value(1) == "--jobs");
-  if (words.value(1) == "--empty" || words.value(1) == "--ours" || words.value(1) == "--jobs") {
+  if (words.value(1) == "--empty") {
     application.installEventFilter(&leave);
-    return words.value(1) == "--empty" ? show_empty() : show_ours(words.value(2).toStdString());
+    return show_empty();
   }
-  if (words.value(1) == "--steps") {
-    return change_steps(words.value(2).toStdString(), words.value(3).toInt());
+  if (fonts_being_read.valid()) {
+    shell::EarlyFonts fonts(std::move(fonts_being_read));
+    if (words.value(1) == "--steps") {
+      return change_steps(words.value(2).toStdString(), words.value(3).toInt(), fonts);
+    }
+    application.installEventFilter(&leave);
+    return show_ours(words.value(2).toStdString(), fonts);
   }
   const int repeats = argument_count > 1 ? std::max(1, words.at(1).toInt()) : 20;
   const QTemporaryDir folder;

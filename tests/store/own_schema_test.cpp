@@ -5,6 +5,7 @@
 
 #include <sqlite3.h>
 
+#include "schema.h"
 #include "shimwright/store/check.h"
 #include "shimwright/store/restore.h"
 #include "workbench.h"
@@ -73,6 +74,15 @@ TEST_CASE("what a person added beside our tables does not keep a store from bein
   CHECK(codes_after("CREATE INDEX own_index ON measurement (channel)") == opened);
   CHECK(codes_after(QByteArray("CREATE VIEW own_view ") + endless_view) == opened);
   CHECK(codes_after("DROP TRIGGER entry_is_not_changed") == opened);
+}
+
+TEST_CASE("a store made today is known by the digest of its tables") {
+  Workbench bench;
+  bench.close();
+  auto made = got(Connection::open(QString::fromStdString(bench.path()), Access::look));
+  // After a new step of the schema this says what `newest_schema` becomes.
+  CHECK(schema_digest(got(schema_texts(*made))) == newest_schema);
+  CHECK(schema_digest({{text_value("ab"), text_value("c")}}) != schema_digest({{text_value("a"), text_value("bc")}}));
 }
 
 TEST_CASE("a newer store is looked at with the tables it has, but for virtual ones") {

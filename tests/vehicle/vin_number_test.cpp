@@ -61,14 +61,14 @@ TEST_CASE("length is counted in characters after folding") {
   CHECK(what_is_read("TESTVN0020A0001234")["reason"] == "length");
   CHECK(what_is_read("ΤESTVN0020A000123")["reason"] == "letters");
   CHECK(sentence("TEST-1") ==
-        "A vehicle number has 17 characters and this one has 5; compare it with the vehicle, or file it as a chassis "
+        "A VIN has 17 characters and this one has 5; compare it with the vehicle, or file it as a chassis "
         "number with a reason.");
 }
 
 TEST_CASE("a suggestion is made where it is a legal number") {
   CHECK(what_is_read("ТЕSТVNoо20А000i23")["suggestion"] == "TESTVN0020A000123");
   CHECK(sentence("TESTVNOO20A000123") ==
-        "A vehicle number has only the digits and the letters A to Z without I, O and Q; is TESTVN0020A000123 meant?");
+        "A VIN has only the digits and the letters A to Z without I, O and Q; is TESTVN0020A000123 meant?");
   CHECK_FALSE(what_is_read("TESTVN0020A00012Ж").contains("suggestion"));
   CHECK_FALSE(what_is_read("TESTVN0020A00012Ü").contains("suggestion"));
   CHECK_FALSE(what_is_read("OOOOOOOOOOOOOOOOO").contains("suggestion"));
@@ -77,8 +77,7 @@ TEST_CASE("a suggestion is made where it is a legal number") {
 
 TEST_CASE("a placeholder is refused") {
   CHECK(what_is_read("xxxxxxxx-xxxxxxxxx")["reason"] == "placeholder");
-  CHECK(sentence("11111111111111111") ==
-        "One character 17 times is no vehicle number; read the number from the vehicle.");
+  CHECK(sentence("11111111111111111") == "One character 17 times is no VIN; read the number from the vehicle.");
 }
 
 TEST_CASE("what was typed comes back, broken bytes replaced so that it can be written") {

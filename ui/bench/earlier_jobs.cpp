@@ -6,6 +6,7 @@
 
 #include "days.h"
 #include "shimwright/record/record.h"
+#include "shimwright/store/figures.h"
 #include "shimwright/store/job_in_hand.h"
 #include "shimwright/widgets/say.h"
 #include "shimwright/widgets/units.h"
@@ -82,11 +83,12 @@ void add_odometer_notices(std::vector<EarlierNotice>& notices, const EarlierJobs
              .arg(widgets::qt(before->number), widgets::qt(quantity::text_of(*before->odometer)))});
     return;
   }
+  // A question and no verdict, so no value of a spec sheet.
   const EarlierJob* renewal = latest_renewal(earlier);
   if (renewal != nullptr && renewal->odometer) {
-    const std::int64_t kilometres = (metres - renewal->odometer->base) / metres_in_km;
-    if (kilometres < second_pack_within_km) {
-      notices.push_back({QCoreApplication::translate("bench", "Second pack in %1 km.").arg(kilometres),
+    const std::int64_t driven = metres - renewal->odometer->base;
+    if (driven < store::BackWithin().distance_m) {
+      notices.push_back({QCoreApplication::translate("bench", "Second pack in %1 km.").arg(driven / metres_in_km),
                          QCoreApplication::translate(
                              "bench", "Look for a cause first: seals, levers, pivot, flywheel, control unit.")});
     }

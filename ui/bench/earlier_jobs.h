@@ -14,10 +14,6 @@
 /// What a workshop remembers of a vehicle when it comes again.
 namespace shimwright::bench {
 
-/// Two packs within this distance are worth a question: a pack that is driven with care and built in well lasts several
-/// times as long. A question and no verdict, so no value of a spec sheet.
-inline constexpr std::int64_t second_pack_within_km = 30000;
-
 struct EarlierJob {
   std::string number;
   job::Moment opened;

@@ -188,6 +188,7 @@ std::vector<FootAction> FloatPage::actions() {
                    },
                    false, true, true});
   }
+  add_one_spot(all);
   if (measuring() && (!judgement_ || has_unsent())) {
     all.push_back({"keep-run", tr("Keep this run"), [this] { keep_run(); }, true});
     return all;
@@ -196,6 +197,21 @@ std::vector<FootAction> FloatPage::actions() {
     add_deciding(all, judgement_->advised.conclusion);
   }
   return all;
+}
+
+/// While runs are entered of the spot at hand, afterwards of any: one wrong lift costs that spot alone.
+void FloatPage::add_one_spot(std::vector<FootAction>& actions) {
+  if (job::passed(step_state()) || state().closed) {
+    return;
+  }
+  const Runs runs = job::present_runs(state(), step());
+  for (std::size_t at = 0; at < runs.size(); ++at) {
+    const int spot = static_cast<int>(at) + 1;
+    if (!runs[at].empty() && (!measuring() || spot == next_spot(runs))) {
+      actions.push_back({"spot-again-" + std::to_string(spot), tr("Measure spot %1 again").arg(spot),
+                         [this, spot] { begin_series(job::SeriesReason::measure_again, {spot}); }, false, true, true});
+    }
+  }
 }
 
 void FloatPage::add_deciding(std::vector<FootAction>& actions, job::Conclusion conclusion) {
@@ -261,8 +277,8 @@ bool FloatPage::keep_run() {
   return true;
 }
 
-void FloatPage::begin_series(job::SeriesReason reason) {
-  if (send(job::BeginSeries{step().id, {}, reason}, false)) {
+void FloatPage::begin_series(job::SeriesReason reason, const std::vector<int>& spots) {
+  if (send(job::BeginSeries{step().id, spots, reason}, false)) {
     spot_picked_.reset();
     emit look_changed();
     take_focus();

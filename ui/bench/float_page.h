@@ -37,7 +37,9 @@ class FloatPage final : public StepPage {
   void show_disc(const Runs& runs);
   void show_promises();
   bool keep_run();
-  void begin_series(job::SeriesReason reason);
+  /// Without spots: all of them.
+  void begin_series(job::SeriesReason reason, const std::vector<int>& spots = {});
+  void add_one_spot(std::vector<FootAction>& actions);
   void ask_for_shim();
   void change_to(const std::string& shim);
   void add_deciding(std::vector<FootAction>& actions, job::Conclusion conclusion);

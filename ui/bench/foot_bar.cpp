@@ -21,17 +21,20 @@ bool same_buttons(const std::vector<FootAction>& one, const std::vector<FootActi
 
 /// Less goes earlier; nothing: it always has its place.
 std::optional<int> spared_at(const FootAction& action) {
-  if (action.name == "photo") {
+  if (action.name.rfind("spot-again", 0) == 0) {
     return 0;
   }
-  if (action.name == "note") {
+  if (action.name == "photo") {
     return 1;
   }
-  if (action.name == "park") {
+  if (action.name == "note") {
     return 2;
   }
+  if (action.name == "park") {
+    return 3;
+  }
   const bool of_page = action.on_left && action.name != "back" && action.name != "more";
-  return of_page ? std::optional(3) : std::nullopt;
+  return of_page ? std::optional(4) : std::nullopt;
 }
 
 /// On the narrowest screen the main button and what `More` offers are enough; less goes earlier.
@@ -48,7 +51,7 @@ std::optional<int> spared_for_more_at(const FootAction& action) {
   return action.name == "back" ? 3 : 2;
 }
 
-constexpr int last_rank = 3;
+constexpr int last_rank = 4;
 constexpr int foot_gap = 12;
 constexpr int foot_margin = 20;
 

@@ -180,6 +180,7 @@ std::vector<ShimRow> gauge_fit_rows(const job::Judgement& judgement, const std::
       row.words = out != ruled_out.end() || row.words.isEmpty() ? words : words + QStringLiteral(" · ") + row.words;
     }
     row.tray = row.struck ? QString() : tray_words(tray, shim.id, row.advised || row.picked);
+    row.tray_in_short = row.struck ? QString() : tray_words(tray, shim.id, false);
   }
   return rows;
 }

@@ -21,7 +21,7 @@ void InstrumentBox::offer(const std::vector<job::Instrument>& instruments, const
     QString words = widgets::qt(each.name);
     if (each.calibrated_to) {
       words += QStringLiteral(", ") +
-               (is_overdue ? tr("overdue since %1") : tr("good to %1")).arg(day_text(*each.calibrated_to));
+               (is_overdue ? tr("overdue since %1") : tr("calibrated to %1")).arg(day_text(*each.calibrated_to));
     }
     first_good = first_good < 0 && !is_overdue ? count() : first_good;
     addItem(words, widgets::qt(each.id));

@@ -16,28 +16,6 @@ namespace {
 
 using widgets::qt;
 
-QFont row_font(const QFont& base, int pixels, bool strong) {
-  QFont font = base;
-  font.setPixelSize(pixels);
-  font.setWeight(strong ? QFont::DemiBold : QFont::Normal);
-  return font;
-}
-
-/// Two lines of a column, the upper strong, cut where the column ends.
-void paint_lines(QPainter& painter, const QRect& box, const QString& upper, const QString& lower,
-                 const widgets::Colours& colours) {
-  const QFont base = painter.font();
-  painter.setFont(row_font(base, widgets::pixels::base, true));
-  painter.setPen(colours.text);
-  painter.drawText(QRect(box.left(), box.top(), box.width(), 28), Qt::AlignLeft | Qt::AlignVCenter,
-                   painter.fontMetrics().elidedText(upper, Qt::ElideRight, box.width()));
-  painter.setFont(row_font(base, 15, false));
-  painter.setPen(colours.soft);
-  painter.drawText(QRect(box.left(), box.top() + 28, box.width(), 24), Qt::AlignLeft | Qt::AlignVCenter,
-                   painter.fontMetrics().elidedText(lower, Qt::ElideRight, box.width()));
-  painter.setFont(base);
-}
-
 /// A line under what was sought; under what was forgiven a bar, thick and in another colour.
 void paint_found(QPainter& painter, const QRect& box, int baseline, const QString& text, const QString& sought,
                  const widgets::Colours& colours) {
@@ -61,6 +39,27 @@ void paint_found(QPainter& painter, const QRect& box, int baseline, const QStrin
 }
 
 }  // namespace
+
+QFont row_font(const QFont& base, int pixels, bool strong) {
+  QFont font = base;
+  font.setPixelSize(pixels);
+  font.setWeight(strong ? QFont::DemiBold : QFont::Normal);
+  return font;
+}
+
+void paint_lines(QPainter& painter, const QRect& box, const QString& upper, const QString& lower,
+                 const widgets::Colours& colours) {
+  const QFont base = painter.font();
+  painter.setFont(row_font(base, widgets::pixels::base, true));
+  painter.setPen(colours.text);
+  painter.drawText(QRect(box.left(), box.top(), box.width(), 28), Qt::AlignLeft | Qt::AlignVCenter,
+                   painter.fontMetrics().elidedText(upper, Qt::ElideRight, box.width()));
+  painter.setFont(row_font(base, 15, false));
+  painter.setPen(colours.soft);
+  painter.drawText(QRect(box.left(), box.top() + 28, box.width(), 24), Qt::AlignLeft | Qt::AlignVCenter,
+                   painter.fontMetrics().elidedText(lower, Qt::ElideRight, box.width()));
+  painter.setFont(base);
+}
 
 QString day_of(std::int64_t at_ms) {
   return QLocale().toString(QDateTime::fromMSecsSinceEpoch(at_ms).date(), JobRow::tr("d MMM yyyy"));
@@ -93,7 +92,7 @@ widgets::Mark standing_mark(store::JobStanding standing) {
 QString place_word(store::FoundIn place) {
   switch (place) {
     case store::FoundIn::vehicle:
-      return JobRow::tr("vehicle number");
+      return JobRow::tr("VIN");
     case store::FoundIn::plate:
       return JobRow::tr("plate");
     case store::FoundIn::number:

@@ -3,9 +3,11 @@
 #include <optional>
 
 #include <QAbstractButton>
+#include <QFont>
 
 #include "shimwright/store/types.h"
 #include "shimwright/widgets/marks.h"
+#include "shimwright/widgets/style.h"
 
 namespace shimwright::past {
 
@@ -14,8 +16,14 @@ namespace shimwright::past {
 /// `open`, `parked`, `closed`, with the shape that says the same.
 [[nodiscard]] QString standing_word(store::JobStanding standing);
 [[nodiscard]] widgets::Mark standing_mark(store::JobStanding standing);
-/// `vehicle number`, `plate`, …
+/// `VIN`, `plate`, …
 [[nodiscard]] QString place_word(store::FoundIn place);
+
+/// The type of a line in a row.
+[[nodiscard]] QFont row_font(const QFont& base, int pixels, bool strong);
+/// Two lines of a column, the upper strong, cut where the column ends.
+void paint_lines(QPainter& painter, const QRect& box, const QString& upper, const QString& lower,
+                 const widgets::Colours& colours);
 
 /// Why a job stands in a list of results.
 struct Finding {

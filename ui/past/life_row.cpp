@@ -52,36 +52,15 @@ QString shim_of(const record::JobInLife& job, Side side) {
   return found == job.shims.end() ? dash() : qt(found->second);
 }
 
-QFont type_for(const QFont& base, int pixels, bool strong) {
-  QFont font = base;
-  font.setPixelSize(pixels);
-  font.setWeight(strong ? QFont::DemiBold : QFont::Normal);
-  return font;
-}
-
-void paint_pair(QPainter& painter, const QRect& box, const QString& upper, const QString& lower,
-                const widgets::Colours& colours) {
-  const QFont base = painter.font();
-  painter.setFont(type_for(base, widgets::pixels::base, true));
-  painter.setPen(colours.text);
-  painter.drawText(QRect(box.left(), box.top(), box.width(), 28), Qt::AlignLeft | Qt::AlignVCenter,
-                   painter.fontMetrics().elidedText(upper, Qt::ElideRight, box.width()));
-  painter.setFont(type_for(base, 15, false));
-  painter.setPen(colours.soft);
-  painter.drawText(QRect(box.left(), box.top() + 28, box.width(), 24), Qt::AlignLeft | Qt::AlignVCenter,
-                   painter.fontMetrics().elidedText(lower, Qt::ElideRight, box.width()));
-  painter.setFont(base);
-}
-
 /// Both discs with the shape of their verdict behind each.
 void paint_floats(QPainter& painter, const QRect& box, const record::JobInLife& job, bool as_found,
                   const widgets::Colours& colours) {
   const QString caption = as_found     ? LifeRow::tr("as found")
                           : job.closed ? LifeRow::tr("final float")
                                        : LifeRow::tr("float so far");
-  paint_pair(painter, box, {}, caption, colours);
+  paint_lines(painter, box, {}, caption, colours);
   const QFont base = painter.font();
-  painter.setFont(type_for(base, widgets::pixels::base, true));
+  painter.setFont(row_font(base, widgets::pixels::base, true));
   int left = box.left();
   for (const Side side : {Side::lower, Side::upper}) {
     const auto* of_disc = job.float_of(side, as_found);
@@ -196,11 +175,11 @@ void LifeRow::paintEvent(QPaintEvent* /*event*/) {
     left += width;
     return box;
   };
-  paint_pair(painter, column(20), qt(job_.summary.number), day_of(job_.summary.opened_at_ms), colours);
-  paint_pair(painter, column(22), odometer_words(job_.life), state_words(job_), colours);
-  paint_pair(painter, column(18),
-             shim_of(job_.life, Side::lower) + QStringLiteral(" / ") + shim_of(job_.life, Side::upper), tr("shims"),
-             colours);
+  paint_lines(painter, column(20), qt(job_.summary.number), day_of(job_.summary.opened_at_ms), colours);
+  paint_lines(painter, column(22), odometer_words(job_.life), state_words(job_), colours);
+  paint_lines(painter, column(18),
+              shim_of(job_.life, Side::lower) + QStringLiteral(" / ") + shim_of(job_.life, Side::upper), tr("shims"),
+              colours);
   paint_floats(painter, column(20), job_.life, true, colours);
   paint_floats(painter, column(20), job_.life, false, colours);
 }

@@ -169,7 +169,7 @@ void PastJobs::show_found(const QString& text) {
   }
   const auto count = static_cast<std::int64_t>(found->size());
   if (count == 0) {
-    above_rows_->setText(tr("No job has this. Try fewer characters, or the end of the vehicle number."));
+    above_rows_->setText(tr("No job has this. Try fewer characters, or the end of the VIN."));
   } else if (found->more) {
     above_rows_->setText(tr("The first %1 jobs that have it; type more to narrow them down").arg(count));
   } else {

@@ -4,8 +4,6 @@
 #include <QFileInfo>
 #include <QKeyEvent>
 #include <QLabel>
-#include <QScrollArea>
-#include <QScrollBar>
 #include <algorithm>
 #include <memory>
 #include <utility>
@@ -210,7 +208,7 @@ void VehiclePage::fill_rows() {
   }
   older_->setVisible(history_.older > 0);
   older_->setText(
-      tr("Older jobs that are not shown here: %1. The past jobs find them by the vehicle number.").arg(history_.older));
+      tr("Older jobs that are not shown here: %1. The past jobs find them by the VIN.").arg(history_.older));
 }
 
 void VehiclePage::fill_wear() {
@@ -322,25 +320,10 @@ bool VehiclePage::eventFilter(QObject* watched, QEvent* event) {
 }
 
 void VehiclePage::keyPressEvent(QKeyEvent* event) {
-  QScrollBar* const scroll = scroll_->findChild<QScrollArea*>()->verticalScrollBar();
-  switch (event->key()) {
-    case Qt::Key_Escape:
-      comparison_->isVisibleTo(this) ? show_comparison(false) : emit back();
-      break;
-    case Qt::Key_PageUp:
-      scroll->setValue(scroll->sliderPosition() - scroll->pageStep());
-      break;
-    case Qt::Key_PageDown:
-      scroll->setValue(scroll->sliderPosition() + scroll->pageStep());
-      break;
-    case Qt::Key_Home:
-      scroll->setValue(scroll->minimum());
-      break;
-    case Qt::Key_End:
-      scroll->setValue(scroll->maximum());
-      break;
-    default:
-      QWidget::keyPressEvent(event);
+  if (event->key() == Qt::Key_Escape) {
+    comparison_->isVisibleTo(this) ? show_comparison(false) : emit back();
+  } else if (!scroll_->scroll_by(event->key())) {
+    QWidget::keyPressEvent(event);
   }
 }
 

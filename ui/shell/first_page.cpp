@@ -23,6 +23,12 @@ FirstPage::FirstPage(QWidget* parent) : QWidget(parent) {
   fault_->setObjectName(QStringLiteral("start-fault"));
   fault_->hide();
   column->addWidget(fault_);
+  // First of all: who does not read the language has to find it without scrolling.
+  auto* language = widgets::lay_in<widgets::TurningRow>(column, 18);
+  add_choice(tr("Language of the window"), language_choices(), scroll->content(), language);
+  language->addWidget(widgets::child_of<widgets::Text>(
+                          scroll->content(), tr("Another language is spoken from the next start on."), "soft"),
+                      1, Qt::AlignBottom);
   auto* row = widgets::lay_in<widgets::TurningRow>(column, 18);
   build_demo(row);
   build_own(row);
@@ -95,24 +101,22 @@ void FirstPage::build_logo(widgets::Box* own) {
   set_logo(std::nullopt);
 }
 
+void FirstPage::add_choice(const QString& title, const std::vector<ChoiceRow::Choice>& choices, QWidget* parent,
+                           QBoxLayout* into) {
+  auto* row = widgets::child_of<ChoiceRow>(parent, title, choices);
+  into->addWidget(row);
+  choices_.push_back(row);
+  connect(row, &ChoiceRow::chosen, this, &FirstPage::choice_made);
+}
+
 void FirstPage::build_choices(QVBoxLayout* column) {
-  auto* card =
-      widgets::child_of<widgets::Box>(column->parentWidget(), tr("On this machine"),
-                                      tr("All of it can be changed later in the settings. Another language is spoken "
-                                         "from the next start on."),
-                                      "card");
+  auto* card = widgets::child_of<widgets::Box>(column->parentWidget(), tr("On this machine"),
+                                               tr("All of it can be changed later in the settings."), "card");
   card->body()->setSpacing(12);
   column->addWidget(card);
-  const auto add = [&](const QString& title, const std::vector<ChoiceRow::Choice>& choices) {
-    auto* row = widgets::child_of<ChoiceRow>(card, title, choices);
-    card->body()->addWidget(row);
-    choices_.push_back(row);
-    connect(row, &ChoiceRow::chosen, this, &FirstPage::choice_made);
-  };
-  add(tr("Language of the window"), language_choices());
-  add(tr("Lengths are shown and typed in"), length_choices());
-  add(tr("Torques are shown and typed in"), torque_choices());
-  add(tr("Paper of records"), paper_choices());
+  add_choice(tr("Lengths are shown and typed in"), length_choices(), card, card->body());
+  add_choice(tr("Torques are shown and typed in"), torque_choices(), card, card->body());
+  add_choice(tr("Paper of records"), paper_choices(), card, card->body());
 }
 
 void FirstPage::show_choices(const QStringList& names) {

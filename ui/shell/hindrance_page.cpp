@@ -35,7 +35,10 @@ HindrancePage::HindrancePage(QWidget* parent) : QWidget(parent) {
   question_->setObjectName(QStringLiteral("break-question"));
   question_->body()->setSpacing(12);
   column->addWidget(question_);
-  add(really_, tr("That program is gone: break its lock"), "button-break-really", question_->body());
+  auto* answers = widgets::lay_in<widgets::TurningRow>(question_->body(), 10);
+  add(keep_, tr("Leave the lock"), "button-keep-lock", answers);
+  add(really_, tr("That program is gone: break its lock"), "button-break-really", answers);
+  answers->addStretch();
   rescue_ = widgets::child_of<widgets::Box>(this, tr("The last backup"), QString(), "notice");
   rescue_->setObjectName(QStringLiteral("rescue"));
   rescue_->body()->setSpacing(12);
@@ -47,6 +50,10 @@ HindrancePage::HindrancePage(QWidget* parent) : QWidget(parent) {
   connect(look_, &QPushButton::clicked, this, &HindrancePage::look_wanted);
   connect(break_, &QPushButton::clicked, this, &HindrancePage::ask_to_break);
   connect(put_back_, &QPushButton::clicked, this, [this] { emit rescue_wanted(backup_); });
+  connect(keep_, &QPushButton::clicked, this, [this] {
+    question_->hide();
+    take_focus();
+  });
   connect(really_, &QPushButton::clicked, this, [this] {
     if (holder_) {
       emit break_wanted(store::LockHolder(*holder_));
@@ -68,7 +75,6 @@ void HindrancePage::show_offer(const Result<std::optional<store::BackupOffer>>& 
     backup_ = widgets::qt(offer->file);
     rescue_->set_text(widgets::say(offer->told()) + QLatin1Char('\n') +
                       tr("The damaged store is kept as a file beside it."));
-    put_back_->setFocus();
   } else {
     rescue_->set_text(tr("There is no whole backup of this store in %1. Bring the folder of your backups back, and try "
                          "again; keep the damaged file as it is.")
@@ -106,7 +112,7 @@ void HindrancePage::ask_to_break() {
          "lost. Break the lock only where that program or its machine is gone.")
           .arg(holder_->process));
   question_->show();
-  really_->setFocus();
+  keep_->setFocus();
 }
 
 void HindrancePage::take_focus() {

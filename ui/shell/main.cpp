@@ -3,13 +3,14 @@
 #include <QSettings>
 #include <algorithm>
 #include <cstdio>
+#include <cstdlib>
 #include <memory>
 #include <string>
+#include <utility>
 #include <vector>
 
 #include "owner_only.h"
 #include "shimwright/bench/surroundings.h"
-#include "shimwright/print/fonts.h"
 #include "shimwright/shell/early_fonts.h"
 #include "shimwright/shell/icon.h"
 #include "shimwright/shell/languages.h"
@@ -58,7 +59,15 @@ bool has_no_screen(int count, char** raw_words) {
   return !platform_said && qEnvironmentVariableIsEmpty("DISPLAY") && qEnvironmentVariableIsEmpty("WAYLAND_DISPLAY");
 }
 
-shell::Equipment equipment_for(QApplication& application, const shimwright::print::Fonts& fonts) {
+/// Without its own type the program says so and goes; the window that was about to be made never shows a number in
+/// another.
+void dress(QApplication& application, shell::EarlyFonts& fonts, shimwright::widgets::Scheme scheme) {
+  if (auto dressed = fonts.dress(application, scheme); !dressed) {
+    std::exit(complain(dressed.error().in_english()));
+  }
+}
+
+shell::Equipment equipment_for(QApplication& application, shell::EarlyFonts& fonts) {
   shell::Equipment equipment;
   equipment.clock = [] { return shimwright::cli::moment_now(); };
   equipment.places = shell::places_of_this_person();
@@ -70,29 +79,22 @@ shell::Equipment equipment_for(QApplication& application, const shimwright::prin
                                         QCoreApplication::translate("shell", "Photos (*.jpg *.jpeg *.png)"));
   };
   equipment.after = shimwright::bench::real_surroundings().after;
-  equipment.dress = [&application, &fonts](shimwright::widgets::Scheme scheme) {
-    shimwright::widgets::dress(application, scheme, fonts);
-  };
+  equipment.dress = [&application, &fonts](shimwright::widgets::Scheme scheme) { dress(application, fonts, scheme); };
   equipment.sound = [] { QApplication::beep(); };
   equipment.pages = shell::page_table();
   return equipment;
 }
 
-int run(QApplication& application, shell::Settings& settings) {
+int run(QApplication& application, shell::Settings& settings, shell::EarlyFonts& fonts) {
   const auto start = shell::read_start_words(words_after_name(QApplication::arguments()));
   if (!start) {
     return complain(start.error().in_english());
   }
-  const auto fonts = shimwright::print::load_fonts();
-  if (!fonts) {
-    return complain(fonts.error().in_english());
-  }
   const shell::Spoken spoken(shell::language_to_speak(settings.language()));
-  shimwright::widgets::dress(application, settings.scheme(), *fonts);
   QApplication::setWindowIcon(shell::program_icon());
   // Between two windows there is a moment with none.
   QApplication::setQuitOnLastWindowClosed(false);
-  shell::Program program(settings, equipment_for(application, *fonts));
+  shell::Program program(settings, equipment_for(application, fonts));
   QObject::connect(&program, &shell::Program::finished, &application, &QApplication::quit, Qt::QueuedConnection);
   program.start(*start);
   return QApplication::exec();
@@ -116,8 +118,8 @@ int main(int count, char** raw_words) {
     // Read once, when the application is made.
     qputenv("QT_SCALE_FACTOR", QByteArray::number(settings.size_percent() / 100.0, 'f', 2));
   }
-  const auto fonts_being_read = shell::read_fonts_early();
+  auto fonts_being_read = shell::read_fonts_early();
   QApplication application(count, raw_words);
-  fonts_being_read.wait();  // two that read the list at once read all of it twice
-  return run(application, settings);
+  shell::EarlyFonts fonts(std::move(fonts_being_read));
+  return run(application, settings, fonts);
 }

@@ -39,6 +39,8 @@ void MainWindow::come_home() {
   if (stack_->count() == 0) {
     bring(PageName::home, {});
   }
+  keep_person();
+  emit came_up();
 }
 
 void MainWindow::build() {
@@ -135,7 +137,7 @@ void MainWindow::choose_first_person() {
     found = std::find_if(all.begin(), all.end(), [](const auto& each) { return each.active; });
   }
   if (found != all.end()) {
-    take_person(store::Person(*found));
+    bench_->set_person(store::Person(*found));
   }
 }
 
@@ -295,8 +297,15 @@ void MainWindow::switch_person() {
 }
 
 void MainWindow::take_person(const store::Person& person) {
-  settings_->set_person(widgets::qt(person.id), widgets::qt(person.name));
   bench_->set_person(person);
+  keep_person();
+}
+
+void MainWindow::keep_person() {
+  const store::Person& person = bench_->person();
+  if (!person.id.empty()) {
+    settings_->set_person(widgets::qt(person.id), widgets::qt(person.name));
+  }
 }
 
 void MainWindow::tell_backup() {

@@ -83,14 +83,19 @@ void Program::open(const std::string& path, store::Mode mode) {
     }
     return;
   }
-  const auto added = (*store)->looks_only() ? Result<void>() : add_later_issues(**store, equipment_.clock());
   take(*std::move(store));
-  if (!added) {
-    main_->tell_refused(added.error());
+}
+
+// Not before: what it waits for is read while the store is opened.
+void Program::dress_first() {
+  if (!dressed_) {
+    dressed_ = true;
+    equipment_.dress(settings_->scheme());
   }
 }
 
 void Program::take(std::unique_ptr<store::Store> store) {
+  dress_first();
   main_.reset();
   bench_.reset();
   store_ = std::move(store);
@@ -100,6 +105,7 @@ void Program::take(std::unique_ptr<store::Store> store) {
   bench_ = std::make_unique<bench::Workbench>(*store_, equipment_.clock, store::IdSource());
   main_ = std::make_unique<MainWindow>(*bench_, *settings_, equipment_);
   connect(main_.get(), &MainWindow::closed, this, &Program::finished);
+  connect(main_.get(), &MainWindow::came_up, this, &Program::bring_later_issues);
   // Later: the window that asks is gone then.
   connect(
       main_.get(), &MainWindow::store_wanted, this, [this](const QString& path) { switch_to(widgets::plain(path)); },
@@ -116,6 +122,15 @@ void Program::take(std::unique_ptr<store::Store> store) {
   });
   if (start_) {
     start_->hide();
+  }
+}
+
+void Program::bring_later_issues() {
+  if (store_->looks_only()) {
+    return;
+  }
+  if (auto added = add_later_issues(*store_, equipment_.clock()); !added) {
+    main_->tell_refused(added.error());
   }
 }
 
@@ -138,6 +153,7 @@ void Program::switch_to(const std::string& path) {
 
 StartWindow& Program::start_window_shown() {
   if (!start_) {
+    dress_first();
     start_ = std::make_unique<StartWindow>(*settings_);
     connect(start_.get(), &StartWindow::closed, this, &Program::finished);
     const FirstPage* first = start_->first();

@@ -28,12 +28,19 @@ const std::vector<int>& sizes_of_window() {
   return sizes;
 }
 
+// What stays as it was is not written: a start would wait for the disk.
+void Settings::keep(const QString& key, const QVariant& value) {
+  if (file_->value(key) != value) {
+    file_->setValue(key, value);
+  }
+}
+
 widgets::Scheme Settings::scheme() const {
   return file_->value(scheme_key).toString() == QLatin1String("dark") ? widgets::Scheme::dark : widgets::Scheme::light;
 }
 
 void Settings::set_scheme(widgets::Scheme scheme) {
-  file_->setValue(scheme_key, scheme == widgets::Scheme::dark ? QStringLiteral("dark") : QStringLiteral("light"));
+  keep(scheme_key, scheme == widgets::Scheme::dark ? QStringLiteral("dark") : QStringLiteral("light"));
 }
 
 int Settings::size_percent() const {
@@ -43,7 +50,7 @@ int Settings::size_percent() const {
 }
 
 void Settings::set_size_percent(int percent) {
-  file_->setValue(size_key, percent);
+  keep(size_key, percent);
 }
 
 QString Settings::language() const {
@@ -51,7 +58,7 @@ QString Settings::language() const {
 }
 
 void Settings::set_language(const QString& language) {
-  file_->setValue(language_key, language);
+  keep(language_key, language);
 }
 
 quantity::UnitsShown Settings::units() const {
@@ -61,9 +68,8 @@ quantity::UnitsShown Settings::units() const {
 }
 
 void Settings::set_units(const quantity::UnitsShown& units) {
-  file_->setValue(length_key, units.length == quantity::Unit::inch ? QStringLiteral("in") : QStringLiteral("mm"));
-  file_->setValue(torque_key,
-                  units.torque == quantity::Unit::pound_foot ? QStringLiteral("lbf ft") : QStringLiteral("N m"));
+  keep(length_key, units.length == quantity::Unit::inch ? QStringLiteral("in") : QStringLiteral("mm"));
+  keep(torque_key, units.torque == quantity::Unit::pound_foot ? QStringLiteral("lbf ft") : QStringLiteral("N m"));
 }
 
 record::PaperSize Settings::paper() const {
@@ -75,7 +81,7 @@ record::PaperSize Settings::paper() const {
 }
 
 void Settings::set_paper(record::PaperSize paper) {
-  file_->setValue(paper_key, paper == record::PaperSize::letter ? QStringLiteral("letter") : QStringLiteral("a4"));
+  keep(paper_key, paper == record::PaperSize::letter ? QStringLiteral("letter") : QStringLiteral("a4"));
 }
 
 QByteArray Settings::geometry() const {
@@ -83,7 +89,7 @@ QByteArray Settings::geometry() const {
 }
 
 void Settings::set_geometry(const QByteArray& geometry) {
-  file_->setValue(geometry_key, geometry);
+  keep(geometry_key, geometry);
 }
 
 QString Settings::last_store() const {
@@ -91,7 +97,7 @@ QString Settings::last_store() const {
 }
 
 void Settings::set_last_store(const QString& path) {
-  file_->setValue(last_store_key, path);
+  keep(last_store_key, path);
 }
 
 void Settings::use_store(const std::string& path) {
@@ -99,7 +105,6 @@ void Settings::use_store(const std::string& path) {
   // A path is no name for a group: its slashes would be groups of their own.
   const QByteArray hash = QCryptographicHash::hash(store_path_.toUtf8(), QCryptographicHash::Sha256).toHex();
   group_ = QStringLiteral("store-") + QString::fromLatin1(hash.left(16));
-  file_->setValue(of_store("path"), store_path_);
 }
 
 QString Settings::of_store(const char* key) const {
@@ -115,8 +120,9 @@ QString Settings::person_name() const {
 }
 
 void Settings::set_person(const QString& id, const QString& name) {
-  file_->setValue(of_store("person"), id);
-  file_->setValue(of_store("person_name"), name);
+  keep(of_store("path"), store_path_);
+  keep(of_store("person"), id);
+  keep(of_store("person_name"), name);
 }
 
 QString Settings::camera_folder() const {
@@ -124,7 +130,7 @@ QString Settings::camera_folder() const {
 }
 
 void Settings::set_camera_folder(const QString& folder) {
-  file_->setValue(of_store("camera_folder"), folder);
+  keep(of_store("camera_folder"), folder);
 }
 
 QString Settings::backup_folder() const {
@@ -133,7 +139,7 @@ QString Settings::backup_folder() const {
 }
 
 void Settings::set_backup_folder(const QString& folder) {
-  file_->setValue(of_store("backup_folder"), folder);
+  keep(of_store("backup_folder"), folder);
 }
 
 bool Settings::tone() const {
@@ -141,7 +147,7 @@ bool Settings::tone() const {
 }
 
 void Settings::set_tone(bool on) {
-  file_->setValue(of_store("tone"), on);
+  keep(of_store("tone"), on);
 }
 
 std::optional<LastBackup> Settings::last_backup() const {
@@ -153,8 +159,8 @@ std::optional<LastBackup> Settings::last_backup() const {
 }
 
 void Settings::set_last_backup(const LastBackup& backup) {
-  file_->setValue(of_store("backup_at_ms"), static_cast<qlonglong>(backup.at_ms));
-  file_->setValue(of_store("backup_file"), backup.file);
+  keep(of_store("backup_at_ms"), static_cast<qlonglong>(backup.at_ms));
+  keep(of_store("backup_file"), backup.file);
 }
 
 }  // namespace shimwright::shell

@@ -115,7 +115,6 @@ TopBar::TopBar(QWidget* parent)
   person_->setAccessibleDescription(QStringLiteral("F9"));
   connect(person_, &QPushButton::clicked, this, &TopBar::person_wanted);
   row_->addWidget(person_);
-  set_person({});
   show_place(PageName::home);
 }
 

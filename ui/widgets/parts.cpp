@@ -118,6 +118,26 @@ void Scroll::show_child(QWidget* child) {
   show_wanted();
 }
 
+bool Scroll::scroll_by(int key) {
+  QScrollBar* const bar = area_->verticalScrollBar();
+  switch (key) {
+    case Qt::Key_PageUp:
+      bar->setValue(bar->sliderPosition() - bar->pageStep());
+      return true;
+    case Qt::Key_PageDown:
+      bar->setValue(bar->sliderPosition() + bar->pageStep());
+      return true;
+    case Qt::Key_Home:
+      bar->setValue(bar->minimum());
+      return true;
+    case Qt::Key_End:
+      bar->setValue(bar->maximum());
+      return true;
+    default:
+      return false;
+  }
+}
+
 void Scroll::show_wanted() {
   if (wanted_ != nullptr && !wanted_->isHidden() && content_->isAncestorOf(wanted_)) {
     area_->ensureWidgetVisible(wanted_, 0, 60);

@@ -14,6 +14,7 @@ namespace shimwright::widgets {
 
 namespace {
 
+constexpr int tray_pixels = 16;
 constexpr int label_end = 100;
 constexpr int word_gap = 13;
 constexpr int row_margin = 8;
@@ -91,6 +92,13 @@ void ShimRowButton::paint_bar(QPainter& painter) const {
   painter.drawRect(bar);
 }
 
+QString ShimRowButton::tray_shown(int room) const {
+  const QFontMetrics metrics(type_of(font(), tray_pixels));
+  const bool has_room = metrics.horizontalAdvance(row_.tray) <= room;
+  const QString& said = has_room || row_.tray_in_short.isEmpty() ? row_.tray : row_.tray_in_short;
+  return metrics.elidedText(said, Qt::ElideRight, room);
+}
+
 void ShimRowButton::paint_words(QPainter& painter) const {
   const Colours& colours = colours_of(*this);
   QFont label = type_of(font(), row_.struck ? 22 : 28, !row_.struck);
@@ -111,12 +119,11 @@ void ShimRowButton::paint_words(QPainter& painter) const {
   const QString words =
       QFontMetrics(plain_type).elidedText(row_.words, Qt::ElideRight, std::max(0, end - left - advised));
   // What is in the tray gives way to what the trials say.
-  const QFont tray_type = type_of(font(), 16);
   const int tray_from = left + QFontMetrics(plain_type).horizontalAdvance(words) + advised + tray_gap;
-  painter.setFont(tray_type);
+  painter.setFont(type_of(font(), tray_pixels));
   painter.setPen(colours.soft);
   painter.drawText(QRect(tray_from, 0, std::max(0, end - 2 - tray_from), height()), Qt::AlignRight | Qt::AlignVCenter,
-                   QFontMetrics(tray_type).elidedText(row_.tray, Qt::ElideRight, std::max(0, end - 2 - tray_from)));
+                   tray_shown(std::max(0, end - 2 - tray_from)));
   painter.setFont(plain_type);
   painter.setPen(row_.struck ? colours.soft : colours.text);
   painter.drawText(QRect(left, 0, end - left, height()), Qt::AlignLeft | Qt::AlignVCenter, words);

@@ -18,6 +18,8 @@ class ShimRowButton : public QAbstractButton {
   void set_bar_scale(double pixels);
   static constexpr int bar_start = 118;
   [[nodiscard]] double bar_width() const;
+  /// What is said of the tray in so many pixels: all of it, in short, or cut.
+  [[nodiscard]] QString tray_shown(int room) const;
 
  protected:
   void keyPressEvent(QKeyEvent* event) override;

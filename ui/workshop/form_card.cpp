@@ -32,7 +32,7 @@ void FormCard::finish() {
   keep_->setObjectName(QStringLiteral("button-keep"));
   keep_->set_keys(tr("Ctrl Enter"));
   row->addWidget(keep_);
-  auto* leave = child_of<widgets::Button>(this, tr("Leave as it was"));
+  auto* leave = child_of<widgets::Button>(this, tr("Leave it"));
   leave->setObjectName(QStringLiteral("button-leave"));
   row->addWidget(leave);
   row->addStretch();

@@ -39,7 +39,7 @@ QString instrument_words(const store::KeptInstrument& kept, const job::Moment& n
       words << InstrumentForm::tr("calibrated to %1").arg(day);
       break;
     case job::Calibration::due_soon:
-      words << InstrumentForm::tr("calibration due: good to %1").arg(day);
+      words << InstrumentForm::tr("calibration due: calibrated to %1").arg(day);
       break;
     case job::Calibration::overdue:
       words << InstrumentForm::tr("calibration overdue since %1").arg(day);
@@ -115,7 +115,7 @@ widgets::NumberField* InstrumentForm::add_number(const QString& title, const QSt
 void InstrumentForm::build_dates() {
   auto* pair = widgets::lay_in<QHBoxLayout>(body(), 16);
   calibrated_on_ = add_word(tr("Calibrated on (year-month-day)"), QStringLiteral("calibrated_on"), pair);
-  calibrated_to_ = add_word(tr("Good to, this day included"), QStringLiteral("calibrated_to"), pair);
+  calibrated_to_ = add_word(tr("Calibrated to, this day included"), QStringLiteral("calibrated_to"), pair);
   calibrated_on_->set_text(before_.instrument.calibrated_on.value_or(std::string()));
   calibrated_to_->set_text(before_.instrument.calibrated_to.value_or(std::string()));
 }

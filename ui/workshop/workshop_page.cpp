@@ -1,8 +1,6 @@
 #include "shimwright/workshop/workshop_page.h"
 
 #include <QKeyEvent>
-#include <QScrollArea>
-#include <QScrollBar>
 #include <QStackedWidget>
 #include <algorithm>
 #include <utility>
@@ -63,7 +61,6 @@ WorkshopPage::WorkshopPage(store::Store& store, WorkshopWays ways, QWidget* pare
   list_->column()->addStretch(1);
   // As wide as its longest word, and its bar where it scrolls.
   list_->setFixedWidth(list_->content()->minimumSizeHint().width() + room_for_bar);
-  setFocusProxy(sections_.front().button);
   choose(0);
 }
 
@@ -114,9 +111,17 @@ void WorkshopPage::choose(std::size_t section) {
     sections_[at].button->setChecked(at == section);
   }
   const Section& chosen = sections_[section];
+  if (const QWidget* at = focusWidget(); at != nullptr && list_->isAncestorOf(at)) {
+    chosen.button->setFocus(Qt::OtherFocusReason);
+  }
   chosen.fill();
   pages_->setCurrentWidget(chosen.page);
   chosen.page->show_top();
+}
+
+// No proxy: the section changes while the page is shown.
+void WorkshopPage::focusInEvent(QFocusEvent* event) {
+  sections_[chosen_].button->setFocus(event->reason());
 }
 
 void WorkshopPage::refresh() {
@@ -138,23 +143,8 @@ void WorkshopPage::add_sheets(const QString& title, const QString& name, sheet::
 }
 
 void WorkshopPage::keyPressEvent(QKeyEvent* event) {
-  const auto* area = sections_[chosen_].page->findChild<QScrollArea*>();
-  QScrollBar* const scroll = area->verticalScrollBar();
-  switch (event->key()) {
-    case Qt::Key_PageUp:
-      scroll->setValue(scroll->sliderPosition() - scroll->pageStep());
-      break;
-    case Qt::Key_PageDown:
-      scroll->setValue(scroll->sliderPosition() + scroll->pageStep());
-      break;
-    case Qt::Key_Home:
-      scroll->setValue(scroll->minimum());
-      break;
-    case Qt::Key_End:
-      scroll->setValue(scroll->maximum());
-      break;
-    default:
-      QWidget::keyPressEvent(event);
+  if (!sections_[chosen_].page->scroll_by(event->key())) {
+    QWidget::keyPressEvent(event);
   }
 }
 

@@ -2,6 +2,7 @@
 
 #include <catch2/catch.hpp>
 
+#include "shimwright/store/figures.h"
 #include "ui_bench.h"
 
 using namespace shimwright;
@@ -69,7 +70,7 @@ TEST_CASE("a second pack soon after the first is questioned, later not") {
   const auto soon = bench::notices_of(renewed_at(81950), kilometres(88300));
   REQUIRE(soon.size() == 1);
   CHECK(soon.front().heading == "Second pack in 6350 km.");
-  CHECK(bench::notices_of(renewed_at(81950), kilometres(81950 + bench::second_pack_within_km)).empty());
+  CHECK(bench::notices_of(renewed_at(81950), kilometres(81950 + store::BackWithin().distance_m / 1000)).empty());
   CHECK(bench::notices_of(renewed_at(81950), std::nullopt).empty());
 }
 

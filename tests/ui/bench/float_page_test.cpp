@@ -81,6 +81,27 @@ TEST_CASE("another spot can be measured next") {
   CHECK(shown.page->strip().large == "Lift at spot 1");
 }
 
+TEST_CASE("one spot is measured again alone, while runs are entered and once they are judged") {
+  test::UiBench ui;
+  ui.go_to(float_step);
+  FloatSitting shown(ui);
+  CHECK_FALSE(shown.offers("spot-again-1"));
+  shown.lift_all({"0.93", "0.95", "0.93"});
+  CHECK(shown.offers("spot-again-1"));
+  CHECK_FALSE(shown.offers("spot-again-2"));
+  shown.press("spot-2");
+  REQUIRE(shown.offers("spot-again-2"));
+  shown.act("spot-again-2");
+  CHECK(shown.count<job::SeriesBegun>(float_step) == 1);
+  CHECK(shown.said("float-run") == "Spot 2, run 1 of 2");
+  CHECK(test::ShownPage::focus() == "field-rest");
+  shown.lift_all({"0.93", "0.93", "0.93", "0.93"});
+  REQUIRE(shown.page->says_what_to_do());
+  REQUIRE(shown.offers("spot-again-3"));
+  shown.act("spot-again-3");
+  CHECK(shown.said("float-run") == "Spot 3, run 1 of 2");
+}
+
 TEST_CASE("a zero that did not come back is said at its field, and nothing is kept or lost") {
   test::UiBench ui;
   ui.go_to(float_step);

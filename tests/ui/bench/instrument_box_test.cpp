@@ -20,7 +20,7 @@ constexpr job::Moment november_2026{1795421400000, 60, false};
 
 }  // namespace
 
-TEST_CASE("instruments of the kind are offered with the day they are good to, the first good one chosen") {
+TEST_CASE("instruments of the kind are offered with the day they are calibrated to, the first good one chosen") {
   bench::InstrumentBox box("Torque wrench", sheet::InstrumentKind::torque_wrench);
   CHECK(box.none());
   job::Instrument dial;
@@ -30,7 +30,7 @@ TEST_CASE("instruments of the kind are offered with the day they are good to, th
             november_2026);
   CHECK(box.count() == 3);
   CHECK(box.itemText(0) == "wrench 1, overdue since 28 Feb 2026");
-  CHECK(box.itemText(1) == "wrench 3, good to 28 Feb 2027");
+  CHECK(box.itemText(1) == "wrench 3, calibrated to 28 Feb 2027");
   CHECK(box.itemText(2) == "wrench 4");
   CHECK(box.id() == "wrench 3-id");
   CHECK(box.minimumHeight() >= 48);

@@ -37,8 +37,8 @@ int complain(const std::string& sentence) {
 std::atomic<int> warnings = 0;
 
 /// What the toolkit warns of is a fault, but for what the platform without a screen says whatever a program does, what
-/// the mouse of the tests says where a widget has gone under it, and what the reader of pictures says of a photo that is
-/// none.
+/// the mouse of the tests says where a widget has gone under it, and what the reader of pictures says of a photo that
+/// is none.
 void hear(QtMsgType type, const QMessageLogContext& context, const QString& text) {
   constexpr const char* known[] = {"This plugin does not support", "propagateSizeHints", "XDG_RUNTIME_DIR",
                                    "occurs outside target window"};

@@ -2,7 +2,9 @@
 
 #include <catch2/catch.hpp>
 
+#include <QApplication>
 #include <QFontDatabase>
+#include <QPalette>
 
 #include "shimwright/print/fonts.h"
 
@@ -26,4 +28,13 @@ TEST_CASE("the list of fonts may be read early twice") {
   first.wait();
   second.wait();
   CHECK(print::load_fonts().has_value());
+}
+
+TEST_CASE("a window is dressed once the list of fonts is there, and again in another scheme") {
+  shell::EarlyFonts fonts(shell::read_fonts_early());
+  REQUIRE(fonts.dress(*qApp, widgets::Scheme::dark));
+  CHECK(QApplication::font().pixelSize() == widgets::pixels::base);
+  const QColor dark = QApplication::palette().color(QPalette::Window);
+  REQUIRE(fonts.dress(*qApp, widgets::Scheme::light));
+  CHECK(QApplication::palette().color(QPalette::Window).lightness() > dark.lightness());
 }

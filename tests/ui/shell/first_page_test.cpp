@@ -4,6 +4,7 @@
 
 #include <catch2/catch.hpp>
 
+#include "painted.h"
 #include "shell_bench.h"
 
 using namespace shimwright;
@@ -99,4 +100,19 @@ TEST_CASE("where the workshop is known only the person is asked for") {
   CHECK(begun->person == "Ada Bench");
   page.set_offer("/own/workshop.shimwright", false);
   CHECK(named(page, "field-workshop")->isVisible());
+}
+
+TEST_CASE("the language is chosen without scrolling on the smallest screen") {
+  const test::Dressed dressed(widgets::Scheme::light);
+  shell::FirstPage page;
+  page.set_offer("/own/workshop.shimwright", true);
+  page.resize(1366, 768);
+  page.show();
+  REQUIRE(QTest::qWaitForWindowExposed(&page));
+  for (const char* name : {"button-language-en", "button-language-de", "button-language-fr"}) {
+    const auto* button = named(page, name);
+    REQUIRE(button != nullptr);
+    CHECK_FALSE(button->visibleRegion().isEmpty());
+    CHECK(button->visibleRegion().boundingRect() == button->rect());
+  }
 }

@@ -19,6 +19,13 @@ TEST_CASE("a lock is broken only after it was shown whose it is") {
   QObject::connect(&page, &shell::HindrancePage::break_wanted, [&](const store::LockHolder& shown) { broken = shown; });
   test::press(page, "button-break-lock");
   CHECK_FALSE(broken);
+  REQUIRE(QTest::qWaitForWindowActive(&page));
+  CHECK(named(page, "button-keep-lock")->hasFocus());
+  QTest::keyClick(page.focusWidget(), Qt::Key_Return);
+  CHECK_FALSE(broken);
+  CHECK_FALSE(named(page, "break-question")->isVisible());
+  CHECK(named(page, "button-retry")->hasFocus());
+  test::press(page, "button-break-lock");
   const auto labels = named(page, "break-question")->findChildren<QLabel*>();
   CHECK(std::any_of(labels.begin(), labels.end(), [](const QLabel* each) {
     return each->text().contains("Rolf Tarn") && each->text().contains("bench-two");
@@ -49,7 +56,10 @@ TEST_CASE("the last whole backup of a damaged store is offered, and one press ta
   CHECK(named(page, "rescue")->isVisible());
   CHECK_FALSE(named(page, "button-put-back")->isVisible());
   store::BackupOffer offer{"/kept/monday.shimwright", 1795770000000, 12, 340, store::BackupOffer::Missing{1, 3}};
+  page.take_focus();
+  REQUIRE(QTest::qWaitForWindowActive(&page));
   page.show_offer(std::optional(offer), "/kept");
+  CHECK(named(page, "button-retry")->hasFocus());  // what came in the background is not under the next key
   const auto shown = [&page] {
     QString all;
     for (const QLabel* each : named(page, "rescue")->findChildren<QLabel*>()) {

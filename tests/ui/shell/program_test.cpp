@@ -9,6 +9,7 @@
 #include <catch2/catch.hpp>
 
 #include "come_up.h"
+#include "sheets.h"
 #include "shell_bench.h"
 #include "shimwright/store/backup.h"
 #include "shimwright/store/registers.h"
@@ -133,6 +134,45 @@ TEST_CASE("a file that is no store is told in place") {
   CHECK(it.program->main_window() == nullptr);
   CHECK_FALSE(named<QLabel>(it.start_window(), "hindrance")->text().isEmpty());
   CHECK_FALSE(named(it.start_window(), "button-look")->isVisible());
+}
+
+TEST_CASE("the application is dressed once, before its first window") {
+  Start it;
+  int dressed = 0;
+  it.equipment.dress = [&dressed](widgets::Scheme) { ++dressed; };
+  it.begin_own();
+  CHECK(dressed == 1);
+}
+
+TEST_CASE("the later issue of a sheet is brought once the window is there") {
+  Start it;
+  it.begin_own();
+  const auto sheets = [&it] {
+    auto store = store::Store::open(it.equipment.places.own, {store::Mode::look_only, "", 1795770000000});
+    REQUIRE(store);
+    auto kept = (*store)->registers().job_sheets();
+    REQUIRE(kept);
+    return *kept;
+  };
+  it.program.reset();
+  QFile::remove(QString::fromStdString(it.equipment.places.own));
+  {
+    const job::Moment now{1795770000000, 60, false};
+    auto store = store::Store::open(it.equipment.places.own, {store::Mode::read_write, "", now.at_ms});
+    REQUIRE(store);
+    std::string text = *cli::shipped_job_sheet("dry-pack-renewal");
+    const std::string issue = R"("issue": 2)";
+    REQUIRE(text.find(issue) != std::string::npos);
+    text.replace(text.find(issue), issue.size(), R"("issue": 1)");
+    REQUIRE((*store)->registers().add_job_sheet(text, {"", now}));
+    REQUIRE((*store)->registers().put(
+        store::Person{"01930000-0000-7000-8000-0000000000aa", "Ada Bench", "AB", std::nullopt, true}, {"", now}));
+  }
+  it.start();
+  REQUIRE(it.program->main_window() != nullptr);
+  CHECK(sheets().front().issue == 1);
+  it.wait_for_main();
+  CHECK(sheets().front().issue == 2);
 }
 
 TEST_CASE("closing the window ends the program") {

@@ -269,6 +269,14 @@ void KeyTechnician::operator()(const job::EnterFloatRun& command) {
 }
 
 void KeyTechnician::operator()(const job::BeginSeries& command) {
+  if (!command.spots.empty()) {
+    const QString spot = QStringLiteral("button-spot-%1").arg(command.spots.front());
+    if (shows(spot)) {
+      tab_and_press(spot);
+    }
+    press_in_foot(QStringLiteral("spot-again-%1").arg(command.spots.front()));
+    return;
+  }
   tab_and_press(command.reason == job::SeriesReason::seated_again ? QStringLiteral("button-seat-again")
                                                                   : QStringLiteral("button-measure-again"));
 }

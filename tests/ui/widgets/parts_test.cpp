@@ -1,6 +1,8 @@
 #include "shimwright/widgets/parts.h"
 
 #include <QLineEdit>
+#include <QScrollArea>
+#include <QScrollBar>
 #include <QTest>
 #include <catch2/catch.hpp>
 
@@ -52,4 +54,22 @@ TEST_CASE("a text never breaks between a number and its unit") {
   CHECK(text.text() == QString::fromUtf8("Spread 0.055\u00a0mm"));
   text.setText(QString::fromUtf8("0.93 ± 0.02"));
   CHECK(text.text() == QString::fromUtf8("0.93\u00a0±\u00a00.02"));
+}
+
+TEST_CASE("what is longer than its place is scrolled by keys, and other keys are left alone") {
+  widgets::Scroll scroll;
+  scroll.column()->addSpacing(4000);
+  scroll.resize(300, 400);
+  scroll.show();
+  REQUIRE(QTest::qWaitForWindowExposed(&scroll));
+  const auto* bar = scroll.findChild<QScrollArea*>()->verticalScrollBar();
+  CHECK(scroll.scroll_by(Qt::Key_PageDown));
+  CHECK(bar->value() == bar->pageStep());
+  CHECK(scroll.scroll_by(Qt::Key_End));
+  CHECK(bar->value() == bar->maximum());
+  CHECK(scroll.scroll_by(Qt::Key_PageUp));
+  CHECK(bar->value() == bar->maximum() - bar->pageStep());
+  CHECK(scroll.scroll_by(Qt::Key_Home));
+  CHECK(bar->value() == 0);
+  CHECK_FALSE(scroll.scroll_by(Qt::Key_Tab));
 }

@@ -5,6 +5,7 @@
 #include <catch2/catch.hpp>
 
 #include "painted.h"
+#include "shim_row_button.h"
 #include "shimwright/widgets/child.h"
 
 using namespace shimwright;
@@ -128,6 +129,28 @@ TEST_CASE("each row says all it shows") {
   CHECK(row_named(rows, "shim-1.65").accessibleName() == "1.65, 40 in 100, try this one, 2 in the tray");
   CHECK(row_named(rows, "shim-1.75").accessibleName() == "1.75, ruled out, tight, trial 1, contradicted");
   CHECK(row_named(rows, "shim-1.70").accessibleName() == "1.70, 30 in 100, picked, 2 in the tray");
+}
+
+TEST_CASE("what is in the tray is said in short before it is cut") {
+  widgets::ShimRowButton button;
+  widgets::ShimRow row;
+  row.shim = "1.65";
+  row.tray = "5 in the tray, measured 1.652";
+  row.tray_in_short = "5 in the tray";
+  button.set_row(row, "advised");
+  CHECK(button.tray_shown(1000) == row.tray);
+  const auto shortest = [&] {
+    int room = 1000;
+    while (room > 0 && !button.tray_shown(room).endsWith(QChar(0x2026))) {
+      --room;
+    }
+    return room;
+  };
+  const int cut_at = shortest();
+  CHECK(button.tray_shown(cut_at + 1) == row.tray_in_short);
+  row.tray_in_short.clear();
+  button.set_row(row, "advised");
+  CHECK(shortest() > cut_at);
 }
 
 TEST_CASE("a contradicted trial stays in sight, however far off") {

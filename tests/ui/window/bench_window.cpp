@@ -2,6 +2,7 @@
 
 #include <QLabel>
 #include <QTest>
+#include <algorithm>
 #include <catch2/catch.hpp>
 #include <variant>
 
@@ -55,9 +56,11 @@ void BenchWindow::open_job(KeyTechnician& technician, const job::OpenJob& as_scr
 void BenchWindow::do_whole_job(KeyTechnician& technician, const std::string& name,
                                const std::function<void()>& before_each) {
   const cli::Script script = demo_script(name);
-  const auto* opened = std::get_if<job::OpenJob>(&script.commands.front().command);
-  REQUIRE(opened != nullptr);
-  open_job(technician, *opened);
+  const auto opening = std::find_if(script.commands.begin(), script.commands.end(), [](const auto& each) {
+    return each.expect_accepted && std::holds_alternative<job::OpenJob>(each.command);
+  });
+  REQUIRE(opening != script.commands.end());
+  open_job(technician, std::get<job::OpenJob>(opening->command));
   const auto step_up = [&](const std::string& initials) {
     before_each();
     if (rig_.workbench().person().initials != initials) {

@@ -108,7 +108,8 @@ class EnglishLeft {
 
 /// Ids and what is salted differ from one store to the next. A reason is in the language of who gives it.
 std::string without_ids(const std::string& bytes) {
-  static const QRegularExpression drawn(R"([0-9a-f]{64}|[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}|"reason":"[^"]*")");
+  static const QRegularExpression drawn(
+      R"([0-9a-f]{64}|[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}|"reason":"[^"]*")");
   return QString::fromStdString(bytes).replace(drawn, "drawn").toStdString();
 }
 

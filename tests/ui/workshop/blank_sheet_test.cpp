@@ -32,9 +32,8 @@ TEST_CASE("a job sheet is written as a PDF to fill in by hand") {
 
 TEST_CASE("where it cannot be written, that is said and nothing lies there") {
   test::UiBench bench;
-  const auto saved =
-      workshop::save_blank_sheet(bench.store(), first_sheet(bench), bench.file("no/such/folder.pdf").toStdString(),
-                                 record::PaperSize::letter);
+  const auto saved = workshop::save_blank_sheet(
+      bench.store(), first_sheet(bench), bench.file("no/such/folder.pdf").toStdString(), record::PaperSize::letter);
   REQUIRE_FALSE(saved);
   CHECK(saved.error().code == "cannot_write");
 }

@@ -59,7 +59,7 @@ TEST_CASE("each instrument says how it stands with its calibration") {
   bench.press("row-dial 2");
   bench.type("field-calibrated_to", "2026-12-10");
   bench.press("button-keep");
-  CHECK(bench.row("dial 2").contains("calibration due: good to 10\u00a0Dec\u00a02026"));
+  CHECK(bench.row("dial 2").contains("calibration due: calibrated to 10\u00a0Dec\u00a02026"));
   bench.press("row-dial 2");
   bench.type("field-calibrated_to", "");
   bench.press("button-keep");

@@ -43,6 +43,18 @@ TEST_CASE("the sections are gone through with arrows and opened with Enter") {
   CHECK(shown_in(*bench.shown()).contains("dry-pack-renewal"));
 }
 
+TEST_CASE("who comes to the page stands on the section that was chosen") {
+  PageBench bench;
+  bench.page.setFocus();
+  CHECK(bench.button("section-spec-sheets")->hasFocus());
+  QTest::mouseClick(bench.button("section-people"), Qt::LeftButton);
+  bench.button("section-trays")->setFocus();
+  bench.page.setFocus();
+  CHECK(bench.button("section-people")->hasFocus());
+  bench.button("section-figures")->click();
+  CHECK(bench.button("section-figures")->hasFocus());
+}
+
 TEST_CASE("each section shows its own") {
   PageBench bench;
   const std::vector<std::pair<const char*, const char*>> sections{

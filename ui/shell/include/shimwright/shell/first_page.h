@@ -35,6 +35,8 @@ class FirstPage : public QWidget {
  private:
   void build_demo(QBoxLayout* row);
   void build_own(QBoxLayout* row);
+  void add_choice(const QString& title, const std::vector<ChoiceRow::Choice>& choices, QWidget* parent,
+                  QBoxLayout* into);
   void build_choices(QVBoxLayout* column);
   void build_logo(widgets::Box* own);
   void show_workshop_fields(bool shown);

@@ -41,6 +41,7 @@ class HindrancePage : public QWidget {
   widgets::Button* look_ = nullptr;
   widgets::Button* break_ = nullptr;
   widgets::Box* question_ = nullptr;
+  widgets::Button* keep_ = nullptr;
   widgets::Button* really_ = nullptr;
   widgets::Box* rescue_ = nullptr;
   widgets::Button* put_back_ = nullptr;

@@ -35,6 +35,8 @@ class MainWindow : public QWidget {
   void tell_restored(const QString& sentence);
 
  signals:
+  /// Painted, and with the first page on it: time for what nobody waits for.
+  void came_up();
   void closed();
   void store_wanted(const QString& path);
   void restore_wanted(const QString& backup);
@@ -59,6 +61,7 @@ class MainWindow : public QWidget {
   void open_settings();
   void switch_person();
   void take_person(const store::Person& person);
+  void keep_person();
   /// Whether nothing typed would be lost; else its page is in front, and it is told.
   [[nodiscard]] bool may_close();
   void close_all_the_same();

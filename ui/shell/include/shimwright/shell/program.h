@@ -38,6 +38,8 @@ class Program : public QObject {
  private:
   void open(const std::string& path, store::Mode mode);
   void take(std::unique_ptr<store::Store> store);
+  void dress_first();
+  void bring_later_issues();
   void switch_to(const std::string& path);
   void offer_first(const QString& fault = {});
   void hinder(const Error& error);
@@ -60,6 +62,7 @@ class Program : public QObject {
   Equipment equipment_;
   std::string path_;
   store::Mode mode_ = store::Mode::read_write;
+  bool dressed_ = false;
   std::unique_ptr<store::Store> store_;
   std::unique_ptr<bench::Workbench> bench_;
   std::unique_ptr<MainWindow> main_;

@@ -66,6 +66,7 @@ class Settings {
   void sync() { file_->sync(); }
 
  private:
+  void keep(const QString& key, const QVariant& value);
   [[nodiscard]] QString of_store(const char* key) const;
 
   std::unique_ptr<QSettings> file_;

@@ -119,6 +119,8 @@ class Scroll : public QFrame {
   void let_scroll_sideways();
   /// Scrolls as far as needed for it to be seen, once everything has its place.
   void show_child(QWidget* child);
+  /// By Page Up and Down, Home and End; false for another key.
+  bool scroll_by(int key);
   /// Whether the content is higher than what is shown of it.
   [[nodiscard]] bool overflows() const;
 

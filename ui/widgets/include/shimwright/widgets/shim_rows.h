@@ -14,6 +14,7 @@ struct ShimRow {
   std::optional<double> share;  ///< 0 to 1, the length of the bar; unset: no bar
   QString words;                ///< `33 in 100`, `tight, trial 1`
   QString tray;                 ///< `1 in the tray, measured 1.652`
+  QString tray_in_short;        ///< `1 in the tray`: where all of it has no room; blank: it is cut then
   bool struck = false;          ///< ruled out: struck through, pale
   bool advised = false;         ///< washed blue, with `advised_word` behind the words
   bool conflicting = false;     ///< brick edge: this shim's trial contradicts another

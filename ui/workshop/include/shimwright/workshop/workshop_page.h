@@ -50,6 +50,7 @@ class WorkshopPage : public QWidget {
   void jobs_wanted(const QString& heading, const std::vector<std::string>& jobs);
 
  protected:
+  void focusInEvent(QFocusEvent* event) override;
   void keyPressEvent(QKeyEvent* event) override;
 
  private:
