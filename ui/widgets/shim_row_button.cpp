@@ -94,9 +94,9 @@ void ShimRowButton::paint_bar(QPainter& painter) const {
 
 QString ShimRowButton::tray_shown(int room) const {
   const QFontMetrics metrics(type_of(font(), tray_pixels));
-  const bool has_room = metrics.horizontalAdvance(row_.tray) <= room;
-  const QString& said = has_room || row_.tray_in_short.isEmpty() ? row_.tray : row_.tray_in_short;
-  return metrics.elidedText(said, Qt::ElideRight, room);
+  const QString whole = metrics.elidedText(row_.tray, Qt::ElideRight, room);
+  const bool says_it_all = whole == row_.tray || row_.tray_in_short.isEmpty();
+  return says_it_all ? whole : metrics.elidedText(row_.tray_in_short, Qt::ElideRight, room);
 }
 
 void ShimRowButton::paint_words(QPainter& painter) const {

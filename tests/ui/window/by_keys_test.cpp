@@ -33,7 +33,3 @@ TEST_CASE("a whole job with a wrong first shim by keys, from an empty bench to i
   const shell::Spoken french("fr");
   do_by_keys("02-bearing-not-home", "\u00c9tabli");
 }
-
-TEST_CASE("a whole job with the slips of a keyboard by keys: a wrong lift costs its spot alone") {
-  do_by_keys("05-slips-at-the-keyboard", "Bench");
-}
