@@ -56,6 +56,7 @@ PastJobs::PastJobs(store::Store& store, ChooseSignedFile choose, QWidget* parent
   auto* check = widgets::child_of<widgets::Button>(this, tr("Check a signed file"));
   check->setObjectName(QStringLiteral("button-check-file"));
   top->addWidget(check);
+  top->addStretch(1);
   connect(check, &QAbstractButton::clicked, this, &PastJobs::check_file);
   column->addWidget(widgets::child_of<widgets::Text>(
       this,
