@@ -95,13 +95,26 @@ void JobComparison::set_jobs(std::vector<store::JobSummary> jobs) {
   jobs_ = std::move(jobs);
   first_.job = 1;
   second_.job = 0;
+  read(first_);
+  read(second_);
   refresh();
 }
 
+void JobComparison::read(Side& side) {
+  const std::string& job = jobs_[side.job].id;
+  const auto loaded = store_->load(job);
+  side.record = loaded ? store::record_of(*store_, job) : tl::make_unexpected(loaded.error());
+  side.sheets = loaded ? loaded->sheets : job::Sheets();
+}
+
 void JobComparison::go(Side& side, int step) {
-  const auto wanted = static_cast<std::ptrdiff_t>(side.job) + step;
+  const std::size_t other = (&side == &first_ ? second_ : first_).job;
+  auto wanted = static_cast<std::ptrdiff_t>(side.job) + step;
+  // No job is compared with itself.
+  wanted += wanted == static_cast<std::ptrdiff_t>(other) ? step : 0;
   if (wanted >= 0 && wanted < static_cast<std::ptrdiff_t>(jobs_.size())) {
     side.job = static_cast<std::size_t>(wanted);
+    read(side);
     refresh();
   }
 }
@@ -123,15 +136,12 @@ void JobComparison::show_rows() {
   widgets::put_in_place_of(*layout(), old, table_);
   old->hide();
   old->deleteLater();
-  const auto first = store::record_of(*store_, jobs_[first_.job].id);
-  const auto second = store::record_of(*store_, jobs_[second_.job].id);
-  const auto job = store_->load(jobs_[first_.job].id);
-  if (!first || !second || !job) {
+  if (!first_.record || !second_.record) {
     widgets::set_part(told_, "error");
-    told_->setText(widgets::say(!first ? first.error() : !second ? second.error() : job.error()));
+    told_->setText(widgets::say(!first_.record ? first_.record.error() : second_.record.error()));
     return;
   }
-  const auto rows = record::compare(*first, *second);
+  const auto rows = record::compare(*first_.record, *second_.record);
   const auto different = std::count_if(rows.begin(), rows.end(), [](const auto& each) { return each.differs; });
   widgets::set_part(told_, "strong");
   told_->setText(tr("%1 of %2 readings differ").arg(different).arg(rows.size()));
@@ -144,7 +154,7 @@ void JobComparison::show_rows() {
   grid->setColumnStretch(3, 3);
   for (const record::ComparedRow& each : rows) {
     if (each.differs || !only_different_) {
-      add_line(table_, grid, each, job->sheets);
+      add_line(table_, grid, each, each.first ? first_.sheets : second_.sheets);
     }
   }
   table_->show();

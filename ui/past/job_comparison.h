@@ -6,6 +6,7 @@
 #include <QString>
 #include <QWidget>
 
+#include "shimwright/store/job_record.h"
 #include "shimwright/store/store.h"
 
 class QBoxLayout;
@@ -35,10 +36,13 @@ class JobComparison : public QWidget {
     widgets::Button* earlier = nullptr;
     widgets::Button* later = nullptr;
     std::size_t job = 0;
+    Result<record::Record> record;  ///< of that job, read when it is chosen
+    job::Sheets sheets;
   };
 
   void add_side(Side& side, const QString& name, QBoxLayout* row);
   void go(Side& side, int step);
+  void read(Side& side);
   void refresh();
   void show_rows();
 

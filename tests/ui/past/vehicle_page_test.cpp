@@ -145,9 +145,11 @@ TEST_CASE("two jobs are compared, what differs is marked, and Escape leads back 
   CHECK(it.texts().contains("readings differ"));
   CHECK(it.texts().contains("not there"));
   CHECK(it.rows().isEmpty());
-  QTest::keyClick(it.button("button-later-first"), Qt::Key_Return);
-  CHECK(it.page.findChild<QLabel*>("comparison-result")->text().startsWith("0 of "));
-  QTest::keyClick(it.button("button-earlier-second"), Qt::Key_Return);
+  // No job is compared with itself.
+  for (const char* other : {"button-later-first", "button-earlier-second"}) {
+    QTest::keyClick(it.button(other), Qt::Key_Return);
+    CHECK_FALSE(it.page.findChild<QLabel*>("comparison-result")->text().startsWith("0 of "));
+  }
   QTest::keyClick(it.button("button-only-different"), Qt::Key_Return);
   CHECK_FALSE(it.page.findChild<QLabel*>("comparison-result")->text().startsWith("0 of "));
   it.button("button-compare")->setFocus();
