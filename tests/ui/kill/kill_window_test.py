@@ -12,7 +12,7 @@ import unittest
 
 CLI, WORKER = sys.argv.pop(1), sys.argv.pop(1)
 SCRIPT = "02-bearing-not-home"
-TIMES = 1000 if os.environ.get("SHIMWRIGHT_LONG") else int(os.environ.get("SHIMWRIGHT_KILLS", 20))
+TIMES = 1000 if os.environ.get("SHIMWRIGHT_LONG") else int(os.environ.get("SHIMWRIGHT_KILLS", "20"))
 MOST_LINES = 30
 
 
