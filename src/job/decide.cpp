@@ -3,7 +3,7 @@
 #include <algorithm>
 
 #include "desk.h"
-#include "text_lengths.h"
+#include "shimwright/job/text_lengths.h"
 
 namespace shimwright::job {
 

@@ -1,20 +1,12 @@
-#include "text_lengths.h"
+#include "shimwright/job/text_lengths.h"
 
-#include <algorithm>
+#include <utility>
+
+#include "shimwright/sheet/names.h"
 
 namespace shimwright::job {
 
 namespace {
-
-std::size_t characters_in(const std::string& text) {
-  return static_cast<std::size_t>(std::count_if(
-      text.begin(), text.end(), [](char each) { return (static_cast<unsigned char>(each) & 0xC0U) != 0x80U; }));
-}
-
-bool does_not_print(char character) {
-  const auto code = static_cast<unsigned char>(character);
-  return code < 0x20 || code == 0x7F;
-}
 
 /// One overload a command, so that a new one does not compile before its texts are looked at.
 class Measured {
@@ -107,7 +99,7 @@ class Measured {
   void reading(const std::string& step, const TypedReading& typed) { line(step + "/" + typed.channel, typed.text); }
   void line(const std::string& place, const std::string& text) {
     measure(place, text, longest_line);
-    if (told_ && std::any_of(text.begin(), text.end(), does_not_print)) {
+    if (told_ && sheet::has_control_character(text)) {
       told_ = refuse("control_character", place,
                      SHIMWRIGHT_TEXT("job",
                                      "There is a line break or another character in this that does not print: write it "
@@ -117,7 +109,7 @@ class Measured {
   void text(const std::string& place, const std::string& text) { measure(place, text, longest_text); }
 
   void measure(const std::string& place, const std::string& text, std::size_t longest) {
-    if (const std::size_t count = characters_in(text); told_ && count > longest) {
+    if (const std::size_t count = sheet::character_count(text); told_ && count > longest) {
       told_ = refuse("text_too_long", place,
                      SHIMWRIGHT_TEXT("job", "This has {0} characters, at most {1} are kept: say it in fewer."),
                      {std::to_string(count), std::to_string(longest)});

@@ -5,9 +5,9 @@
 #include "draft_json.h"
 #include "draft_shape.h"
 #include "file_header.h"
-#include "names.h"
 #include "shimwright/json/value.h"
 #include "shimwright/quantity/quantity.h"
+#include "shimwright/sheet/names.h"
 
 namespace shimwright::sheet {
 

@@ -5,7 +5,7 @@
 #include <string_view>
 
 #include "draft_json.h"
-#include "names.h"
+#include "shimwright/sheet/names.h"
 #include "shimwright/sheet/spec_sheet.h"
 
 namespace shimwright::sheet {

@@ -2,7 +2,7 @@
 #include <array>
 
 #include "draft_json.h"
-#include "names.h"
+#include "shimwright/sheet/names.h"
 
 namespace shimwright::sheet {
 

@@ -1,6 +1,6 @@
 #include "fields.h"
 
-#include "names.h"
+#include "shimwright/sheet/names.h"
 #include "text_reader.h"
 
 namespace shimwright::sheet {

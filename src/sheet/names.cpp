@@ -1,4 +1,4 @@
-#include "names.h"
+#include "shimwright/sheet/names.h"
 
 #include <algorithm>
 

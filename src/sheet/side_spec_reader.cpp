@@ -5,7 +5,7 @@
 
 #include "fields.h"
 #include "float_spec_reader.h"
-#include "names.h"
+#include "shimwright/sheet/names.h"
 #include "spec_ranges.h"
 
 namespace shimwright::sheet {

@@ -4,7 +4,7 @@
 #include "fields.h"
 #include "file_header.h"
 #include "measures.h"
-#include "names.h"
+#include "shimwright/sheet/names.h"
 #include "shimwright/sheet/spec_sheet.h"
 #include "side_spec_reader.h"
 

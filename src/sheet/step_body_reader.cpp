@@ -7,7 +7,7 @@
 #include <vector>
 
 #include "measures.h"
-#include "names.h"
+#include "shimwright/sheet/names.h"
 
 namespace shimwright::sheet {
 

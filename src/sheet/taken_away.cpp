@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-#include "names.h"
+#include "shimwright/sheet/names.h"
 #include "text_reader.h"
 
 namespace shimwright::sheet {

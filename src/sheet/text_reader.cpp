@@ -2,7 +2,7 @@
 
 #include <utility>
 
-#include "names.h"
+#include "shimwright/sheet/names.h"
 
 namespace shimwright::sheet {
 

@@ -4,10 +4,10 @@
 #include <memory>
 #include <utility>
 
-#include <QString>
-
 #include <nlohmann/json.hpp>
 
+#include "shimwright/job/text_lengths.h"
+#include "shimwright/sheet/names.h"
 #include "shimwright/store/ids.h"
 
 namespace shimwright::store {
@@ -15,12 +15,6 @@ namespace shimwright::store {
 namespace {
 
 constexpr std::size_t longest_name = 200;
-constexpr std::size_t longest_text = 4000;
-
-std::size_t characters_in(const std::string& text) {
-  return static_cast<std::size_t>(QString::fromStdString(text).size());
-}
-
 tl::unexpected<Error> wrong(std::string place) {
   return refuse("job_file_wrong", std::move(place),
                 SHIMWRIGHT_TEXT("store",
@@ -79,7 +73,7 @@ Result<std::vector<job::Entry>> decoded_all(const std::vector<record::StoredEntr
 bool is_beyond(const std::string& place, const nlohmann::json& value, std::int64_t assemblies) {
   constexpr std::string_view counts_assemblies = "/assembly";
   if (value.is_string()) {
-    return characters_in(value.get_ref<const std::string&>()) > longest_text;
+    return sheet::character_count(value.get_ref<const std::string&>()) > job::longest_text;
   }
   const bool names_assembly =
       place.size() >= counts_assemblies.size() &&
@@ -100,7 +94,7 @@ Result<void> check_bounds(const JobLine& line) {
     }
   }
   for (const auto& [id, text] : line.personal) {
-    if (characters_in(text.text) > longest_text) {
+    if (sheet::character_count(text.text) > job::longest_text) {
       return wrong("/personal");
     }
   }
@@ -235,8 +229,7 @@ Result<CheckedJobFile> checked(JobLine line) {
     return tl::make_unexpected(bounds.error());
   }
   job::Opened opened = std::get<job::Opened>(entries->front().body);
-  if (std::any_of(opened.number.begin(), opened.number.end(),
-                  [](char each) { return static_cast<unsigned char>(each) < 0x20; })) {
+  if (sheet::has_control_character(opened.number)) {
     return wrong(entry_place(0) + "/body/number");  // no line of a record, and no code, could hold it
   }
   auto sheets = checked_sheets(line, opened);

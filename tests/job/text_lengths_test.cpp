@@ -1,4 +1,4 @@
-#include "text_lengths.h"
+#include "shimwright/job/text_lengths.h"
 
 #include <catch2/catch.hpp>
 
