@@ -202,6 +202,8 @@ run_tests() {
     stage "coverage" coverage && grep -E '^(lines|branches):' "$LOGS/coverage.log"
     if has_preset fuzz; then stage "long fuzz" fuzz "$LONG_FUZZ_SECONDS" 10000000; fi
     stage "long kills" env SHIMWRIGHT_LONG=1 ctest --preset release -R '[Kk]ill'
+    stage "long faults of the disk" env SHIMWRIGHT_LONG=1 ctest --preset release -L store_faults
+    stage "long shapes of drafts" env SHIMWRIGHT_LONG=1 ctest --preset release -L sheet
     stage "long restless user" env SHIMWRIGHT_LONG=1 ctest --preset sanitize -R 'restless'
   fi
 

@@ -101,7 +101,8 @@ Result<SheetDraft> with_languages(const SheetDraft& draft, DraftJson body, const
     const DraftJson before = each;
     for (const auto& [language, words] : before.items()) {
       const bool named = language == "en" || std::find(wanted.begin(), wanted.end(), language) != wanted.end();
-      if (!named && words == "") {
+      const auto* written = words.get_ptr<const std::string*>();
+      if (!named && written != nullptr && written->empty()) {
         each.erase(language);
       }
     }
