@@ -18,6 +18,7 @@
 #include "shimwright/record/layout.h"
 #include "shimwright/store/job_record.h"
 #include "shimwright/widgets/child.h"
+#include "shimwright/widgets/giving.h"
 #include "shimwright/widgets/parts.h"
 #include "shimwright/widgets/say.h"
 #include "shimwright/widgets/style.h"
@@ -28,6 +29,7 @@ namespace shimwright::past {
 namespace {
 
 constexpr int beside_pages = 24;  // what stays free of the width when pages fit
+constexpr int least_of_pages = 80;
 constexpr int seen_again = 60;    // what of a view is still seen after turning to the next
 
 /// A path for a file that a person may have named without its ending.
@@ -78,10 +80,11 @@ void RecordView::build() {
   column->addWidget(bar());
   column->addWidget(state_line());
   if (ways_.seal.by) {
-    seal_ = widgets::child_of<SealBox>(this, *store_, ways_.seal);
-    auto* beside = widgets::lay_in<QHBoxLayout>(column);
-    beside->setContentsMargins(16, 0, 16, 8);
-    beside->addWidget(seal_);
+    auto* giving = widgets::child_of<widgets::GivingScroll>(this);
+    giving->column()->setContentsMargins(16, 0, 16, 8);
+    seal_ = widgets::child_of<SealBox>(giving->content(), *store_, ways_.seal);
+    giving->column()->addWidget(seal_);
+    column->addWidget(giving);
     connect(seal_, &SealBox::just_sealed, this, [this] {
       just_sealed_ = true;
       show_pages();
@@ -92,6 +95,8 @@ void RecordView::build() {
   area_->setObjectName(QStringLiteral("pages"));
   area_->setFrameShape(QFrame::NoFrame);
   area_->setFocusPolicy(Qt::NoFocus);
+  area_->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Ignored);
+  area_->setMinimumHeight(least_of_pages);
   area_->setWidgetResizable(true);
   area_->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOn);
   pages_ = widgets::child_of<PageColumn>(area_);

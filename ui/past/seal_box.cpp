@@ -23,7 +23,7 @@ using widgets::WordField;
 
 namespace {
 
-constexpr int pin_width = 220;
+constexpr int pin_width = 340;
 
 record::Pin pin_in(const WordField& field) {
   std::string typed = field.text();

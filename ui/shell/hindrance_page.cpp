@@ -9,21 +9,25 @@
 namespace shimwright::shell {
 
 HindrancePage::HindrancePage(QWidget* parent) : QWidget(parent) {
-  auto* column = widgets::lay<QVBoxLayout>(this, 14);
+  scroll_ = widgets::child_of<widgets::Scroll>(this);
+  widgets::lay<QVBoxLayout>(this)->addWidget(scroll_);
+  QWidget* const page = scroll_->content();
+  QVBoxLayout* const column = scroll_->column();
+  column->setSpacing(14);
   column->setContentsMargins(28, 20, 28, 20);
-  column->addWidget(widgets::child_of<widgets::Text>(this, tr("The store does not open"), "title"));
-  sentence_ = widgets::child_of<widgets::Text>(this, QString(), "large");
+  column->addWidget(widgets::child_of<widgets::Text>(page, tr("The store does not open"), "title"));
+  sentence_ = widgets::child_of<widgets::Text>(page, QString(), "large");
   sentence_->setObjectName(QStringLiteral("hindrance"));
   column->addWidget(sentence_);
-  path_ = widgets::child_of<widgets::Text>(this, QString(), "soft");
+  path_ = widgets::child_of<widgets::Text>(page, QString(), "soft");
   column->addWidget(path_);
-  refused_ = widgets::child_of<widgets::Text>(this, QString(), "error");
+  refused_ = widgets::child_of<widgets::Text>(page, QString(), "error");
   refused_->setObjectName(QStringLiteral("hindrance-refused"));
   column->addWidget(refused_);
   auto* row = widgets::lay_in<widgets::TurningRow>(column, 10);
-  const auto add = [this](widgets::Button*& button, const QString& text, const char* name, QBoxLayout* into,
+  const auto add = [page](widgets::Button*& button, const QString& text, const char* name, QBoxLayout* into,
                           widgets::Button::Kind kind = widgets::Button::Kind::plain) {
-    button = widgets::child_of<widgets::Button>(this, text, kind);
+    button = widgets::child_of<widgets::Button>(page, text, kind);
     button->setObjectName(QLatin1String(name));
     into->addWidget(button, 0, Qt::AlignLeft);
   };
@@ -31,7 +35,7 @@ HindrancePage::HindrancePage(QWidget* parent) : QWidget(parent) {
   add(look_, tr("Open for looking only"), "button-look", row);
   add(break_, tr("Break the lock"), "button-break-lock", row);
   row->addStretch();
-  question_ = widgets::child_of<widgets::Box>(this, QString(), QString(), "question");
+  question_ = widgets::child_of<widgets::Box>(page, QString(), QString(), "question");
   question_->setObjectName(QStringLiteral("break-question"));
   question_->body()->setSpacing(12);
   column->addWidget(question_);
@@ -39,7 +43,7 @@ HindrancePage::HindrancePage(QWidget* parent) : QWidget(parent) {
   add(keep_, tr("Leave the lock"), "button-keep-lock", answers);
   add(really_, tr("That program is gone: break its lock"), "button-break-really", answers);
   answers->addStretch();
-  rescue_ = widgets::child_of<widgets::Box>(this, tr("The last backup"), QString(), "notice");
+  rescue_ = widgets::child_of<widgets::Box>(page, tr("The last backup"), QString(), "notice");
   rescue_->setObjectName(QStringLiteral("rescue"));
   rescue_->body()->setSpacing(12);
   column->addWidget(rescue_);
@@ -113,6 +117,7 @@ void HindrancePage::ask_to_break() {
           .arg(holder_->process));
   question_->show();
   keep_->setFocus();
+  scroll_->show_child(question_);
 }
 
 void HindrancePage::take_focus() {

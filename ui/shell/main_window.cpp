@@ -8,6 +8,7 @@
 
 #include "shimwright/store/registers.h"
 #include "shimwright/widgets/child.h"
+#include "shimwright/widgets/giving.h"
 #include "shimwright/widgets/say.h"
 
 namespace shimwright::shell {
@@ -55,7 +56,7 @@ void MainWindow::build() {
   column->addWidget(persons_);
   notices_ = widgets::child_of<Notices>(this);
   column->addWidget(notices_);
-  stack_ = widgets::child_of<QStackedWidget>(this);
+  stack_ = widgets::child_of<widgets::PageStack>(this);
   column->addWidget(stack_, 1);
   backup_ = widgets::child_of<DailyBackup>(this, bench_->store().path(), equipment_->clock, *settings_);
   tone_ = widgets::child_of<Tone>(this, *bench_, equipment_->sound);

@@ -3,12 +3,13 @@
 #include <QCloseEvent>
 
 #include "shimwright/widgets/child.h"
+#include "shimwright/widgets/giving.h"
 
 namespace shimwright::shell {
 
 StartWindow::StartWindow(Settings& settings)
     : settings_(&settings),
-      stack_(widgets::child_of<QStackedWidget>(this)),
+      stack_(widgets::child_of<widgets::PageStack>(this)),
       first_(widgets::child_of<FirstPage>(stack_)),
       hindrance_(widgets::child_of<HindrancePage>(stack_)),
       wait_(widgets::child_of<WaitPage>(stack_)) {

@@ -102,12 +102,18 @@ TEST_CASE("the places fit the smallest screen in every language") {
   });
 }
 
-TEST_CASE("a vehicle, two of its jobs compared, and the figures fit the smallest screen in every language") {
+TEST_CASE(
+    "a record to be sealed, a vehicle, two of its jobs compared, and the figures fit the smallest screen in every "
+    "language") {
   in_every_language([] {
     test::WindowBench it;
-    test::fit_the_pack_before(it.bench);
-    it.bench.go_to("lower-float", 6);
+    const std::string closed = test::fit_the_pack_before(it.bench);
+    const std::string job = it.bench.go_to("lower-float", 6);
     it.open();
+    // The page of a job needs more room than a record; it is not to hold the window up once it is left.
+    REQUIRE(it.window->go(shell::PageName::job, job));
+    REQUIRE(it.window->go(shell::PageName::record, closed));
+    fits(*it.window, "record to be sealed");
     REQUIRE(it.window->go(shell::PageName::vehicle, it.bench.workbench().state().opened->vehicle_key));
     fits(*it.window, "vehicle");
     press_shown(*it.window, "button-compare");
@@ -135,6 +141,9 @@ TEST_CASE("the windows without a store fit the smallest screen in every language
         "/data/workshop.shimwright", store::LockHolder{});
     window.show_hindrance();
     fits(window, "hindrance");
+    window.hindrance()->show_offer(
+        store::BackupOffer{"/backup/workshop-day-1.shimwright", 1795770000000, 12, 4711, std::nullopt}, "/backup");
+    fits(window, "hindrance with a backup");
   });
 }
 

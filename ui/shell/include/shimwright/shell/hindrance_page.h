@@ -40,6 +40,7 @@ class HindrancePage : public QWidget {
   widgets::Button* retry_ = nullptr;
   widgets::Button* look_ = nullptr;
   widgets::Button* break_ = nullptr;
+  widgets::Scroll* scroll_ = nullptr;
   widgets::Box* question_ = nullptr;
   widgets::Button* keep_ = nullptr;
   widgets::Button* really_ = nullptr;
