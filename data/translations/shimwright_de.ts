@@ -6176,6 +6176,25 @@
     </message>
 </context>
 <context>
+    <name>shimwright::shell::PhotoWatch</name>
+    <message>
+        <source>Photos that are gone from the folder of photos: %1. They are of job %2.</source>
+        <translation>Fotos, die im Fotoordner fehlen: %1. Sie gehören zu Auftrag %2.</translation>
+    </message>
+    <message>
+        <source>Bring them back from the backup</source>
+        <translation>Aus der Sicherung zurückholen</translation>
+    </message>
+    <message>
+        <source>Photos that are back: %1. None is missing now.</source>
+        <translation>Fotos, die wieder da sind: %1. Jetzt fehlt keines.</translation>
+    </message>
+    <message>
+        <source>Photos that are back: %1. Not in the backup either: %2.</source>
+        <translation>Fotos, die wieder da sind: %1. Auch nicht in der Sicherung: %2.</translation>
+    </message>
+</context>
+<context>
     <name>shimwright::shell::Program</name>
     <message>
         <source>This picture cannot be read; choose it again.</source>
@@ -6196,6 +6215,10 @@
     <message>
         <source>This is the backup. Jobs: %1, entries found equal one by one: %2. What was here before is kept: %3</source>
         <translation>Das ist die Sicherung. Aufträge: %1, einzeln als gleich befundene Einträge: %2. Was vorher hier war, ist erhalten: %3</translation>
+    </message>
+    <message>
+        <source>Photos that are gone: %1.</source>
+        <translation>Fotos, die fehlen: %1.</translation>
     </message>
 </context>
 <context>
@@ -6639,6 +6662,10 @@
     <message>
         <source>The file of before, with what the store has no more, is kept: %1</source>
         <translation>Die Datei von vorher, mit dem, was der Datenbestand nicht mehr hat, ist erhalten: %1</translation>
+    </message>
+    <message>
+        <source>Photos that are gone, and so not in it: %1.</source>
+        <translation>Fotos, die fehlen und deshalb nicht darin sind: %1.</translation>
     </message>
 </context>
 <context>
@@ -7772,14 +7799,6 @@
         <translation>Dort liegt etwas anderes als eine ältere Sicherung dieses Datenbestands und wird nicht überschrieben; einen anderen Namen wählen.</translation>
     </message>
     <message>
-        <source>The backup was stopped; the one before it is still there.</source>
-        <translation>Die Sicherung wurde angehalten; die davor ist noch da.</translation>
-    </message>
-    <message>
-        <source>This photo is gone or changed, so the backup would not be whole; run the check of the store.</source>
-        <translation>Dieses Foto fehlt oder ist verändert, die Sicherung wäre nicht heil; den Datenbestand prüfen lassen.</translation>
-    </message>
-    <message>
         <source>This job was stored and is gone.</source>
         <translation>Dieser Auftrag war gespeichert und ist weg.</translation>
     </message>
@@ -8172,10 +8191,6 @@
         <translation>Was da ist, ließ sich nicht daneben aufheben, darum wurde nichts geändert; nach der Platte sehen.</translation>
     </message>
     <message>
-        <source>This photo of the backup is gone or changed: the folder photos has to lie beside the backup.</source>
-        <translation>Dieses Foto der Sicherung fehlt oder ist verändert: der Ordner photos muss neben der Sicherung liegen.</translation>
-    </message>
-    <message>
         <source>This is a backup of another store, and there are jobs in this one: take single jobs in by their files, or begin a new store for the backup.</source>
         <translation>Das ist die Sicherung eines anderen Datenbestands, und in diesem sind Aufträge: einzelne Aufträge aus ihren Dateien aufnehmen, oder für die Sicherung einen neuen Datenbestand beginnen.</translation>
     </message>
@@ -8302,6 +8317,18 @@
     <message>
         <source>This key ends on {0} already, and an end is not put off: give an earlier day.</source>
         <translation>Dieser Schlüssel endet schon am {0}, und ein Ende wird nicht verschoben: einen früheren Tag angeben.</translation>
+    </message>
+    <message>
+        <source>This was stopped; what was there before is there still.</source>
+        <translation>Das wurde angehalten; was vorher da war, ist noch da.</translation>
+    </message>
+    <message>
+        <source>Photos that are gone from this backup: {0}.</source>
+        <translation>Fotos, die in dieser Sicherung fehlen: {0}.</translation>
+    </message>
+    <message>
+        <source>The photos of this backup were left behind: bring its folder photos too, beside the backup.</source>
+        <translation>Die Fotos dieser Sicherung sind zurückgeblieben: auch ihren Ordner photos mitbringen, neben die Sicherung.</translation>
     </message>
 </context>
 <context>

@@ -6176,6 +6176,25 @@
     </message>
 </context>
 <context>
+    <name>shimwright::shell::PhotoWatch</name>
+    <message>
+        <source>Photos that are gone from the folder of photos: %1. They are of job %2.</source>
+        <translation>Photos qui manquent dans le dossier des photos : %1. Elles sont du travail %2.</translation>
+    </message>
+    <message>
+        <source>Bring them back from the backup</source>
+        <translation>Les reprendre de la sauvegarde</translation>
+    </message>
+    <message>
+        <source>Photos that are back: %1. None is missing now.</source>
+        <translation>Photos revenues : %1. Il n’en manque plus aucune.</translation>
+    </message>
+    <message>
+        <source>Photos that are back: %1. Not in the backup either: %2.</source>
+        <translation>Photos revenues : %1. Absentes aussi de la sauvegarde : %2.</translation>
+    </message>
+</context>
+<context>
     <name>shimwright::shell::Program</name>
     <message>
         <source>This picture cannot be read; choose it again.</source>
@@ -6196,6 +6215,10 @@
     <message>
         <source>This is the backup. Jobs: %1, entries found equal one by one: %2. What was here before is kept: %3</source>
         <translation>Ceci est la sauvegarde. Interventions&#xa0;: %1, entrées trouvées égales une à une&#xa0;: %2. Ce qui était ici avant est gardé&#xa0;: %3</translation>
+    </message>
+    <message>
+        <source>Photos that are gone: %1.</source>
+        <translation>Photos manquantes : %1.</translation>
     </message>
 </context>
 <context>
@@ -6639,6 +6662,10 @@
     <message>
         <source>The file of before, with what the store has no more, is kept: %1</source>
         <translation>Le fichier d’avant, avec ce que la base n’a plus, est gardé&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>Photos that are gone, and so not in it: %1.</source>
+        <translation>Photos manquantes, donc absentes d’elle : %1.</translation>
     </message>
 </context>
 <context>
@@ -7772,14 +7799,6 @@
         <translation>Il y a là autre chose qu’une sauvegarde plus ancienne de cette base, et cela n’est pas écrasé&#xa0;; choisir un autre nom.</translation>
     </message>
     <message>
-        <source>The backup was stopped; the one before it is still there.</source>
-        <translation>La sauvegarde a été arrêtée&#xa0;; la précédente est toujours là.</translation>
-    </message>
-    <message>
-        <source>This photo is gone or changed, so the backup would not be whole; run the check of the store.</source>
-        <translation>Cette photo manque ou a changé, la sauvegarde ne serait pas intacte&#xa0;; lancer le contrôle de la base.</translation>
-    </message>
-    <message>
         <source>This job was stored and is gone.</source>
         <translation>Cette intervention était enregistrée et a disparu.</translation>
     </message>
@@ -8172,10 +8191,6 @@
         <translation>Ce qui est là n’a pas pu être gardé à côté, rien n’a donc été changé ; vérifier le disque.</translation>
     </message>
     <message>
-        <source>This photo of the backup is gone or changed: the folder photos has to lie beside the backup.</source>
-        <translation>Cette photo de la sauvegarde a disparu ou changé : le dossier photos doit se trouver à côté de la sauvegarde.</translation>
-    </message>
-    <message>
         <source>This is a backup of another store, and there are jobs in this one: take single jobs in by their files, or begin a new store for the backup.</source>
         <translation>C’est la sauvegarde d’une autre base, et il y a des interventions dans celle-ci : prendre les interventions une à une par leurs fichiers, ou commencer une nouvelle base pour la sauvegarde.</translation>
     </message>
@@ -8302,6 +8317,18 @@
     <message>
         <source>This key ends on {0} already, and an end is not put off: give an earlier day.</source>
         <translation>Cette clé se termine déjà le {0}, et une fin n’est pas repoussée&#xa0;: donner un jour plus tôt.</translation>
+    </message>
+    <message>
+        <source>This was stopped; what was there before is there still.</source>
+        <translation>Cela a été arrêté ; ce qui était là auparavant y est encore.</translation>
+    </message>
+    <message>
+        <source>Photos that are gone from this backup: {0}.</source>
+        <translation>Photos manquantes dans cette sauvegarde : {0}.</translation>
+    </message>
+    <message>
+        <source>The photos of this backup were left behind: bring its folder photos too, beside the backup.</source>
+        <translation>Les photos de cette sauvegarde sont restées en arrière : apporter aussi son dossier photos, à côté de la sauvegarde.</translation>
     </message>
 </context>
 <context>

@@ -75,6 +75,9 @@ Exit run_rescue(const std::vector<std::string>& words) {
     line["kept"] = *kept;
   }
   complain((*offer)->told().in_english());
+  if (const auto photos = (*offer)->told_of_photos()) {
+    complain(photos->in_english());
+  }
   say(line.dump());
   return Exit::done;
 }

@@ -23,6 +23,9 @@ Exit look_only(const std::string& path, const std::string& backup) {
     line["missing"] = {{"jobs", missing->jobs}, {"entries", missing->entries}};
   }
   complain(store::told_before_restore(*offer).in_english());
+  if (const auto photos = offer->told_of_photos()) {
+    complain(photos->in_english());
+  }
   say(line.dump());
   return Exit::done;
 }
@@ -50,6 +53,7 @@ Exit run_restore(const std::vector<std::string>& words) {
                    {"jobs", report->jobs},
                    {"entries_compared", report->entries},
                    {"photos", report->photos},
+                   {"photos_gone", report->photos_gone},
                    {"erased_again", report->erased}}
           .dump());
   return Exit::done;

@@ -132,7 +132,8 @@ Exit run_backup(const std::vector<std::string>& words) {
   say(one_line(ordered_json{{"backup", out},
                             {"entries", report->entries},
                             {"photos_copied", report->photos_copied},
-                            {"photos_there", report->photos_there}}));
+                            {"photos_there", report->photos_there},
+                            {"photos_gone", report->photos_gone}}));
   return Exit::done;
 }
 

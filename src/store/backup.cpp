@@ -1,11 +1,10 @@
 #include "shimwright/store/backup.h"
 
-#include <set>
-
 #include <QFile>
 #include <QFileInfo>
 #include <QLockFile>
 
+#include "bring_photos.h"
 #include "chain_heads.h"
 #include "check_parts.h"
 #include "copy.h"
@@ -23,14 +22,6 @@ tl::unexpected<Error> in_the_way() {
                 SHIMWRIGHT_TEXT("store",
                                 "Something other than an older backup of this store lies there and is not "
                                 "written over; choose another name."));
-}
-
-bool stopped(const BackupWatch& watch) {
-  return watch.stop != nullptr && watch.stop->load();
-}
-
-tl::unexpected<Error> was_stopped() {
-  return refuse("stopped", "", SHIMWRIGHT_TEXT("store", "The backup was stopped; the one before it is still there."));
 }
 
 Result<Value> store_id(Connection& connection) {
@@ -133,67 +124,6 @@ Result<void> take_turn(QLockFile& lock) {
   return {};
 }
 
-Result<std::set<std::string>> photo_names(Connection& store) {
-  auto rows = store.rows("SELECT DISTINCT sha256 FROM photo ORDER BY sha256");
-  if (!rows) {
-    return passed_on(rows);
-  }
-  std::set<std::string> names;
-  for (const Row& row : *rows) {
-    names.insert(text_in(row, 0));
-  }
-  return names;
-}
-
-tl::unexpected<Error> photo_is_wrong(const std::string& sha256) {
-  return refuse("backup_wrong", sha256,
-                SHIMWRIGHT_TEXT("store",
-                                "This photo is gone or changed, so the backup would not be whole; run the check "
-                                "of the store."));
-}
-
-Result<void> copy_photo(const QString& store_path, const QString& out, const std::string& sha256,
-                        BackupReport& report) {
-  const QString target = photo_place(out, sha256);
-  if (hash_of_file(target) == sha256) {
-    ++report.photos_there;
-    return {};
-  }
-  QFile source(photo_place(store_path, sha256));
-  if (!source.open(QIODevice::ReadOnly)) {
-    return photo_is_wrong(sha256);
-  }
-  const QByteArray content = source.readAll();
-  if (record::sha256_hex({content.constData(), static_cast<std::size_t>(content.size())}) != sha256) {
-    return photo_is_wrong(sha256);
-  }
-  ++report.photos_copied;
-  return write_photo(target, content);
-}
-
-/// The photos a store names, from beside `store_path` to beside `out`.
-Result<void> copy_photos(Connection& names_of, const QString& store_path, const QString& out, const BackupWatch& watch,
-                         BackupReport& report) {
-  auto names = photo_names(names_of);
-  if (!names) {
-    return passed_on(names);
-  }
-  const auto steps = static_cast<std::int64_t>(names->size()) + 1;
-  std::int64_t done = 0;
-  for (const std::string& sha256 : *names) {
-    if (stopped(watch)) {
-      return was_stopped();
-    }
-    if (auto copied = copy_photo(store_path, out, sha256, report); !copied) {
-      return copied;
-    }
-    if (watch.progress) {
-      watch.progress(++done, steps);
-    }
-  }
-  return {};
-}
-
 Result<void> check_whole(Connection& copy, const BackupWatch& watch, BackupReport& report) {
   auto checked = check_connection(copy, std::nullopt, {watch.stop, {}});
   if (!checked) {
@@ -233,23 +163,28 @@ Result<BackupReport> back_up(const std::string& store_path, const std::string& o
     return there ? in_the_way() : Result<BackupReport>(passed_on(there));
   }
   BackupReport report;
-  if (auto copied = copy_photos(**store, place, target, watch, report); !copied) {
-    return passed_on(copied);
+  auto photos = bring_photos(**store, place, target, watch);
+  if (!photos) {
+    return passed_on(photos);
   }
   const auto check = [&](Connection& copy) -> Result<void> {
     if (auto whole = check_whole(copy, watch, report); !whole) {
       return whole;
     }
     // A photo may have come while the others were copied.
-    BackupReport since;
-    auto copied = copy_photos(copy, place, target, watch, since);
-    report.photos_copied += since.photos_copied;
-    if (copied && *there == InTheWay::another_branch) {
+    auto since = bring_photos(copy, place, target, watch);
+    if (!since) {
+      return passed_on(since);
+    }
+    report.photos_copied = photos->copied + since->copied;
+    report.photos_there = photos->there;
+    report.photos_gone = since->gone;
+    if (*there == InTheWay::another_branch) {
       auto aside = put_aside(target);
       report.put_aside = aside ? *aside : std::string();
       return aside ? Result<void>() : passed_on(aside);
     }
-    return copied;
+    return {};
   };
   if (auto laid = lay_copy(**store, target, check); !laid) {
     return passed_on(laid);

@@ -108,6 +108,10 @@ Result<void> check_private_texts(Connection& connection, const CheckedJob& job, 
   return {};
 }
 
+bool CheckReport::whole_but_for_photos() const {
+  return std::all_of(findings.begin(), findings.end(), [](const Finding& each) { return each.table == "photo"; });
+}
+
 void check_photos(const QString& store_path, const CheckedJob& job, CheckReport& report) {
   for (const job::Entry& entry : job.entries) {
     const auto* photo = std::get_if<job::PhotoTaken>(&entry.body);

@@ -19,7 +19,8 @@ struct RegisterItem {
   nlohmann::json body;  ///< for the history
 };
 
-/// An item and its line of history, in one transaction. Codes: `bad_id`, `bad_item`, `text_too_long`, `look_only`, `not_utf8`.
+/// An item and its line of history, in one transaction. Codes: `bad_id`, `bad_item`, `text_too_long`, `look_only`,
+/// `not_utf8`.
 [[nodiscard]] Result<void> put_item(Connection& connection, const RegisterItem& item, const By& by,
                                     const std::function<Result<void>(Connection&)>& write);
 

@@ -190,35 +190,6 @@ class Laid {
 
 }  // namespace
 
-Result<std::int64_t> bring_photos(Connection& source, const QString& store_path, bool all_of_them) {
-  auto rows = source.rows("SELECT DISTINCT sha256 FROM photo ORDER BY sha256");
-  if (!rows) {
-    return passed_on(rows);
-  }
-  std::int64_t copied = 0;
-  for (const Row& row : *rows) {
-    const std::string sha256 = text_in(row, 0);
-    const QString place = photo_place(store_path, sha256);
-    if (hash_of_file(place) == sha256) {
-      continue;
-    }
-    QFile file(photo_place(source.path(), sha256));
-    const QByteArray content = file.open(QIODevice::ReadOnly) ? file.readAll() : QByteArray();
-    if (record::sha256_hex({content.constData(), static_cast<std::size_t>(content.size())}) == sha256) {
-      if (auto written = write_photo(place, content); !written) {
-        return passed_on(written);
-      }
-      ++copied;
-    } else if (all_of_them) {
-      return refuse("backup_wrong", sha256,
-                    SHIMWRIGHT_TEXT("store",
-                                    "This photo of the backup is gone or changed: the folder photos has to lie beside "
-                                    "the backup."));
-    }
-  }
-  return copied;
-}
-
 Result<Replacement> replace_store(Connection& source, const QString& store_path, const QString& ending,
                                   const std::function<Result<void>(Connection& copy)>& last_touch) {
   const Laid laid(store_path + QStringLiteral(".restored"));

@@ -12,10 +12,6 @@ struct Replacement {
   std::int64_t entries = 0;
 };
 
-/// Photos `source` names, from beside it to beside the store. Where `all_of_them` one that is gone or changed and does
-/// not lie beside the store either is a refusal (`backup_wrong`); else it is left out. Gives how many were copied.
-[[nodiscard]] Result<std::int64_t> bring_photos(Connection& source, const QString& store_path, bool all_of_them);
-
 /// Lays a copy of `source` in the place of the store, for whose writing the caller has the right. What is there is kept
 /// beside it, byte for byte, as `<store><ending>1` and so on. The copy is changed by `last_touch`, then every entry of
 /// it is compared with that of `source`, hash for hash, and once more when it lies in its place. Until the last step

@@ -2,10 +2,12 @@
 
 #include <algorithm>
 #include <map>
+#include <utility>
 
 #include <QDir>
 #include <QFileInfo>
 
+#include "bring_photos.h"
 #include "lock.h"
 #include "offers.h"
 #include "opening.h"
@@ -72,8 +74,9 @@ Result<BackupOffer> offer_made(Connection& backup, const CheckReport& report, co
     return passed_on(last);
   }
   const auto* last_at_ms = std::get_if<std::int64_t>(&*last);
-  return BackupOffer{backup.path().toStdString(), last_at_ms == nullptr ? 0 : *last_at_ms, report.jobs, report.entries,
-                     missing_in(*ends, remains)};
+  return BackupOffer{
+      backup.path().toStdString(), last_at_ms == nullptr ? 0 : *last_at_ms,          report.jobs, report.entries,
+      missing_in(*ends, remains),  static_cast<std::int64_t>(report.findings.size())};
 }
 
 namespace {
@@ -89,7 +92,7 @@ Result<std::optional<BackupOffer>> offer_of(const QString& file, const Remains& 
   if (!checked && checked.error().code == "stopped") {
     return passed_on(checked);
   }
-  if (!checked || !checked->in_order()) {
+  if (!checked || !checked->whole_but_for_photos()) {
     return std::nullopt;
   }
   auto offer = offer_made(**connection, *checked, remains);
@@ -114,6 +117,14 @@ Message BackupOffer::told() const {
            std::to_string(missing->jobs)}};
 }
 
+std::optional<Message> BackupOffer::told_of_photos() const {
+  if (photos_gone == 0) {
+    return std::nullopt;
+  }
+  return Message{SHIMWRIGHT_TEXT("store", "Photos that are gone from this backup: {0}."),
+                 {std::to_string(photos_gone)}};
+}
+
 Result<std::optional<BackupOffer>> last_whole_backup(const std::string& store_path, const std::string& folder,
                                                      const BackupWatch& watch) {
   if (auto checked = check_path(store_path); !checked) {
@@ -133,7 +144,8 @@ Result<std::optional<BackupOffer>> last_whole_backup(const std::string& store_pa
     if (!offer) {
       return offer;
     }
-    if (*offer && (!best || (*offer)->entries > best->entries)) {
+    if (*offer && (!best || std::pair((*offer)->entries, -(*offer)->photos_gone) >
+                                std::pair(best->entries, -best->photos_gone))) {
       best = std::move(*offer);
     }
   }
@@ -153,7 +165,7 @@ Result<std::string> put_back(const std::string& store_path, const std::string& b
   if (!source) {
     return passed_on(source);
   }
-  if (auto photos = bring_photos(**source, place, false); !photos) {
+  if (auto photos = bring_photos(**source, (*source)->path(), place); !photos) {
     return passed_on(photos);
   }
   const std::vector<Row> erased = erased_here(place);

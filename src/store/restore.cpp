@@ -2,6 +2,7 @@
 
 #include <QFileInfo>
 
+#include "bring_photos.h"
 #include "check_parts.h"
 #include "copy.h"
 #include "disk.h"
@@ -9,6 +10,7 @@
 #include "offers.h"
 #include "opening.h"
 #include "own_schema.h"
+#include "photos.h"
 #include "plain_time.h"
 #include "private_texts.h"
 #include "replace_store.h"
@@ -20,6 +22,14 @@ namespace {
 tl::unexpected<Error> not_whole(const std::string& place) {
   return refuse("backup_wrong", place,
                 SHIMWRIGHT_TEXT("store", "This backup is not whole, so it takes no place; choose an earlier one."));
+}
+
+/// As when a backup was carried to another machine without the folder beside it.
+tl::unexpected<Error> photos_left_behind() {
+  return refuse("backup_wrong", "photos",
+                SHIMWRIGHT_TEXT("store",
+                                "The photos of this backup were left behind: bring its folder photos too, "
+                                "beside the backup."));
 }
 
 /// A backup of another store may come where no job would be put aside by it.
@@ -43,11 +53,11 @@ Result<BackupOffer> offer_for(Connection& connection, const std::string& store_p
   if (auto belongs = check_belongs(*id, remains); !belongs) {
     return passed_on(belongs);
   }
-  auto report = check_connection(connection, std::nullopt, watch);
+  auto report = check_connection(connection, connection.path(), watch);
   if (!report) {
     return passed_on(report);
   }
-  if (!report->in_order()) {
+  if (!report->whole_but_for_photos()) {
     return not_whole(report->findings.front().place());
   }
   return offer_made(connection, *report, remains);
@@ -156,11 +166,14 @@ Result<RestoreReport> restore(const std::string& store_path, const std::string& 
   if (!offer) {
     return passed_on(offer);
   }
-  auto photos = bring_photos(**source, place, true);
+  auto photos = bring_photos(**source, (*source)->path(), place);
   if (!photos) {
     return passed_on(photos);
   }
-  RestoreReport report{{}, offer->jobs, 0, *photos, 0};
+  if (photos->gone > 0 && !QFileInfo(photo_folder((*source)->path())).isDir()) {
+    return photos_left_behind();
+  }
+  RestoreReport report{{}, offer->jobs, 0, photos->copied, photos->gone, 0};
   const std::vector<Row> erased = erased_here(place);
   auto replaced =
       replace_store(**source, place, QStringLiteral(".before-restore-"), [&](Connection& copy) -> Result<void> {

@@ -144,15 +144,34 @@ TEST_CASE("a store that is not in order gives no backup, and the one before stay
   CHECK(got(check(*backup)).in_order());
 }
 
-TEST_CASE("a photo that was changed is not taken into a backup") {
+TEST_CASE("a photo that was lost or changed keeps no entry from being backed up, and is told") {
   Filled filled;
-  write_file(QString::fromStdString(filled.bench.store().photo_path(filled.photo.sha256)), "changed");
-  const auto tried = filled.back_up();
-  REQUIRE_FALSE(tried);
-  CHECK(tried.error().code == "backup_wrong");
-  CHECK(tried.error().place == filled.photo.sha256);
-  CHECK_FALSE(QFileInfo::exists(QString::fromStdString(filled.out)));
+  const QString photo = QString::fromStdString(filled.bench.store().photo_path(filled.photo.sha256));
+  const bool gone = GENERATE(false, true);
+  if (gone) {
+    REQUIRE(QFile::remove(photo));
+  } else {
+    write_file(photo, "changed");
+  }
+  const BackupReport report = got(filled.back_up());
+  CHECK(report.photos_gone == 1);
+  CHECK(report.photos_copied == 0);
   CHECK_FALSE(QFileInfo::exists(filled.kept_photo()));
+  const auto backup = got(Store::open(filled.out, {Mode::look_only, "", 0}));
+  CHECK(got(backup->load(filled.job.id())).entries == filled.job.state().entries);
+  const CheckReport checked = got(check(*backup));
+  CHECK_FALSE(checked.in_order());
+  CHECK(checked.whole_but_for_photos());
+}
+
+TEST_CASE("a photo that was lost after a backup stays in the next one") {
+  Filled filled;
+  static_cast<void>(got(filled.back_up()));
+  REQUIRE(QFile::remove(QString::fromStdString(filled.bench.store().photo_path(filled.photo.sha256))));
+  const BackupReport report = got(filled.back_up());
+  CHECK(report.photos_gone == 0);
+  CHECK(report.photos_there == 1);
+  CHECK(got(check(*got(Store::open(filled.out, {Mode::look_only, "", 0})))).in_order());
 }
 
 TEST_CASE("a wrong photo in the backup folder is put right") {

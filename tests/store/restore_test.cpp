@@ -2,6 +2,8 @@
 
 #include <sqlite3.h>
 
+#include <QDirIterator>
+
 #include "exchange.h"
 #include "offers.h"
 #include "replace_store.h"
@@ -110,6 +112,30 @@ TEST_CASE("photos come back with the backup, and without them it is not taken") 
   const QStringList files = files_of(backed.bench);
   CHECK(code_of(restore(backed.bench.path(), backed.backup, opening)) == "backup_wrong");
   CHECK(files_of(backed.bench) == files);
+}
+
+TEST_CASE("a backup that has lost one photo is taken all the same, and the loss is told") {
+  Backed backed;
+  backed.bench.close();
+  const auto remove_one = [](const QString& folder) {
+    QDirIterator files(folder, QDir::Files, QDirIterator::Subdirectories);
+    REQUIRE(files.hasNext());
+    REQUIRE(QFile::remove(files.next()));
+  };
+  QDir(QString::fromStdString(backed.bench.path()).section('/', 0, -2) + "/photos").removeRecursively();
+  remove_one(backed.bench.file("backups/photos"));
+  const BackupOffer offer = got(look_at_backup(backed.bench.path(), backed.backup));
+  CHECK(offer.photos_gone == 1);
+  const auto told = offer.told_of_photos();
+  REQUIRE(told);
+  CHECK(told->in_english() == "Photos that are gone from this backup: 1.");
+  const auto offered = got(last_whole_backup(backed.bench.path(), backed.bench.file("backups").toStdString()));
+  REQUIRE(offered);
+  CHECK(offered->photos_gone == 1);
+  const RestoreReport report = got(restore(backed.bench.path(), backed.backup, opening));
+  CHECK(report.photos_gone == 1);
+  backed.bench.open();
+  CHECK(got(check(backed.bench.store())).whole_but_for_photos());
 }
 
 TEST_CASE("a text erased after the backup stays erased") {

@@ -77,8 +77,11 @@ void HindrancePage::show_offer(const Result<std::optional<store::BackupOffer>>& 
     rescue_->set_text(widgets::say(found.error()));
   } else if (const std::optional<store::BackupOffer>& offer = *found) {
     backup_ = widgets::qt(offer->file);
-    rescue_->set_text(widgets::say(offer->told()) + QLatin1Char('\n') +
-                      tr("The damaged store is kept as a file beside it."));
+    QStringList told{widgets::say(offer->told()), tr("The damaged store is kept as a file beside it.")};
+    if (const auto photos = offer->told_of_photos()) {
+      told.insert(1, widgets::say(*photos));
+    }
+    rescue_->set_text(told.join(QLatin1Char('\n')));
   } else {
     rescue_->set_text(tr("There is no whole backup of this store in %1. Bring the folder of your backups back, and try "
                          "again; keep the damaged file as it is.")

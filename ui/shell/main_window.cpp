@@ -59,6 +59,7 @@ void MainWindow::build() {
   stack_ = widgets::child_of<widgets::PageStack>(this);
   column->addWidget(stack_, 1);
   backup_ = widgets::child_of<DailyBackup>(this, bench_->store().path(), equipment_->clock, *settings_);
+  photos_ = widgets::child_of<PhotoWatch>(this, bench_->store(), *settings_, *notices_);
   tone_ = widgets::child_of<Tone>(this, *bench_, equipment_->sound);
   tone_->set_on(settings_->tone());
 
@@ -151,7 +152,8 @@ void MainWindow::tell_looks_only() {
   notices_->tell(QStringLiteral("looks-only"), why ? widgets::say(*why) + QLatin1Char(' ') + looking : looking, true);
 }
 
-void MainWindow::start_backups() {
+void MainWindow::start_care() {
+  photos_->look();
   if (!bench_->looks_only()) {
     backup_->start_if_due();
   }

@@ -19,7 +19,7 @@ namespace shimwright::shell {
 
 namespace {
 
-constexpr int before_backup_ms = 5000;
+constexpr int before_care_ms = 5000;
 
 bool is_there(const std::string& path) {
   return QFileInfo::exists(widgets::qt(path));
@@ -115,9 +115,9 @@ void Program::take(std::unique_ptr<store::Store> store) {
       [this](const QString& backup) { restore_from(widgets::plain(backup)); }, Qt::QueuedConnection);
   main_->show();
   // Not while the window comes up: a person waits for that, and for no backup.
-  equipment_.after(before_backup_ms, [window = QPointer<MainWindow>(main_.get())] {
+  equipment_.after(before_care_ms, [window = QPointer<MainWindow>(main_.get())] {
     if (window) {
-      window->start_backups();
+      window->start_care();
     }
   });
   if (start_) {
@@ -237,10 +237,14 @@ void Program::restore_from(const std::string& backup) {
     if (!report) {
       return tl::make_unexpected(report.error());
     }
-    return tr("This is the backup. Jobs: %1, entries found equal one by one: %2. What was here before is kept: %3")
-        .arg(report->jobs)
-        .arg(report->entries)
-        .arg(widgets::qt(report->kept));
+    const QString told =
+        tr("This is the backup. Jobs: %1, entries found equal one by one: %2. What was here before is kept: %3")
+            .arg(report->jobs)
+            .arg(report->entries)
+            .arg(widgets::qt(report->kept));
+    return report->photos_gone == 0
+               ? told
+               : told + QLatin1Char('\n') + tr("Photos that are gone: %1.").arg(report->photos_gone);
   });
 }
 

@@ -86,6 +86,9 @@ void BackupCard::begin_backup() {
       QString told = tr("Backup made and checked. Entries: %1, photos: %2.")
                          .arg(report->entries)
                          .arg(report->photos_copied + report->photos_there);
+      if (report->photos_gone > 0) {
+        told += QLatin1Char(' ') + tr("Photos that are gone, and so not in it: %1.").arg(report->photos_gone);
+      }
       if (!report->put_aside.empty()) {
         told += QLatin1Char(' ') + tr("The file of before, with what the store has no more, is kept: %1")
                                        .arg(QDir::toNativeSeparators(widgets::qt(report->put_aside)));

@@ -15,7 +15,8 @@ QString unbroken(QString text) {
 
 QString day_words(const std::string& iso) {
   const QDate day = QDate::fromString(widgets::qt(iso), Qt::ISODate);
-  return day.isValid() ? unbroken(QLocale().toString(day, QCoreApplication::translate("workshop", "d MMM yyyy"))) : widgets::qt(iso);
+  return day.isValid() ? unbroken(QLocale().toString(day, QCoreApplication::translate("workshop", "d MMM yyyy")))
+                       : widgets::qt(iso);
 }
 
 QString day_words(const job::Moment& moment) {

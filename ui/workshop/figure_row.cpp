@@ -34,7 +34,8 @@ FigureRow::FigureRow(const QString& title, const QString& number, double share, 
 QSize FigureRow::sizeHint() const {
   const int title = QFontMetrics(figure_font(font(), false)).horizontalAdvance(text());
   const int number = QFontMetrics(figure_font(font(), true)).horizontalAdvance(number_);
-  return {title + number + 2 * side_margin + beside_number + (share_ < 0 ? 0 : least_bar + beside_number), widgets::pixels::target};
+  return {title + number + 2 * side_margin + beside_number + (share_ < 0 ? 0 : least_bar + beside_number),
+          widgets::pixels::target};
 }
 
 void FigureRow::keyPressEvent(QKeyEvent* event) {

@@ -56,7 +56,11 @@ void RestoreCard::look() {
 
 void RestoreCard::show_offer(const store::BackupOffer& offer) {
   backup_ = widgets::qt(offer.file);
-  tell(widgets::say(store::told_before_restore(offer)), true);
+  QString told = widgets::say(store::told_before_restore(offer));
+  if (const auto photos = offer.told_of_photos()) {
+    told += QLatin1Char(' ') + widgets::say(*photos);
+  }
+  tell(told, true);
   take_->show();
   leave_->show();
   leave_->setFocus();

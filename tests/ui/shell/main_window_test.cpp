@@ -159,7 +159,7 @@ TEST_CASE("a page's question goes to the page that answers it") {
 
 TEST_CASE("the backup of the day is told to the page that shows it") {
   WindowBench it;
-  it.window->start_backups();
+  it.window->start_care();
   auto* home = named(*it.window, "typed-page");
   REQUIRE(QTest::qWaitFor([&] { return home->property("backup").isValid(); }, 20000));
   CHECK(it.settings.last_backup());
@@ -170,7 +170,7 @@ TEST_CASE("a backup that fails is told and stops nothing") {
   QFile in_the_way(it.bench.file("no-folder"));
   REQUIRE(in_the_way.open(QIODevice::WriteOnly));
   it.settings.set_backup_folder(it.bench.file("no-folder"));
-  it.window->start_backups();
+  it.window->start_care();
   REQUIRE(QTest::qWaitFor([&] { return named(*it.window, "notice-backup") != nullptr; }, 20000));
   CHECK(it.window->go(PageName::past_jobs));
   CHECK(named(*it.window, "notice-backup")->isVisible());

@@ -32,6 +32,8 @@ struct CheckReport {
   std::int64_t sealed_elsewhere = 0;  ///< taken in with their seal, which stands for the store they came from
 
   [[nodiscard]] bool in_order() const { return findings.empty(); }
+  /// Whether nothing is off but photos, which a backup is made and put back without.
+  [[nodiscard]] bool whole_but_for_photos() const;
 };
 
 /// Whether all is as it was written: the file itself, the chain of every job, the list of chain heads, what is derived

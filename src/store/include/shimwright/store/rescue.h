@@ -23,7 +23,10 @@ struct BackupOffer {
   std::int64_t jobs = 0;
   std::int64_t entries = 0;
   std::optional<Missing> missing;  ///< nothing where the damaged store does not show it any more
+  std::int64_t photos_gone = 0;    ///< or changed
 
+  /// Nothing where every photo lies beside it.
+  [[nodiscard]] std::optional<Message> told_of_photos() const;
   /// One sentence for the person who decides.
   [[nodiscard]] Message told() const;
 };

@@ -26,14 +26,16 @@ namespace shimwright::store {
 struct RestoreReport {
   std::string kept;  ///< the file that was there before, beside it; empty where nothing was
   std::int64_t jobs = 0;
-  std::int64_t entries = 0;  ///< each compared with the backup's, hash for hash, as it lies in its place
-  std::int64_t photos = 0;   ///< that were brought back
-  std::int64_t erased = 0;   ///< personal texts that were erased here after the backup: they stay erased
+  std::int64_t entries = 0;      ///< each compared with the backup's, hash for hash, as it lies in its place
+  std::int64_t photos = 0;       ///< that were brought back
+  std::int64_t photos_gone = 0;  ///< that lie beside neither as they were taken
+  std::int64_t erased = 0;       ///< personal texts that were erased here after the backup: they stay erased
 };
 
 /// Lays a backup in the place of a store that nobody has open; where none is, it is a new one. What is there is kept
-/// first, as `<store>.before-restore-1` and so on. Codes: those of look_at_backup(), `locked`, `restore_differs`,
-/// `disk_full`, `disk_fault`.
+/// first, as `<store>.before-restore-1` and so on. A backup whose whole folder of photos was left behind is refused
+/// (`backup_wrong`); single photos that were lost are counted. Codes: those of look_at_backup(), `locked`,
+/// `restore_differs`, `disk_full`, `disk_fault`.
 [[nodiscard]] Result<RestoreReport> restore(const std::string& store_path, const std::string& backup,
                                             const Opening& opening);
 

@@ -11,6 +11,7 @@
 #include "shimwright/shell/equipment.h"
 #include "shimwright/shell/notices.h"
 #include "shimwright/shell/person_row.h"
+#include "shimwright/shell/photo_watch.h"
 #include "shimwright/shell/settings_page.h"
 #include "shimwright/shell/tone.h"
 #include "shimwright/shell/top_bar.h"
@@ -27,7 +28,8 @@ class MainWindow : public QWidget {
   MainWindow(bench::Workbench& bench, Settings& settings, const Equipment& equipment);
 
   /// Looks for a backup that is due; told in the background.
-  void start_backups();
+  /// What nobody waits for: the daily backup, and whether every photo is there.
+  void start_care();
   [[nodiscard]] std::optional<PageName> page() const { return current_; }
   /// False: the page before was not left.
   bool go(PageName name, const std::string& about = {});
@@ -77,6 +79,7 @@ class MainWindow : public QWidget {
   QStackedWidget* stack_ = nullptr;
   SettingsPage* settings_page_ = nullptr;
   DailyBackup* backup_ = nullptr;
+  PhotoWatch* photos_ = nullptr;
   Tone* tone_ = nullptr;
   std::map<PageName, PluggedPage> pages_;
   std::optional<PageName> current_;  ///< nothing: the settings, or the window has just come up
