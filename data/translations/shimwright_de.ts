@@ -370,10 +370,6 @@
         <translation>An der Grenze: selbst entscheiden</translation>
     </message>
     <message>
-        <source>No shim of the tray cures this</source>
-        <translation>Keine Passscheibe des Sortiments hilft hier</translation>
-    </message>
-    <message>
         <source>Set zero and measure again</source>
         <translation>Null einstellen und wieder messen</translation>
     </message>
@@ -634,10 +630,6 @@
         <translation>%1 von 100</translation>
     </message>
     <message>
-        <source>too small and too large</source>
-        <translation>zu klein und zu groß</translation>
-    </message>
-    <message>
         <source>%1 (%2)</source>
         <translation>%1 (%2)</translation>
     </message>
@@ -844,6 +836,18 @@
     <message>
         <source>shim, small bearing</source>
         <translation>Passscheibe, kleines Lager</translation>
+    </message>
+    <message>
+        <source>%1 or %2</source>
+        <translation type="unfinished">%1 oder %2</translation>
+    </message>
+    <message>
+        <source>Mixed: %1 to %2</source>
+        <translation>Gemischt: %1 bis %2</translation>
+    </message>
+    <message>
+        <source>Look at seating and parts</source>
+        <translation>Sitz und Teile ansehen</translation>
     </message>
 </context>
 <context>
@@ -4126,10 +4130,6 @@
         <translation>Bezug</translation>
     </message>
     <message>
-        <source>Stamp on the new pack, %1</source>
-        <translation>Prägung am neuen Paket, %1</translation>
-    </message>
-    <message>
         <source>Depth gauge</source>
         <translation>Tiefenmaß</translation>
     </message>
@@ -4224,6 +4224,10 @@
     <message>
         <source>Measure again</source>
         <translation>Noch einmal messen</translation>
+    </message>
+    <message>
+        <source>Stamp on the new pack, %1, mm</source>
+        <translation>Prägung am neuen Paket, %1, mm</translation>
     </message>
 </context>
 <context>

@@ -370,10 +370,6 @@
         <translation>À la limite&#xa0;: décider soi-même</translation>
     </message>
     <message>
-        <source>No shim of the tray cures this</source>
-        <translation>Aucune cale de l’assortiment n’y remédie</translation>
-    </message>
-    <message>
         <source>Set zero and measure again</source>
         <translation>Régler le zéro et mesurer à nouveau</translation>
     </message>
@@ -634,10 +630,6 @@
         <translation>%1 sur 100</translation>
     </message>
     <message>
-        <source>too small and too large</source>
-        <translation>trop petit et trop grand</translation>
-    </message>
-    <message>
         <source>%1 (%2)</source>
         <translation>%1 (%2)</translation>
     </message>
@@ -844,6 +836,18 @@
     <message>
         <source>shim, small bearing</source>
         <translation>cale, petite butée</translation>
+    </message>
+    <message>
+        <source>%1 or %2</source>
+        <translation type="unfinished">%1 ou %2</translation>
+    </message>
+    <message>
+        <source>Mixed: %1 to %2</source>
+        <translation>Mixte : %1 à %2</translation>
+    </message>
+    <message>
+        <source>Look at seating and parts</source>
+        <translation>Regarder l’assise et les pièces</translation>
     </message>
 </context>
 <context>
@@ -4126,10 +4130,6 @@
         <translation>Référence</translation>
     </message>
     <message>
-        <source>Stamp on the new pack, %1</source>
-        <translation>Marquage du bloc neuf, %1</translation>
-    </message>
-    <message>
         <source>Depth gauge</source>
         <translation>Jauge de profondeur</translation>
     </message>
@@ -4224,6 +4224,10 @@
     <message>
         <source>Measure again</source>
         <translation>Mesurer à nouveau</translation>
+    </message>
+    <message>
+        <source>Stamp on the new pack, %1, mm</source>
+        <translation>Marquage du bloc neuf, %1, mm</translation>
     </message>
 </context>
 <context>

@@ -11,6 +11,7 @@
 #include "shimwright/widgets/child.h"
 #include "shimwright/widgets/say.h"
 #include "shimwright/widgets/turning_row.h"
+#include "shimwright/widgets/units.h"
 
 namespace shimwright::bench {
 
@@ -64,7 +65,8 @@ void DepthPage::build_fields(QVBoxLayout* column) {
   places_->addWidget(reference_, most_places, 0, Qt::AlignTop);
   connect(reference_, &NumberField::edited, this, &DepthPage::look_at_typed);
   connect(reference_, &NumberField::entered, this, [this] { go_to_field_after(reference_); });
-  stamp_ = child_of<SignedField>(this, tr("Stamp on the new pack, %1").arg(disc_words(step().its_side())));
+  stamp_ = child_of<SignedField>(
+      this, widgets::with_length_unit(tr("Stamp on the new pack, %1, mm")).arg(disc_words(step().its_side())));
   stamp_->name(QStringLiteral("stamp"));
   stamp_->setVisible(spec != nullptr && spec->stamp_used);
   column->addWidget(stamp_);

@@ -149,12 +149,16 @@ QString other_sign_words(const job::Judgement& judgement) {
   }
   const auto answer = shim::advise(*checked).depth;
   if (!answer || !answer->required_mm || !judgement.answer.depth->required_mm ||
-      answer->shim == judgement.answer.depth->shim) {
+      (answer->shim == judgement.answer.depth->shim && answer->candidates == judgement.answer.depth->candidates)) {
     return {};
   }
   const QString sign =
       was_minus ? QCoreApplication::translate("bench", "plus") : QCoreApplication::translate("bench", "minus");
   const auto words = [](const shim::DepthAnswer& each) {
+    if (each.state == shim::DepthState::edge && each.candidates.size() == 2) {
+      return QCoreApplication::translate("bench", "%1 or %2")
+          .arg(widgets::qt(each.candidates[0]), widgets::qt(each.candidates[1]));
+    }
     return each.shim
                ? widgets::qt(*each.shim)
                : QCoreApplication::translate("bench", "%1, no shim of the tray").arg(length_words(*each.required_mm));

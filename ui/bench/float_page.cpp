@@ -217,12 +217,14 @@ void FloatPage::add_one_spot(std::vector<FootAction>& actions) {
 void FloatPage::add_deciding(std::vector<FootAction>& actions, job::Conclusion conclusion) {
   const bool seat = conclusion == job::Conclusion::seat_again;
   const bool change = conclusion == job::Conclusion::change_shim || conclusion == job::Conclusion::step_shim;
+  const bool no_shim = conclusion == job::Conclusion::no_shim;
+  const bool open = conclusion == job::Conclusion::decide || no_shim;  // more runs would not answer it
   const bool passed = job::passed(step_state());
   const FootAction measure_again{"measure-again", tr("Measure again"),
                                  [this] { begin_series(job::SeriesReason::measure_again); },
-                                 !seat && !change && !passed && !measuring()};
-  const FootAction seat_again{"seat-again", seat ? tr("Seated again: measure") : tr("Seat again"),
-                              [this] { begin_series(job::SeriesReason::seated_again); }, seat};
+                                 !seat && !change && !open && !passed && !measuring()};
+  const FootAction seat_again{"seat-again", seat || no_shim ? tr("Seated again: measure") : tr("Seat again"),
+                              [this] { begin_series(job::SeriesReason::seated_again); }, seat || no_shim};
   const FootAction change_shim{"change-shim", tr("Change the shim"), [this] { ask_for_shim(); }, change};
   if (as_found() || passed) {
     actions.push_back(measure_again);
@@ -236,8 +238,10 @@ void FloatPage::add_deciding(std::vector<FootAction>& actions, job::Conclusion c
     actions.insert(actions.end(), {change_shim, seat_again});
   } else if (change) {
     actions.insert(actions.end(), {seat_again, change_shim});
-  } else if (conclusion == job::Conclusion::decide || conclusion == job::Conclusion::no_shim) {
-    actions.insert(actions.end(), {change_shim, measure_again});
+  } else if (no_shim) {
+    actions.insert(actions.end(), {change_shim, seat_again});
+  } else if (open) {
+    actions.insert(actions.end(), {measure_again, change_shim});
   } else {
     actions.push_back(measure_again);
   }

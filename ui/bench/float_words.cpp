@@ -98,8 +98,15 @@ widgets::StripText float_strip(const job::Judgement& judgement, const sheet::Flo
     return {Mark::none, QCoreApplication::translate("bench", "%1 as found").arg(mean),
             QCoreApplication::translate("bench", "%1, for information").arg(disc_words(side)), false};
   }
-  const bool off = judged->verdict == metrology::Verdict::too_small ||
-                   judged->verdict == metrology::Verdict::too_large || judged->verdict == metrology::Verdict::mixed;
+  if (judged->verdict == metrology::Verdict::mixed) {
+    // Their mean is the float of no spot and may lie within.
+    const auto [least, most] = std::minmax_element(judged->float_mm.begin(), judged->float_mm.end());
+    return {Mark::none,
+            QCoreApplication::translate("bench", "Mixed: %1 to %2")
+                .arg(length_words(*least, 2), length_with_unit(*most, 2)),
+            small, true};
+  }
+  const bool off = judged->verdict == metrology::Verdict::too_small || judged->verdict == metrology::Verdict::too_large;
   return {mark_of(judged->verdict),
           QCoreApplication::translate("bench", "%1 %2").arg(mean, verdict_words(judged->verdict)), small, off};
 }
@@ -123,7 +130,7 @@ QString float_heading(const job::Judgement& judgement, sheet::Side side) {
     case job::Conclusion::decide:
       return QCoreApplication::translate("bench", "On the limit: you decide");
     case job::Conclusion::no_shim:
-      return QCoreApplication::translate("bench", "No shim of the tray cures this");
+      return QCoreApplication::translate("bench", "Look at seating and parts");
     case job::Conclusion::zero_again:
       return QCoreApplication::translate("bench", "Set zero and measure again");
     case job::Conclusion::for_information:

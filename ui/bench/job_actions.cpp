@@ -2,6 +2,8 @@
 #include <QApplication>
 #include <QClipboard>
 #include <QKeyEvent>
+#include <QLineEdit>
+#include <QPlainTextEdit>
 
 #include "ask_box.h"
 #include "foot_bar.h"
@@ -154,6 +156,17 @@ void JobPage::show_actions() {
   strip_->set_text(text);
   filling_strip_->set_text(text);
   make_room();
+  keep_field_in_sight();
+}
+
+/// A scanner types without looking, a person does not.
+void JobPage::keep_field_in_sight() {
+  QWidget* const field = focusWidget();
+  const bool typed_into =
+      qobject_cast<QLineEdit*>(field) != nullptr || qobject_cast<QPlainTextEdit*>(field) != nullptr;
+  if (typed_into && middle_->content()->isAncestorOf(field)) {
+    middle_->show_child(field);
+  }
 }
 
 /// Where the page needs the height, what strip and sheet say already gives way, and beside a verdict what was to be

@@ -227,6 +227,9 @@ void JobPage::open_page(const std::string& step_id) {
   make_room();
   middle_->show_top();
   put_focus();
+  if (cautions_->count() == 0) {  // a caution is seen before the first key; with that the field comes in sight
+    keep_field_in_sight();
+  }
 }
 
 /// Where a person goes on, and never on what a stray Enter would keep.

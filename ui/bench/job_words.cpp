@@ -88,7 +88,7 @@ PanelNumber float_number(const job::JobState& state, job::Side side, const QStri
     return {title, QStringLiteral("–"), false};
   }
   const bool bad = std::any_of(advised->spot_verdicts.begin(), advised->spot_verdicts.end(), [](const auto verdict) {
-    return verdict != job::ReadingVerdict::within && verdict != job::ReadingVerdict::none;
+    return verdict == job::ReadingVerdict::too_small || verdict == job::ReadingVerdict::too_large;
   });
   return {title, length_with_unit(quantity::in_millimetres(quantity::Length(*advised->mean)), 2), bad};
 }

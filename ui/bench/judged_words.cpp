@@ -87,7 +87,7 @@ QString verdict_words(metrology::Verdict verdict) {
     case metrology::Verdict::on_limit:
       return QCoreApplication::translate("bench", "on the limit");
     case metrology::Verdict::mixed:
-      return QCoreApplication::translate("bench", "too small and too large");
+      return QCoreApplication::translate("bench", "mixed");
   }
   return {};
 }

@@ -55,7 +55,7 @@ TEST_CASE("guard zones are as wide as the engine's uncertainty makes them") {
   CHECK(view.guard_mm == Approx(0.01645));
   CHECK(view.marks[2].mark == widgets::Mark::too_small);
   const auto strip = bench::float_strip(judgement, limits(), sheet::Side::upper);
-  CHECK(strip.large == "0.51 mm too small and too large");
+  CHECK(strip.large == "Mixed: 0.10 to 0.93 mm");
   CHECK(strip.small == "upper disc, limits 0.25 to 0.85 mm");
   CHECK(strip.bad);
   judgement.advised.conclusion = job::Conclusion::for_information;

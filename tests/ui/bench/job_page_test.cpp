@@ -3,6 +3,7 @@
 
 #include <QApplication>
 #include <QLineEdit>
+#include <QPlainTextEdit>
 #include <QRegularExpression>
 #include <QTest>
 #include <algorithm>
@@ -170,6 +171,26 @@ TEST_CASE("wherever one comes to, the focus is seen and Enter and Space keep not
     screen.key(Qt::Key_Space);
     CHECK(screen.entries() == before);
   }
+}
+
+TEST_CASE("however small the window, the field that is typed into is in sight") {
+  const auto& [step, script] = GENERATE(table<const char*, const char*>({{"complaint-when", "02-bearing-not-home"},
+                                                                         {"odometer", "02-bearing-not-home"},
+                                                                         {"new-pack", "02-bearing-not-home"},
+                                                                         {"lower-float", "02-bearing-not-home"},
+                                                                         {"teach-in-lower", "02-bearing-not-home"},
+                                                                         {"large-depth", "03-sum-on-the-border"}}));
+  INFO(step);
+  JobScreen screen(step, 0, script);
+  screen.page.resize(683, 333);
+  JobScreen::settle();
+  screen.come_to(step);
+  screen.key(Qt::Key_7);
+  const QWidget* field = QApplication::focusWidget();
+  REQUIRE(field != nullptr);
+  INFO(field->objectName().toStdString());
+  REQUIRE((qobject_cast<const QLineEdit*>(field) != nullptr || qobject_cast<const QPlainTextEdit*>(field) != nullptr));
+  CHECK(field->visibleRegion().boundingRect() == field->rect());
 }
 
 TEST_CASE("a parked job has the focus on what it waits for, not on taking it up") {

@@ -77,6 +77,7 @@ class JobPage : public QWidget {
   void add_step_actions(std::vector<FootAction>& actions);
   void go_on();
   void put_focus();
+  void keep_field_in_sight();
   void say_refusal(const Error& error);
   bool send(const job::Command& command);
   bool send_and_go_on(const job::Command& command);
