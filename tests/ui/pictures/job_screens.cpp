@@ -170,7 +170,9 @@ void take_float(const char* picture, const std::vector<std::string>& lifts) {
     }
   }
   // The commands went past the page: the focus is where the page would have put it.
-  studio.window().findChild<shimwright::bench::JobPage*>()->show_step("lower-float");
+  auto* page = studio.window().findChild<shimwright::bench::JobPage*>();
+  page->show_step("battery-off");
+  page->show_step("lower-float");
   studio.shoot(QLatin1String(picture));
 }
 

@@ -266,6 +266,11 @@ void KeyTechnician::operator()(const job::EnterFloatRun& command) {
   enter();
   type_number(command.zero_after);
   enter();
+  // The fields may be gone with it: the focus stays on the page all the same.
+  const QWidget* here = window_->focusWidget();
+  REQUIRE(here != nullptr);
+  INFO(here->objectName().toStdString());
+  CHECK(window_->findChild<bench::StepPage*>()->isAncestorOf(here));
 }
 
 void KeyTechnician::operator()(const job::BeginSeries& command) {
