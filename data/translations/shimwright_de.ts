@@ -146,10 +146,6 @@
         <translation>Sicherung</translation>
     </message>
     <message>
-        <source>No verified backup is known. Make one under Workshop.</source>
-        <translation>Es ist keine geprüfte Sicherung bekannt. Unter Werkstatt eine anlegen.</translation>
-    </message>
-    <message>
         <source>The last verified backup is %1 days old. Look under Workshop what keeps it.</source>
         <translation>Die letzte geprüfte Sicherung ist %1 Tage alt. Unter Werkstatt nachsehen, woran es liegt.</translation>
     </message>
@@ -392,14 +388,6 @@
     <message>
         <source>Spread %1 mm, allowed %2 mm</source>
         <translation>Streuung %1 mm, erlaubt %2 mm</translation>
-    </message>
-    <message>
-        <source>; the disc stands highest at %1° clockwise from spot 1, tilt %2 mm.</source>
-        <translation>; am höchsten steht die Scheibe bei %1° im Uhrzeigersinn ab Messpunkt 1, Neigung %2 mm.</translation>
-    </message>
-    <message>
-        <source>: no tilt.</source>
-        <translation>: keine Neigung.</translation>
     </message>
     <message>
         <source> Each spot ± %1 mm (95 %).</source>
@@ -848,6 +836,30 @@
     <message>
         <source>Look at seating and parts</source>
         <translation>Sitz und Teile ansehen</translation>
+    </message>
+    <message>
+        <source>No verified backup is known. Make one under Workshop, Data and backup.</source>
+        <translation>Keine geprüfte Sicherung bekannt. Unter Werkstatt, Daten und Sicherung eine anlegen.</translation>
+    </message>
+    <message>
+        <source>renewing the pack</source>
+        <translation>Paket wird erneuert</translation>
+    </message>
+    <message>
+        <source>; the float is largest at %1° clockwise from spot 1, tilt %2 mm.</source>
+        <translation>; am größten ist das Spiel bei %1° im Uhrzeigersinn ab Messpunkt 1, Neigung %2 mm.</translation>
+    </message>
+    <message>
+        <source> That no shim of the tray fits: %1 in 100.</source>
+        <translation> Dass keine Passscheibe des Sortiments passt: %1 von 100.</translation>
+    </message>
+    <message>
+        <source>VIN %1</source>
+        <translation>FIN %1</translation>
+    </message>
+    <message>
+        <source>: no tilt beyond what the readings are uncertain by.</source>
+        <translation>: keine Neigung über die Unsicherheit der Ablesungen hinaus.</translation>
     </message>
 </context>
 <context>
@@ -4806,6 +4818,10 @@
     <message>
         <source>One step may have moved while the job lay and is asked again.</source>
         <translation>Ein Schritt kann sich verändert haben, während der Auftrag lag, und wird noch einmal gefragt.</translation>
+    </message>
+    <message>
+        <source>F2 goes back</source>
+        <translation>F2 führt zurück</translation>
     </message>
 </context>
 <context>

@@ -146,10 +146,6 @@
         <translation>Sauvegarde</translation>
     </message>
     <message>
-        <source>No verified backup is known. Make one under Workshop.</source>
-        <translation>Aucune sauvegarde vérifiée n’est connue. En faire une sous Atelier.</translation>
-    </message>
-    <message>
         <source>The last verified backup is %1 days old. Look under Workshop what keeps it.</source>
         <translation>La dernière sauvegarde vérifiée date de %1 jours. Voir sous Atelier ce qui l’empêche.</translation>
     </message>
@@ -392,14 +388,6 @@
     <message>
         <source>Spread %1 mm, allowed %2 mm</source>
         <translation>Dispersion %1 mm, permise %2 mm</translation>
-    </message>
-    <message>
-        <source>; the disc stands highest at %1° clockwise from spot 1, tilt %2 mm.</source>
-        <translation>&#xa0;; le disque est le plus haut à %1° dans le sens horaire depuis le point 1, inclinaison %2 mm.</translation>
-    </message>
-    <message>
-        <source>: no tilt.</source>
-        <translation>&#xa0;: aucune inclinaison.</translation>
     </message>
     <message>
         <source> Each spot ± %1 mm (95 %).</source>
@@ -848,6 +836,30 @@
     <message>
         <source>Look at seating and parts</source>
         <translation>Regarder l’assise et les pièces</translation>
+    </message>
+    <message>
+        <source>No verified backup is known. Make one under Workshop, Data and backup.</source>
+        <translation>Aucune sauvegarde vérifiée n’est connue. En faire une sous Atelier, Données et sauvegarde.</translation>
+    </message>
+    <message>
+        <source>renewing the pack</source>
+        <translation>remplacement du bloc en cours</translation>
+    </message>
+    <message>
+        <source>; the float is largest at %1° clockwise from spot 1, tilt %2 mm.</source>
+        <translation> ; le jeu est le plus grand à %1° dans le sens horaire depuis le point 1, inclinaison %2 mm.</translation>
+    </message>
+    <message>
+        <source> That no shim of the tray fits: %1 in 100.</source>
+        <translation> Qu’aucune cale de l’assortiment ne convienne : %1 sur 100.</translation>
+    </message>
+    <message>
+        <source>VIN %1</source>
+        <translation>VIN %1</translation>
+    </message>
+    <message>
+        <source>: no tilt beyond what the readings are uncertain by.</source>
+        <translation>: pas d’inclinaison au-delà de l’incertitude des lectures.</translation>
     </message>
 </context>
 <context>
@@ -4806,6 +4818,10 @@
     <message>
         <source>One step may have moved while the job lay and is asked again.</source>
         <translation>Une étape a pu bouger pendant l’attente et est demandée à nouveau.</translation>
+    </message>
+    <message>
+        <source>F2 goes back</source>
+        <translation>F2 pour revenir</translation>
     </message>
 </context>
 <context>

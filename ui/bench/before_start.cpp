@@ -129,8 +129,10 @@ std::vector<Heed> low_trays(const std::vector<store::Tray>& trays, const std::ma
 
 std::optional<Heed> backup_heed(const std::optional<job::Moment>& last, const job::Moment& now) {
   if (!last) {
-    return Heed{QCoreApplication::translate("bench", "Backup"),
-                QCoreApplication::translate("bench", "No verified backup is known. Make one under Workshop."), true};
+    return Heed{
+        QCoreApplication::translate("bench", "Backup"),
+        QCoreApplication::translate("bench", "No verified backup is known. Make one under Workshop, Data and backup."),
+        true};
   }
   const qint64 days = day_of(*last).daysTo(day_of(now));
   if (days < old_backup_days) {

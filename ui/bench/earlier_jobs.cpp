@@ -148,7 +148,9 @@ QString heading_of(const EarlierJob& earlier) {
     parts.append(widgets::qt(quantity::text_of(*earlier.odometer)));
   }
   if (earlier.pack_renewed) {
-    parts.append(QCoreApplication::translate("bench", "pack renewed"));
+    parts.append(earlier.standing == store::JobStanding::closed
+                     ? QCoreApplication::translate("bench", "pack renewed")
+                     : QCoreApplication::translate("bench", "renewing the pack"));
   }
   if (earlier.standing != store::JobStanding::closed) {
     parts.append(standing_words(earlier));

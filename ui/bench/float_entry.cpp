@@ -31,6 +31,7 @@ void FloatEntry::build_head(QVBoxLayout* column, int spots) {
   both->setStretch(0, 1);
   heading_ = child_of<Text>(this, QString(), "large");
   heading_->setObjectName(QStringLiteral("float-run"));
+  heading_->setWordWrap(false);
   row->addWidget(heading_, 1);
   for (int spot = 1; spot <= spots; ++spot) {
     auto* button = child_of<Button>(this, QString::number(spot));

@@ -143,7 +143,7 @@ void FloatPage::show_disc(const Runs& runs) {
     spots.push_back({number, angles[at], with_verdicts ? mark_of(judged->spot_verdicts[at]) : widgets::Mark::none,
                      measuring() && number == next_spot(runs)});
   }
-  disc_->set_spots(spots, judged == nullptr ? std::nullopt : judged->high_at_deg);
+  disc_->set_spots(spots, judged != nullptr && tilts(*judged) ? judged->high_at_deg : std::nullopt);
 }
 
 void FloatPage::show_promises() {

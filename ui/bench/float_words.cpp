@@ -159,6 +159,10 @@ QString float_reason_text(const job::Judgement& judgement) {
   return reason;
 }
 
+bool tilts(const shim::FloatJudgement& judged) {
+  return judged.high_at_deg && judged.tilt_mm > 1.96 * largest_u(judged);
+}
+
 QString float_facts(const job::Judgement& judgement) {
   const shim::FloatJudgement* judged = engine_judgement(judgement);
   if (judged == nullptr || !judgement.engine_case.disc_float) {
@@ -167,12 +171,13 @@ QString float_facts(const job::Judgement& judgement) {
   QString text = widgets::with_length_unit(QCoreApplication::translate("bench", "Spread %1 mm, allowed %2 mm"))
                      .arg(length_words(judged->spread_mm, 3),
                           length_words(in_millimetres(judgement.engine_case.disc_float->max_spread)));
-  text += judged->high_at_deg ? widgets::with_length_unit(
-                                    QCoreApplication::translate(
-                                        "bench", "; the disc stands highest at %1° clockwise from spot 1, tilt %2 mm."))
-                                    .arg(degrees_from_first_spot(judgement, *judged->high_at_deg))
-                                    .arg(length_words(judged->tilt_mm, 3))
-                              : QCoreApplication::translate("bench", ": no tilt.");
+  text +=
+      tilts(*judged)
+          ? widgets::with_length_unit(QCoreApplication::translate(
+                                          "bench", "; the float is largest at %1° clockwise from spot 1, tilt %2 mm."))
+                .arg(degrees_from_first_spot(judgement, *judged->high_at_deg))
+                .arg(length_words(judged->tilt_mm, 3))
+          : QCoreApplication::translate("bench", ": no tilt beyond what the readings are uncertain by.");
   if (judgement.advised.expanded_u) {
     text += widgets::with_length_unit(QCoreApplication::translate("bench", " Each spot ± %1 mm (95 %)."))
                 .arg(length_words(static_cast<double>(*judgement.advised.expanded_u) / 1000.0, 3));

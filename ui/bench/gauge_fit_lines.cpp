@@ -2,6 +2,7 @@
 
 #include <QCoreApplication>
 #include <algorithm>
+#include <cmath>
 #include <map>
 #include <set>
 
@@ -214,9 +215,14 @@ QString gauge_fit_line(const job::Judgement& judgement) {
   if (!answer || answer->state != shim::GaugeFitState::try_shim || !answer->seat) {
     return widgets::say(judgement.advised.reason);
   }
-  return QCoreApplication::translate("bench", "About %1 trials left; from the thickest down it would be %2.")
-      .arg(QString::number(answer->seat->expected_trials_left, 'f', 1),
-           QString::number(answer->seat->step_down_trials_left, 'f', 1));
+  const QString line =
+      QCoreApplication::translate("bench", "About %1 trials left; from the thickest down it would be %2.")
+          .arg(QString::number(answer->seat->expected_trials_left, 'f', 1),
+               QString::number(answer->seat->step_down_trials_left, 'f', 1));
+  const auto none_fits = std::lround(100 * (answer->seat->p_tray_too_thick + answer->seat->p_tray_too_thin));
+  return none_fits == 0
+             ? line
+             : line + QCoreApplication::translate("bench", " That no shim of the tray fits: %1 in 100.").arg(none_fits);
 }
 
 std::vector<std::size_t> contradicting_trials(const job::Judgement& judgement) {

@@ -4,6 +4,7 @@
 #include <QKeyEvent>
 #include <QLineEdit>
 #include <QPlainTextEdit>
+#include <algorithm>
 
 #include "ask_box.h"
 #include "foot_bar.h"
@@ -26,14 +27,22 @@ bool can_be_taken_back(const job::Entry& entry) {
   return job::step_of(entry.body) != nullptr && !std::holds_alternative<job::Advised>(entry.body);
 }
 
-QString vehicle_text(const job::Opened& opened) {
+QString with_odometer(const QString& vehicle, const job::Opened& opened) {
+  return opened.odometer ? vehicle + QStringLiteral(" · ") + qt(quantity::printed_text_of(*opened.odometer)) : vehicle;
+}
+
+QString whole_vehicle_text(const job::Opened& opened) {
   const QString key = qt(opened.vehicle_key);
-  QString text = opened.chassis_reason ? QCoreApplication::translate("bench", "chassis %1").arg(key)
-                                       : QCoreApplication::translate("bench", "VIN ends %1").arg(key.right(5));
-  if (opened.odometer) {
-    text += QStringLiteral(" · ") + qt(quantity::printed_text_of(*opened.odometer));
-  }
-  return text;
+  return with_odometer(opened.chassis_reason ? QCoreApplication::translate("bench", "chassis %1").arg(key)
+                                             : QCoreApplication::translate("bench", "VIN %1").arg(key),
+                       opened);
+}
+
+QString short_vehicle_text(const job::Opened& opened) {
+  return opened.chassis_reason
+             ? whole_vehicle_text(opened)
+             : with_odometer(QCoreApplication::translate("bench", "VIN ends %1").arg(qt(opened.vehicle_key).right(5)),
+                             opened);
 }
 
 }  // namespace
@@ -51,7 +60,7 @@ JobHeading JobPage::heading() const {
   if (state.assembly > 1) {
     name += QStringLiteral(" · ") + tr("assembly %1").arg(state.assembly);
   }
-  return {name, vehicle_text(*opened),
+  return {name, whole_vehicle_text(*opened), short_vehicle_text(*opened),
           tr("Spec sheet %1, issue %2").arg(qt(state.sheets.spec->gearbox)).arg(state.sheets.spec->issue),
           state.sheets.spec->demonstration || state.sheets.job->demonstration};
 }
@@ -154,6 +163,7 @@ void JobPage::show_actions() {
     title_->hide();
   }
   strip_->set_text(text);
+  text.small += (text.small.isEmpty() ? QString() : QStringLiteral(" · ")) + tr("F2 goes back");
   filling_strip_->set_text(text);
   make_room();
   keep_field_in_sight();
@@ -162,8 +172,7 @@ void JobPage::show_actions() {
 /// A scanner types without looking, a person does not.
 void JobPage::keep_field_in_sight() {
   QWidget* const field = focusWidget();
-  const bool typed_into =
-      qobject_cast<QLineEdit*>(field) != nullptr || qobject_cast<QPlainTextEdit*>(field) != nullptr;
+  const bool typed_into = qobject_cast<QLineEdit*>(field) != nullptr || qobject_cast<QPlainTextEdit*>(field) != nullptr;
   if (typed_into && middle_->content()->isAncestorOf(field)) {
     middle_->show_child(field);
   }
@@ -234,7 +243,10 @@ void JobPage::ask_more() {
       picks.push_back({action.name, action.text, action.act});
     }
   }
-  picks.push_back({"take-back", tr("Take an entry of this step back"), [this] { ask_taking_back(); }});
+  const auto live = bench_->state().live(step_id_);
+  if (std::any_of(live.begin(), live.end(), [](const job::Entry* each) { return can_be_taken_back(*each); })) {
+    picks.push_back({"take-back", tr("Take an entry of this step back"), [this] { ask_taking_back(); }});
+  }
   picks.push_back({"hand-over", tr("Hand the job over"), [this] { ask_handing_over(); }});
   picks.push_back({"parts", tr("Parts to order, to copy"), [this] { show_parts(); }});
   picks.push_back({"hours", tr("Hours per stage"), [this] { show_hours(); }});

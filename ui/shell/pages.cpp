@@ -74,7 +74,7 @@ PluggedPage plug_job(const PageHouse& house) {
   plugged.may_leave = [page] { return page->may_leave(); };
   plugged.heading = [page] {
     const bench::JobHeading heading = page->heading();
-    return Heading{heading.job, heading.vehicle, heading.spec, heading.demonstration};
+    return Heading{heading.job, heading.vehicle, heading.vehicle_in_short, heading.spec, heading.demonstration};
   };
   return plugged;
 }

@@ -168,6 +168,7 @@ void TopBar::give_way() {
   say_person(false);
   job_->setVisible(on_job_);
   vehicle_->setVisible(on_job_);
+  vehicle_->setText(vehicle_words_.first);
   spec_->setVisible(on_job_);
   const auto when_narrow = [this](const auto& do_it) {
     if (width_needed() > width()) {
@@ -175,6 +176,7 @@ void TopBar::give_way() {
     }
   };
   if (on_job_) {
+    when_narrow([this] { vehicle_->setText(vehicle_words_.second); });
     when_narrow([this] { spec_->hide(); });
     when_narrow([this] { vehicle_->hide(); });
   } else {
@@ -207,7 +209,7 @@ void TopBar::show_place(PageName place) {
 void TopBar::show_job(const Heading& heading) {
   mark_place(true, nullptr);
   job_->setText(heading.job);
-  vehicle_->setText(heading.vehicle);
+  vehicle_words_ = {heading.vehicle, heading.vehicle_in_short};
   spec_->setText(heading.spec);
   demonstration_->setVisible(heading.demonstration);
   give_way();

@@ -18,6 +18,7 @@ namespace {
 constexpr double side_room = 34;
 constexpr double bar_top = 24;
 constexpr double bar_height = 54;
+constexpr double widest = 1.5;  ///< times the span of the limits is seen beyond them
 
 /// From millimetres to pixels and back.
 struct LimitScale {
@@ -36,8 +37,8 @@ LimitScale scale_of(const LimitStripView& view, int width) {
     scale.low = std::min(scale.low, mark.mm - span * 0.05);
     scale.high = std::max(scale.high, mark.mm + span * 0.05);
   }
-  scale.low = std::max(scale.low, view.least_mm - span);
-  scale.high = std::min(scale.high, view.most_mm + span);
+  scale.low = std::max(scale.low, view.least_mm - widest * span);
+  scale.high = std::min(scale.high, view.most_mm + widest * span);
   return scale;
 }
 

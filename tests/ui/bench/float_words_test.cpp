@@ -71,7 +71,7 @@ TEST_CASE("the hint names the turn of the dial where it is known") {
   CHECK(bench::dial_hint(dial).endsWith("one turn of dial 2 is 1.00 mm."));
 }
 
-TEST_CASE("spread and tilt have their unit, and where the disc stands highest is told from the first spot on") {
+TEST_CASE("spread and tilt have their unit, and where the float is largest is told from the first spot on") {
   job::Judgement judgement;
   judgement.answer.disc_float.emplace();
   judgement.answer.disc_float->judgement.emplace();
@@ -84,8 +84,13 @@ TEST_CASE("spread and tilt have their unit, and where the disc stands highest is
   judgement.engine_case.disc_float->spots = {{30.0, {}}, {150.0, {}}, {270.0, {}}};
   judgement.advised.conclusion = job::Conclusion::for_information;
   CHECK(bench::float_facts(judgement) ==
-        QString::fromUtf8("Spread 0.055 mm, allowed 0.15 mm; the disc stands highest at 350° clockwise from spot 1, "
+        QString::fromUtf8("Spread 0.055 mm, allowed 0.15 mm; the float is largest at 350° clockwise from spot 1, "
                           "tilt 0.032 mm."));
+  CHECK(bench::tilts(judged));
+  judged.u_spot_mm = {0.017, 0.016, 0.017};
+  CHECK_FALSE(bench::tilts(judged));
+  CHECK(bench::float_facts(judgement) ==
+        "Spread 0.055 mm, allowed 0.15 mm: no tilt beyond what the readings are uncertain by.");
 }
 
 TEST_CASE("each bearing has its own sentence for being seated again") {

@@ -55,8 +55,8 @@ inline shell::PluggedPage job_page(const shell::PageHouse& house) {
   shell::PluggedPage plugged;
   plugged.widget = widgets::child_of<QWidget>(house.parent);
   plugged.heading = [] {
-    return shell::Heading{QStringLiteral("Job 2041"), QStringLiteral("VIN ends 30417"), QStringLiteral("D7, issue 2"),
-                          true};
+    return shell::Heading{QStringLiteral("Job 2041"), QStringLiteral("VIN TESTVN009TA030417"),
+                          QStringLiteral("VIN ends 30417"), QStringLiteral("D7, issue 2"), true};
   };
   return plugged;
 }

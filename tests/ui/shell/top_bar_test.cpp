@@ -15,19 +15,19 @@ TEST_CASE("places are there, and give way to the job") {
   CHECK(named<QPushButton>(bar, "button-past-jobs")->isChecked());
   CHECK_FALSE(named<QPushButton>(bar, "button-bench")->isChecked());
   CHECK_FALSE(named(bar, "mark-demo-workshop")->isHidden());
-  bar.show_job({"Job 2041", "VIN ends 30417", "Spec sheet D7, issue 2", true});
+  bar.show_job({"Job 2041", "VIN TESTVN009TA030417", "VIN ends 30417", "Spec sheet D7, issue 2", true});
   CHECK(named(bar, "button-bench")->isHidden());
   CHECK(named(bar, "mark-demo-workshop")->isHidden());
   CHECK_FALSE(named(bar, "mark-demonstration")->isHidden());
   CHECK(named<QLabel>(bar, "heading-job")->text() == "Job 2041");
-  bar.show_job({"Job 2041", "", "", false});
+  bar.show_job({"Job 2041", "", "", "", false});
   CHECK(named(bar, "mark-demonstration")->isHidden());
 }
 
 TEST_CASE("the name leads from a job to the bench") {
   shell::TopBar bar;
   QSignalSpy spy(&bar, &shell::TopBar::place_wanted);
-  bar.show_job({"Job 2041", "", "", false});
+  bar.show_job({"Job 2041", "", "", "", false});
   test::press(bar, "button-name");
   REQUIRE(spy.count() == 1);
   CHECK(spy.at(0).at(0).value<shell::PageName>() == shell::PageName::home);
@@ -36,7 +36,8 @@ TEST_CASE("the name leads from a job to the bench") {
 TEST_CASE("in a narrow window places, demonstration mark and person stay") {
   shell::TopBar bar;
   bar.set_person("MK");
-  bar.show_job({"Job 2041", "VIN ends 30417 · 121400 km", "Spec sheet D7, issue 2", true});
+  bar.show_job(
+      {"Job 2041", "VIN TESTVN009TA030417 · 121400 km", "VIN ends 30417 · 121400 km", "Spec sheet D7, issue 2", true});
   bar.resize(683, 50);
   bar.show();
   CHECK_FALSE(named(bar, "heading-spec")->isVisible());
@@ -47,6 +48,25 @@ TEST_CASE("in a narrow window places, demonstration mark and person stay") {
   CHECK(named(bar, "button-workshop")->isVisible());
   bar.resize(1366, 50);
   CHECK(named(bar, "button-name")->isVisible());
+}
+
+TEST_CASE("the whole vehicle number stands there to be compared, and its end where there is no room") {
+  shell::TopBar bar;
+  bar.set_person("MK");
+  bar.show();
+  bar.resize(1366, 50);
+  bar.show_job(
+      {"Job 2041", "VIN TESTVN009TA030417 · 121400 km", "VIN ends 30417 · 121400 km", "Spec sheet D7, issue 2", true});
+  CHECK(named<QLabel>(bar, "heading-vehicle")->text().startsWith("VIN TESTVN009TA030417"));
+  CHECK(named(bar, "heading-spec")->isVisible());
+  int width = 1366;
+  while (width > 700 && !named<QLabel>(bar, "heading-vehicle")->text().startsWith("VIN ends")) {
+    bar.resize(--width, 50);
+  }
+  CHECK(named(bar, "heading-vehicle")->isVisible());
+  CHECK(named(bar, "heading-spec")->isVisible());
+  bar.resize(1366, 50);
+  CHECK(named<QLabel>(bar, "heading-vehicle")->text().startsWith("VIN TESTVN009TA030417"));
 }
 
 TEST_CASE("what is pressed is high enough for a glove") {

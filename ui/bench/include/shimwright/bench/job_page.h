@@ -20,9 +20,10 @@ class StandBox;
 
 /// What the top bar says while a job is shown.
 struct JobHeading {
-  QString job;      ///< `Job 2041`
-  QString vehicle;  ///< `VIN ends 30417 · 121400 km`
-  QString spec;     ///< `Spec sheet D7, issue 2`
+  QString job;               ///< `Job 2041`
+  QString vehicle;           ///< `VIN TESTVN009TA030417 · 121400 km`, to be compared
+  QString vehicle_in_short;  ///< `VIN ends 30417 · 121400 km`
+  QString spec;              ///< `Spec sheet D7, issue 2`
   bool demonstration = false;
 };
 

@@ -21,6 +21,7 @@ enum class PageName { home, new_job, job, past_jobs, vehicle, record, workshop }
 struct Heading {
   QString job;
   QString vehicle;
+  QString vehicle_in_short;  ///< where there is no room for the whole
   QString spec;
   bool demonstration = false;
   friend bool operator==(const Heading&, const Heading&) = default;

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <utility>
 #include <vector>
 
 #include <QFrame>
@@ -66,6 +67,7 @@ class TopBar : public QFrame {
   std::vector<std::pair<PageName, PlaceButton*>> places_;
   QLabel* job_;
   QLabel* vehicle_;
+  std::pair<QString, QString> vehicle_words_;  ///< whole, and in short
   QLabel* spec_;
   QLabel* demonstration_;
   QLabel* demo_workshop_;
