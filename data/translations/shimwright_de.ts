@@ -5497,6 +5497,10 @@
         <source>d MMM yyyy</source>
         <translation>d. MMM yyyy</translation>
     </message>
+    <message>
+        <source>taken back</source>
+        <translation>zurückgenommen</translation>
+    </message>
 </context>
 <context>
     <name>shimwright::past::LifeRow</name>
@@ -5805,6 +5809,10 @@
         <source>Shift slip</source>
         <translation>Schichtzettel</translation>
     </message>
+    <message>
+        <source>The photos are being read.</source>
+        <translation>Die Fotos werden gelesen.</translation>
+    </message>
 </context>
 <context>
     <name>shimwright::past::SealBox</name>
@@ -5884,6 +5892,14 @@
         <source>The key of %1 has ended: give a new PIN under People in the workshop.</source>
         <translation>Der Schlüssel von %1 gilt nicht mehr: in der Werkstatt unter Personen eine neue PIN vergeben.</translation>
     </message>
+    <message>
+        <source>Sealed. Whether the seal holds is being looked at.</source>
+        <translation>Versiegelt. Es wird nachgesehen, ob das Siegel hält.</translation>
+    </message>
+    <message>
+        <source>Signing: this takes a moment.</source>
+        <translation>Es wird unterschrieben: das dauert einen Augenblick.</translation>
+    </message>
 </context>
 <context>
     <name>shimwright::past::VehiclePage</name>
@@ -5962,6 +5978,10 @@
     <message>
         <source>Saved: %1</source>
         <translation>Gespeichert: %1</translation>
+    </message>
+    <message>
+        <source>The jobs of this vehicle are being read.</source>
+        <translation>Die Aufträge dieses Fahrzeugs werden gelesen.</translation>
     </message>
 </context>
 <context>
@@ -7070,6 +7090,10 @@
     <message>
         <source>Kept: %1 signs with the new PIN from now on.</source>
         <translation>Gespeichert: %1 unterschreibt ab jetzt mit der neuen PIN.</translation>
+    </message>
+    <message>
+        <source>The PIN is being kept: this takes a moment.</source>
+        <translation>Die PIN wird gespeichert: das dauert einen Augenblick.</translation>
     </message>
 </context>
 <context>
@@ -8302,6 +8326,10 @@
     <message>
         <source>This key ends on {0} already, and an end is not put off: give an earlier day.</source>
         <translation>Dieser Schlüssel endet schon am {0}, und ein Ende wird nicht verschoben: einen früheren Tag angeben.</translation>
+    </message>
+    <message>
+        <source>Stopped: the jobs were not read to their end.</source>
+        <translation>Angehalten: die Aufträge wurden nicht zu Ende gelesen.</translation>
     </message>
 </context>
 <context>

@@ -5497,6 +5497,10 @@
         <source>d MMM yyyy</source>
         <translation>d MMM yyyy</translation>
     </message>
+    <message>
+        <source>taken back</source>
+        <translation>retiré</translation>
+    </message>
 </context>
 <context>
     <name>shimwright::past::LifeRow</name>
@@ -5805,6 +5809,10 @@
         <source>Shift slip</source>
         <translation>Fiche de relève</translation>
     </message>
+    <message>
+        <source>The photos are being read.</source>
+        <translation>Lecture des photos en cours.</translation>
+    </message>
 </context>
 <context>
     <name>shimwright::past::SealBox</name>
@@ -5884,6 +5892,14 @@
         <source>The key of %1 has ended: give a new PIN under People in the workshop.</source>
         <translation>La clé de %1 n’est plus valable&#xa0;: donner un nouveau code PIN sous Personnes dans l’atelier.</translation>
     </message>
+    <message>
+        <source>Sealed. Whether the seal holds is being looked at.</source>
+        <translation>Scellé. Vérification du sceau en cours.</translation>
+    </message>
+    <message>
+        <source>Signing: this takes a moment.</source>
+        <translation>Signature en cours&#xa0;: un instant.</translation>
+    </message>
 </context>
 <context>
     <name>shimwright::past::VehiclePage</name>
@@ -5962,6 +5978,10 @@
     <message>
         <source>Saved: %1</source>
         <translation>Enregistré&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>The jobs of this vehicle are being read.</source>
+        <translation>Lecture des interventions de ce véhicule en cours.</translation>
     </message>
 </context>
 <context>
@@ -7070,6 +7090,10 @@
     <message>
         <source>Kept: %1 signs with the new PIN from now on.</source>
         <translation>Enregistré&#xa0;: %1 signe désormais avec le nouveau code.</translation>
+    </message>
+    <message>
+        <source>The PIN is being kept: this takes a moment.</source>
+        <translation>Enregistrement du code PIN en cours&#xa0;: un instant.</translation>
     </message>
 </context>
 <context>
@@ -8302,6 +8326,10 @@
     <message>
         <source>This key ends on {0} already, and an end is not put off: give an earlier day.</source>
         <translation>Cette clé se termine déjà le {0}, et une fin n’est pas repoussée&#xa0;: donner un jour plus tôt.</translation>
+    </message>
+    <message>
+        <source>Stopped: the jobs were not read to their end.</source>
+        <translation>Arrêté&#xa0;: les interventions n’ont pas été lues jusqu’au bout.</translation>
     </message>
 </context>
 <context>
