@@ -5517,6 +5517,10 @@
         <source>d MMM yyyy</source>
         <translation>d. MMM yyyy</translation>
     </message>
+    <message>
+        <source>taken back</source>
+        <translation>zurückgenommen</translation>
+    </message>
 </context>
 <context>
     <name>shimwright::past::LifeRow</name>
@@ -5825,6 +5829,10 @@
         <source>Shift slip</source>
         <translation>Schichtzettel</translation>
     </message>
+    <message>
+        <source>The photos are being read.</source>
+        <translation>Die Fotos werden gelesen.</translation>
+    </message>
 </context>
 <context>
     <name>shimwright::past::SealBox</name>
@@ -5904,6 +5912,14 @@
         <source>The key of %1 has ended: give a new PIN under People in the workshop.</source>
         <translation>Der Schlüssel von %1 gilt nicht mehr: in der Werkstatt unter Personen eine neue PIN vergeben.</translation>
     </message>
+    <message>
+        <source>Sealed. Whether the seal holds is being looked at.</source>
+        <translation>Versiegelt. Es wird nachgesehen, ob das Siegel hält.</translation>
+    </message>
+    <message>
+        <source>Signing: this takes a moment.</source>
+        <translation>Es wird unterschrieben: das dauert einen Augenblick.</translation>
+    </message>
 </context>
 <context>
     <name>shimwright::past::VehiclePage</name>
@@ -5982,6 +5998,10 @@
     <message>
         <source>Saved: %1</source>
         <translation>Gespeichert: %1</translation>
+    </message>
+    <message>
+        <source>The jobs of this vehicle are being read.</source>
+        <translation>Die Aufträge dieses Fahrzeugs werden gelesen.</translation>
     </message>
 </context>
 <context>
@@ -7117,6 +7137,10 @@
     <message>
         <source>Kept: %1 signs with the new PIN from now on.</source>
         <translation>Gespeichert: %1 unterschreibt ab jetzt mit der neuen PIN.</translation>
+    </message>
+    <message>
+        <source>The PIN is being kept: this takes a moment.</source>
+        <translation>Die PIN wird gespeichert: das dauert einen Augenblick.</translation>
     </message>
 </context>
 <context>
@@ -8349,6 +8373,10 @@
     <message>
         <source>The photos of this backup were left behind: bring its folder photos too, beside the backup.</source>
         <translation>Die Fotos dieser Sicherung sind zurückgeblieben: auch ihren Ordner photos mitbringen, neben die Sicherung.</translation>
+    </message>
+    <message>
+        <source>Stopped: the jobs were not read to their end.</source>
+        <translation>Angehalten: die Aufträge wurden nicht zu Ende gelesen.</translation>
     </message>
 </context>
 <context>

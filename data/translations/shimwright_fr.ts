@@ -5517,6 +5517,10 @@
         <source>d MMM yyyy</source>
         <translation>d MMM yyyy</translation>
     </message>
+    <message>
+        <source>taken back</source>
+        <translation>retiré</translation>
+    </message>
 </context>
 <context>
     <name>shimwright::past::LifeRow</name>
@@ -5825,6 +5829,10 @@
         <source>Shift slip</source>
         <translation>Fiche de relève</translation>
     </message>
+    <message>
+        <source>The photos are being read.</source>
+        <translation>Lecture des photos en cours.</translation>
+    </message>
 </context>
 <context>
     <name>shimwright::past::SealBox</name>
@@ -5904,6 +5912,14 @@
         <source>The key of %1 has ended: give a new PIN under People in the workshop.</source>
         <translation>La clé de %1 n’est plus valable&#xa0;: donner un nouveau code PIN sous Personnes dans l’atelier.</translation>
     </message>
+    <message>
+        <source>Sealed. Whether the seal holds is being looked at.</source>
+        <translation>Scellé. Vérification du sceau en cours.</translation>
+    </message>
+    <message>
+        <source>Signing: this takes a moment.</source>
+        <translation>Signature en cours&#xa0;: un instant.</translation>
+    </message>
 </context>
 <context>
     <name>shimwright::past::VehiclePage</name>
@@ -5982,6 +5998,10 @@
     <message>
         <source>Saved: %1</source>
         <translation>Enregistré&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>The jobs of this vehicle are being read.</source>
+        <translation>Lecture des interventions de ce véhicule en cours.</translation>
     </message>
 </context>
 <context>
@@ -7117,6 +7137,10 @@
     <message>
         <source>Kept: %1 signs with the new PIN from now on.</source>
         <translation>Enregistré&#xa0;: %1 signe désormais avec le nouveau code.</translation>
+    </message>
+    <message>
+        <source>The PIN is being kept: this takes a moment.</source>
+        <translation>Enregistrement du code PIN en cours&#xa0;: un instant.</translation>
     </message>
 </context>
 <context>
@@ -8349,6 +8373,10 @@
     <message>
         <source>The photos of this backup were left behind: bring its folder photos too, beside the backup.</source>
         <translation>Les photos de cette sauvegarde sont restées en arrière : apporter aussi son dossier photos, à côté de la sauvegarde.</translation>
+    </message>
+    <message>
+        <source>Stopped: the jobs were not read to their end.</source>
+        <translation>Arrêté&#xa0;: les interventions n’ont pas été lues jusqu’au bout.</translation>
     </message>
 </context>
 <context>

@@ -28,6 +28,9 @@ ordered_json found_line(const store::Found& found) {
                     {"assembly", found.job.assembly},
                     {"found_in", std::string(store::name_of(found.place))},
                     {"exact", found.exact}};
+  if (found.taken_back) {
+    line["taken_back"] = true;
+  }
   if (!found.job.next_step.empty()) {
     line["next"] = found.job.next_step;
   }

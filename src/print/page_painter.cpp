@@ -33,14 +33,27 @@ QRectF dots(const record::Box& box) {
   return {box.x_mm * dots_per_mm, box.y_mm * dots_per_mm, box.width_mm * dots_per_mm, box.height_mm * dots_per_mm};
 }
 
+std::size_t place_of(record::FontRole role) {
+  return static_cast<std::size_t>(role);
+}
+
+/// One for each role, in their order: to look for a font again takes longer than to draw a word with it.
+std::vector<QFont> fonts_in_dots(const Fonts& fonts) {
+  std::vector<QFont> of_roles;
+  for (std::size_t role = 0; role <= place_of(record::FontRole::mark); ++role) {
+    of_roles.push_back(font_in_dots(fonts, static_cast<record::FontRole>(role)));
+  }
+  return of_roles;
+}
+
 /// Draws each kind of element in dots.
 class Drawer {
  public:
-  Drawer(QPainter& painter, const Fonts& fonts) : painter_(painter), fonts_(fonts) {}
+  Drawer(QPainter& painter, const Fonts& fonts) : painter_(painter), of_roles_(fonts_in_dots(fonts)) {}
 
   void operator()(const record::TextRun& run) const {
     painter_.save();
-    painter_.setFont(font_in_dots(fonts_, run.role));
+    painter_.setFont(of_roles_.at(place_of(run.role)));
     painter_.setPen(colour(run.ink));
     painter_.translate(dots(run.x_mm, run.baseline_mm));
     painter_.rotate(-run.turned_deg);
@@ -156,7 +169,7 @@ class Drawer {
   }
 
   QPainter& painter_;
-  const Fonts& fonts_;
+  std::vector<QFont> of_roles_;
 };
 
 }  // namespace
@@ -171,12 +184,23 @@ QFont font_in_dots(const Fonts& fonts, record::FontRole role) {
   return font;
 }
 
+FontMeasure::FontMeasure(const Fonts& fonts) {
+  for (const QFont& each : fonts_in_dots(fonts)) {
+    of_roles_.push_back({QFontMetricsF(each), {}});
+  }
+}
+
 double FontMeasure::width_mm(std::string_view text, record::FontRole role) const {
-  return QFontMetricsF(font_in_dots(fonts_, role)).horizontalAdvance(text_of(text)) / dots_per_mm;
+  OfRole& of_role = of_roles_.at(place_of(role));
+  const auto [known, is_new] = of_role.widths.try_emplace(std::string(text), 0);
+  if (is_new) {
+    known->second = of_role.metrics.horizontalAdvance(text_of(text)) / dots_per_mm;
+  }
+  return known->second;
 }
 
 double FontMeasure::ascent_mm(record::FontRole role) const {
-  return QFontMetricsF(font_in_dots(fonts_, role)).ascent() / dots_per_mm;
+  return of_roles_.at(place_of(role)).metrics.ascent() / dots_per_mm;
 }
 
 void draw_page(QPainter& painter, const record::Page& page, const Fonts& fonts, double units_per_mm) {

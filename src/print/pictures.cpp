@@ -16,7 +16,7 @@ constexpr qint64 most_file_bytes = qint64{20} * 1024 * 1024;
 
 std::optional<QByteArray> whole_file(const QString& path, const std::string& sha256) {
   QFile file(path);
-  if (!file.open(QIODevice::ReadOnly) || file.size() > most_file_bytes) {
+  if (path.isEmpty() || !file.open(QIODevice::ReadOnly) || file.size() > most_file_bytes) {
     return std::nullopt;
   }
   QByteArray content = file.readAll();

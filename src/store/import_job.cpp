@@ -236,29 +236,6 @@ Result<void> take_in(Connection& connection, const CheckedJobFile& file, const B
   return added ? transaction->commit() : added;
 }
 
-Result<std::unique_ptr<Connection>> connect_to_write(const QString& path) {
-  auto connection = connect_checked(path, Access::write);
-  if (!connection) {
-    return connection;
-  }
-  auto kinship = kinship_of(**connection);
-  if (!kinship) {
-    return passed_on(kinship);
-  }
-  auto version = schema_version(**connection);
-  if (!version) {
-    return passed_on(version);
-  }
-  if (*kinship != Kinship::ours || *version != schema_steps().back().version) {
-    return refuse("look_only", "",
-                  SHIMWRIGHT_TEXT("store", "The store can only be looked at here; nothing was saved."));
-  }
-  if (auto durable = make_durable(**connection); !durable) {
-    return passed_on(durable);
-  }
-  return connection;
-}
-
 }  // namespace
 
 Result<ImportReport> import_job(const std::string& store_path, const std::string& file, const By& by,
@@ -271,7 +248,7 @@ Result<ImportReport> import_job(const std::string& store_path, const std::string
   if (!checked_file) {
     return passed_on(checked_file);
   }
-  auto connection = connect_to_write(QString::fromStdString(store_path));
+  auto connection = connect_beside(QString::fromStdString(store_path));
   if (!connection) {
     return passed_on(connection);
   }

@@ -165,6 +165,29 @@ Result<void> bring_up_to_date(Connection& connection, Kinship kinship, const std
   return take_steps(connection, steps);
 }
 
+Result<std::unique_ptr<Connection>> connect_beside(const QString& path) {
+  auto connection = connect_checked(path, Access::write);
+  if (!connection) {
+    return connection;
+  }
+  auto kinship = kinship_of(**connection);
+  if (!kinship) {
+    return passed_on(kinship);
+  }
+  auto version = schema_version(**connection);
+  if (!version) {
+    return passed_on(version);
+  }
+  if (*kinship != Kinship::ours || *version != schema_steps().back().version) {
+    return refuse("look_only", "",
+                  SHIMWRIGHT_TEXT("store", "The store can only be looked at here; nothing was saved."));
+  }
+  if (auto durable = make_durable(**connection); !durable) {
+    return passed_on(durable);
+  }
+  return connection;
+}
+
 Result<void> name_store(Connection& connection, std::int64_t now_ms) {
   return connection.execute("INSERT INTO store (id, made_at_ms) SELECT ?, ? WHERE NOT EXISTS (SELECT 1 FROM store)",
                             {IdSource().id(now_ms), number_value(now_ms)});

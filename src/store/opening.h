@@ -42,6 +42,9 @@ enum class Kinship {
 [[nodiscard]] Result<std::unique_ptr<Store>> open_on(const std::string& file_system, const std::string& path,
                                                      const Opening& opening);
 
+/// A connection that writes in a store of today which this program has open for writing already. Code: `look_only`.
+[[nodiscard]] Result<std::unique_ptr<Connection>> connect_beside(const QString& path);
+
 /// Gives a store its id, where it has none yet.
 [[nodiscard]] Result<void> name_store(Connection& connection, std::int64_t now_ms);
 

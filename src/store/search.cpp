@@ -1,6 +1,9 @@
 #include <algorithm>
 #include <array>
+#include <iterator>
 #include <map>
+#include <set>
+
 #include <nlohmann/json.hpp>
 
 #include "job_lists.h"
@@ -8,6 +11,7 @@
 #include "search_index.h"
 #include "search_text.h"
 #include "shimwright/store/store.h"
+#include "taken_back.h"
 
 namespace shimwright::store {
 
@@ -34,6 +38,7 @@ struct MatchingTerm {
   FoundIn place = FoundIn::vehicle;
   std::string term;
   bool exact = false;
+  bool taken_back = false;
 };
 
 struct Matching {
@@ -41,11 +46,38 @@ struct Matching {
   bool cut = false;  ///< not all of them were read
 };
 
-void add(Matching& matching, std::vector<HoldingTerm> terms, bool exact) {
-  matching.cut = matching.cut || static_cast<std::int64_t>(terms.size()) >= (exact ? most_exact : most_close);
-  for (HoldingTerm& each : terms) {
-    matching.terms.push_back({std::move(each.job), place_named(each.place), std::move(each.term), exact});
+/// Of batches and serials, which are taken back with their entries.
+Result<void> mark_taken_back(Connection& connection, std::vector<MatchingTerm>& terms) {
+  const auto key = [](const MatchingTerm& term) {
+    return TermOfJob(term.job, std::string(name_of(term.place)), term.term);
+  };
+  std::set<TermOfJob> asked;
+  for (const MatchingTerm& each : terms) {
+    if (each.place == FoundIn::batch || each.place == FoundIn::pack_serial) {
+      asked.insert(key(each));
+    }
   }
+  auto back = taken_back(connection, asked);
+  if (!back) {
+    return passed_on(back);
+  }
+  for (MatchingTerm& each : terms) {
+    each.taken_back = back->count(key(each)) != 0;
+  }
+  return {};
+}
+
+Result<void> add(Connection& connection, Matching& matching, std::vector<HoldingTerm> terms, bool exact) {
+  matching.cut = matching.cut || static_cast<std::int64_t>(terms.size()) >= (exact ? most_exact : most_close);
+  std::vector<MatchingTerm> added;
+  for (HoldingTerm& each : terms) {
+    added.push_back({std::move(each.job), place_named(each.place), std::move(each.term), exact, false});
+  }
+  if (auto marked = mark_taken_back(connection, added); !marked) {
+    return marked;
+  }
+  std::move(added.begin(), added.end(), std::back_inserter(matching.terms));
+  return {};
 }
 
 /// In a store of before the index of suffixes, which is only looked at, every term is read.
@@ -59,8 +91,11 @@ Result<Matching> matching_of_all(Connection& connection, const std::u32string& s
     const std::string text = text_in(row, 2);
     const Match matched = match(QString::fromStdString(text).toStdU32String(), sought, forgives(sought));
     if (matched != Match::none) {
-      matching.terms.push_back({text_in(row, 0), place_named(text_in(row, 1)), text, matched == Match::exact});
+      matching.terms.push_back({text_in(row, 0), place_named(text_in(row, 1)), text, matched == Match::exact, false});
     }
+  }
+  if (auto marked = mark_taken_back(connection, matching.terms); !marked) {
+    return passed_on(marked);
   }
   return matching;
 }
@@ -69,7 +104,8 @@ Result<Matching> matching_of_all(Connection& connection, const std::u32string& s
 /// (UUID version 7), so no job is read for it.
 void sort_by_job(std::vector<MatchingTerm>& terms) {
   std::sort(terms.begin(), terms.end(), [](const MatchingTerm& left, const MatchingTerm& right) {
-    return std::tuple(left.job, !left.exact, left.place) < std::tuple(right.job, !right.exact, right.place);
+    return std::tuple(left.job, !left.exact, left.taken_back, left.place) <
+           std::tuple(right.job, !right.exact, right.taken_back, right.place);
   });
   const auto same_job = [](const MatchingTerm& left, const MatchingTerm& right) { return left.job == right.job; };
   terms.erase(std::unique(terms.begin(), terms.end(), same_job), terms.end());
@@ -84,7 +120,9 @@ Result<Matching> matching_by_suffix(Connection& connection, const std::u32string
   if (!exact) {
     return passed_on(exact);
   }
-  add(matching, std::move(*exact), true);
+  if (auto added = add(connection, matching, std::move(*exact), true); !added) {
+    return passed_on(added);
+  }
   sort_by_job(matching.terms);
   // Who has found enough without a slip has made none.
   if (forgives(sought) && matching.terms.size() < most) {
@@ -92,7 +130,9 @@ Result<Matching> matching_by_suffix(Connection& connection, const std::u32string
     if (!close) {
       return passed_on(close);
     }
-    add(matching, std::move(*close), false);
+    if (auto added = add(connection, matching, std::move(*close), false); !added) {
+      return passed_on(added);
+    }
   }
   return matching;
 }
@@ -117,7 +157,7 @@ Result<FoundJobs> found_jobs(Connection& connection, Matching matching, std::siz
   }
   for (MatchingTerm& term : matching.terms) {
     if (auto job = by_id.extract(term.job)) {
-      found.jobs.push_back({std::move(job.mapped()), term.place, std::move(term.term), term.exact});
+      found.jobs.push_back({std::move(job.mapped()), term.place, std::move(term.term), term.exact, term.taken_back});
     }
   }
   return found;

@@ -55,14 +55,22 @@ std::vector<SearchTerm> search_terms_of(const job::Entry& entry, const sheet::Jo
     if (opened->gearbox_serial) {
       terms.add(FoundIn::gearbox_serial, *opened->gearbox_serial);
     }
-  } else if (const auto* fitted = std::get_if<job::PartsFitted>(&entry.body)) {
+    return terms.take();
+  }
+  const auto* written = std::get_if<job::Written>(&entry.body);
+  return written == nullptr || is_pack_serial(sheet, written->at.step) ? terms_of_texts(entry.body)
+                                                                       : std::vector<SearchTerm>();
+}
+
+std::vector<SearchTerm> terms_of_texts(const job::EntryBody& body) {
+  const PrivateTexts none;
+  Collecting terms(none);
+  if (const auto* fitted = std::get_if<job::PartsFitted>(&body)) {
     for (const job::PartFitted& part : fitted->parts) {
       terms.add(FoundIn::batch, part.batch);
     }
-  } else if (const auto* written = std::get_if<job::Written>(&entry.body)) {
-    if (is_pack_serial(sheet, written->at.step)) {
-      terms.add(FoundIn::pack_serial, written->text);
-    }
+  } else if (const auto* written = std::get_if<job::Written>(&body)) {
+    terms.add(FoundIn::pack_serial, written->text);
   }
   return terms.take();
 }

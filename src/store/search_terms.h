@@ -26,4 +26,7 @@ using PrivateTexts = std::map<std::string, std::string>;
 [[nodiscard]] std::vector<SearchTerm> search_terms_of(const job::Entry& entry, const sheet::JobSheet* sheet,
                                                       const PrivateTexts& texts);
 
+/// The batches and written texts of an entry, those of any step as serials: for where it is known already what is one.
+[[nodiscard]] std::vector<SearchTerm> terms_of_texts(const job::EntryBody& body);
+
 }  // namespace shimwright::store

@@ -156,6 +156,18 @@ Result<std::unique_ptr<Store>> open_on(const std::string& file_system, const std
       new Store(std::move(opened->lock), std::move(opened->connection), std::move(opened->why_look_only)));
 }
 
+Result<std::unique_ptr<Store>> Store::open_beside(const std::string& path) {
+  if (auto checked = check_path(path); !checked) {
+    return passed_on(checked);
+  }
+  auto connection = connect_beside(QString::fromStdString(path));
+  if (!connection) {
+    return passed_on(connection);
+  }
+  // NOLINTNEXTLINE(cppcoreguidelines-owning-memory): the constructor is private, the owner takes it at once.
+  return std::unique_ptr<Store>(new Store(nullptr, std::move(*connection), std::nullopt));
+}
+
 std::optional<LockHolder> Store::lock_holder(const std::string& path) {
   return holder_of(QString::fromStdString(path));
 }

@@ -18,6 +18,7 @@ APPROVED = SOURCE / "tests" / "cli" / "approved"
 WORD = "{http://www.w3.org/1999/xhtml}word"
 SEAL = re.compile(r"([0-9A-Z]{4}-){4}[0-9A-Z]{4}\.?")
 LINE = 3  # points between what stands on one line in two weights
+PARAGRAPH = 36  # points down to the last line that breaks by what is before it
 PAGE = "{http://www.w3.org/1999/xhtml}page"
 
 
@@ -33,8 +34,8 @@ def words_of(pdf):
             if SEAL.fullmatch(word.text):
                 drawn_by_lot = top
                 lines.append(f"{number} {left:g} {top:g} - {bottom:g} a seal")
-            elif drawn_by_lot is not None and abs(top - drawn_by_lot) < LINE:  # stands where the seal before it ends
-                lines.append(f"{number} - {top:g} - {bottom:g} {word.text}")
+            elif drawn_by_lot is not None and -LINE < top - drawn_by_lot < PARAGRAPH:
+                lines.append(f"{number} - - - - {word.text}")  # stands where the seal before it ends, or a line further
             else:
                 lines.append(f"{number} {left:g} {top:g} {right:g} {bottom:g} {word.text}")
     return lines
@@ -70,6 +71,12 @@ class Approval(program.Bench):
 
     def test_a_sum_on_the_border(self):
         self.holds("sum-on-the-border", self.printed(DEMO[2], "--pdf"))
+
+    def test_an_addendum_after_the_sealed_record(self):
+        self.holds("slips-at-the-keyboard", self.printed(DEMO[4], "--pdf"))
+
+    def test_the_draft_of_a_job_that_is_parked(self):
+        self.holds("parked-draft", self.printed(self.until_it_is_parked(), "--pdf"))
 
     def test_the_slip_of_a_job_for_the_next_shift(self):
         self.holds("slip", self.printed(self.until_it_is_parked(), "--slip"))

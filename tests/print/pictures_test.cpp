@@ -91,4 +91,7 @@ TEST_CASE("a file that is missing, changed or no picture is left out") {
   gone.sha256 = std::string(64, '0');
   photos.record.photos.push_back(gone);
   CHECK(photos.printed().empty());
+  static_cast<void>(photos.keep(red(30, 20), "PNG"));
+  CHECK(photos.printed().size() == 1);
+  CHECK(print::pictures_for_paper(photos.record, [](const std::string& /*sha256*/) { return std::string(); }).empty());
 }

@@ -138,16 +138,32 @@ TEST_CASE("however many jobs are read in one step, the figures are the same") {
     choose(job, 1, each < 4 ? "1.95" : "1.90");
     ids.push_back(job.id());
   }
-  const Figures whole = got(figures_of(bench.store(), always, {}));
-  CHECK(whole.jobs == ids);
-  CHECK(whole.back.size() + whole.back_by_time.size() == 5);
-  for (const std::int64_t at_a_time : {1, 2, 3, 6, 7, 8}) {
-    INFO(at_a_time << " at a time");
-    const Figures figures = got(figures_of(bench.store(), always, {}, {}, at_a_time));
-    CHECK(figures.jobs == whole.jobs);
-    CHECK(figures.by_shim == whole.by_shim);
-    CHECK(figures.by_trials == whole.by_trials);
-    CHECK(figures.back_by_time == whole.back_by_time);
+  // All opened in one moment, then some of them hours apart: a step may end between equals and between others.
+  for (const std::int64_t apart_ms : {std::int64_t{0}, hour_ms}) {
+    for (std::size_t each = 0; each < ids.size(); ++each) {
+      went(bench.store().connection().execute(
+          "UPDATE job SET opened_at_ms = opened_at_ms + ? WHERE id = ?",
+          {number_value(static_cast<std::int64_t>(each / 2) * apart_ms), text_value(ids[each])}));
+    }
+    const Figures whole = got(figures_of(bench.store(), always, {}));
+    CHECK(whole.jobs == ids);
+    CHECK(whole.back.size() + whole.back_by_time.size() == 5);
+    for (const std::int64_t at_a_time : {1, 2, 3, 6, 7, 8}) {
+      INFO(at_a_time << " at a time, " << apart_ms << " ms apart");
+      const Figures figures = got(figures_of(bench.store(), always, {}, {}, at_a_time));
+      CHECK(figures.jobs == whole.jobs);
+      CHECK(figures.by_shim == whole.by_shim);
+      CHECK(figures.by_trials == whole.by_trials);
+      CHECK(figures.back_by_time == whole.back_by_time);
+      const auto steps = statements_of(bench.store().connection(), [&] {
+        CHECK(got(figures_of(bench.store(), always, {}, {}, at_a_time)).jobs.size() == ids.size());
+      });
+      const auto pages = std::count_if(steps.begin(), steps.end(), [](const std::string& sql) {
+        return sql.find("AS opening ON") != std::string::npos;
+      });
+      // One more finds that there are no more.
+      CHECK(pages == 1 + (static_cast<std::int64_t>(ids.size()) + at_a_time - 1) / at_a_time);
+    }
   }
 }
 

@@ -50,4 +50,12 @@ TEST_CASE("batches are found, blank ones are nothing") {
   CHECK(terms_of(job::Noted{{}, "a"}).empty());
 }
 
+TEST_CASE("the texts of an entry are its batches and what was written at any step") {
+  CHECK(terms_of_texts(job::Written{{"complaint-when", 1}, "P7-558", {}}) ==
+        Terms{{FoundIn::pack_serial, U"P7558", std::nullopt}});
+  CHECK(terms_of_texts(job::PartsFitted{{"p", 1}, {{"a", "n", 1, "B-77"}}}) ==
+        Terms{{FoundIn::batch, U"B77", std::nullopt}});
+  CHECK(terms_of_texts(job::Noted{{}, "a"}).empty());
+}
+
 }  // namespace shimwright::store

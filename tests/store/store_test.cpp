@@ -1,5 +1,7 @@
 #include "shimwright/store/store.h"
 
+#include <thread>
+
 #include <QFile>
 #include <QFileInfo>
 
@@ -149,6 +151,38 @@ TEST_CASE("two may look while one writes") {
   CHECK(got(second->load(job.id())).entries.size() == 2);
   CHECK(first->looks_only());
   CHECK_FALSE(first->why_look_only());
+}
+
+TEST_CASE("a store is opened beside the first for another thread to write, and each sees what the other kept") {
+  Workbench bench;
+  TestJob job(bench, "10", "2026-0147");
+  job.open();
+  std::int64_t seen = 0;
+  std::thread([&] {
+    const auto beside = got(Store::open_beside(bench.path()));
+    CHECK_FALSE(beside->looks_only());
+    seen = static_cast<std::int64_t>(got(beside->load(job.id())).entries.size());
+    Person person = got(beside->registers().persons()).front();
+    person.name = "Mara Kestrel-Vale";
+    went(beside->registers().put(person, by_mk(5)));
+  }).join();
+  CHECK(seen == 1);
+  CHECK(got(bench.store().registers().persons()).front().name == "Mara Kestrel-Vale");
+  job.add(job::Done{{"battery-off", 1}});
+  CHECK(Store::lock_holder(bench.path()));
+}
+
+TEST_CASE("beside the first nothing is opened that is no store of today, and none is made") {
+  Workbench bench;
+  CHECK(code_of(Store::open_beside("bench.sqlite")) == "path_not_absolute");
+  bench.close();
+  {
+    auto connection = got(Connection::open(bench.file("workshop/bench.sqlite"), Access::write));
+    went(connection->run_script("PRAGMA user_version = 4"));
+  }
+  CHECK(code_of(Store::open_beside(bench.path())) == "look_only");
+  CHECK_FALSE(Store::open_beside(bench.file("none.sqlite").toStdString()));
+  CHECK_FALSE(QFileInfo::exists(bench.file("none.sqlite")));
 }
 
 }  // namespace shimwright::store

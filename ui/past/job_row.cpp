@@ -137,12 +137,16 @@ bool JobRow::is_shown() const {
   return finding_ && (finding_->place == store::FoundIn::vehicle || finding_->place == store::FoundIn::number);
 }
 
+QString JobRow::before_term() const {
+  return finding_ && finding_->taken_back ? tr("taken back") + QStringLiteral(" · ") : QString();
+}
+
 QString JobRow::under_finding() const {
   if (!finding_) {
     return {};
   }
   const QString where = is_shown() ? QString() : finding_->term + QStringLiteral(" · ");
-  return where + (finding_->exact ? tr("exact") : tr("one character differs"));
+  return before_term() + where + (finding_->exact ? tr("exact") : tr("one character differs"));
 }
 
 void JobRow::keyPressEvent(QKeyEvent* event) {
@@ -207,7 +211,8 @@ void JobRow::paintEvent(QPaintEvent* /*event*/) {
     paint_lines(painter, found, place_word(finding_->place), under_finding(), colours);
     if (!is_shown()) {
       painter.setFont(row_font(font(), 15, false));
-      paint_found(painter, found, found.top() + 28 + 22, finding_->term, finding_->sought, colours);
+      const QRect term = found.adjusted(painter.fontMetrics().horizontalAdvance(before_term()), 0, 0, 0);
+      paint_found(painter, term, found.top() + 28 + 22, finding_->term, finding_->sought, colours);
     }
   }
 }

@@ -30,7 +30,8 @@ struct Finding {
   store::FoundIn place = store::FoundIn::vehicle;
   QString term;  ///< what was found there
   bool exact = true;
-  QString sought;  ///< as it was typed
+  QString sought;           ///< as it was typed
+  bool taken_back = false;  ///< it counts no longer in this job
 };
 
 /// A job as one row to press: number and day, vehicle and plate, standing, where it was found.
@@ -51,6 +52,7 @@ class JobRow : public QAbstractButton {
  private:
   [[nodiscard]] QString under_standing() const;
   [[nodiscard]] QString under_finding() const;
+  [[nodiscard]] QString before_term() const;
   /// Whether what was found stands in the row anyway.
   [[nodiscard]] bool is_shown() const;
   void paint_vehicle(QPainter& painter, const QRect& box) const;

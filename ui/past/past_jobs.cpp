@@ -177,7 +177,7 @@ void PastJobs::show_found(const QString& text) {
     above_rows_->setText(count == 1 ? tr("1 job has it") : tr("%1 jobs have it").arg(count));
   }
   for (const store::Found& each : found->jobs) {
-    add_row(each.job, Finding{each.place, widgets::qt(each.term), each.exact, text});
+    add_row(each.job, Finding{each.place, widgets::qt(each.term), each.exact, text, each.taken_back});
   }
   align_buttons();
   more_->setVisible(found->more && most_ < more_found);

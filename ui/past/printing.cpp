@@ -79,15 +79,31 @@ PageSteps steps_for(std::unique_ptr<QPrinter> printer, std::vector<record::Page>
 
 }  // namespace
 
-Result<PageSteps> steps_to_file(const record::Record& record, const std::string& path, record::PaperSize paper,
-                                const print::Fonts& fonts) {
-  auto begun = print::PdfWriting::begin(print::document_of(record, paper, fonts), path, paper, fonts);
-  if (!begun) {
-    return tl::make_unexpected(begun.error());
+Result<bool> write_to_file(const record::Record& record, const std::string& path, record::PaperSize paper,
+                           const print::Fonts& fonts, const store::BackupWatch& watch) {
+  auto writing = print::PdfWriting::begin(print::document_of(record, paper, fonts), path, paper, fonts);
+  if (!writing) {
+    return tl::make_unexpected(writing.error());
   }
-  const std::shared_ptr<print::PdfWriting> writing = std::move(*begun);
-  return PageSteps{writing->page_count(), [writing] { return writing->next_page(); },
-                   [writing] { return writing->finish(); }};
+  const int pages = (*writing)->page_count();
+  while ((*writing)->pages_drawn() < pages) {
+    if (watch.stop != nullptr && watch.stop->load()) {
+      return false;
+    }
+    if (watch.progress) {
+      watch.progress((*writing)->pages_drawn() + 1, pages);
+    }
+    if (auto drawn = (*writing)->next_page(); !drawn) {
+      return tl::make_unexpected(drawn.error());
+    }
+  }
+  if (watch.stop != nullptr && watch.stop->load()) {
+    return false;
+  }
+  if (auto finished = (*writing)->finish(); !finished) {
+    return tl::make_unexpected(finished.error());
+  }
+  return true;
 }
 
 std::unique_ptr<QPrinter> printer_for(const record::Record& record, record::PaperSize paper) {

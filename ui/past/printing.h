@@ -10,12 +10,14 @@
 #include "shimwright/print/fonts.h"
 #include "shimwright/record/record.h"
 #include "shimwright/record/shift_slip.h"
+#include "shimwright/store/backup.h"
 
 namespace shimwright::past {
 
-/// The steps that write the record to that file; the fonts must outlive them. Code: `cannot_write`.
-[[nodiscard]] Result<PageSteps> steps_to_file(const record::Record& record, const std::string& path,
-                                              record::PaperSize paper, const print::Fonts& fonts);
+/// Writes the record to that file, in any thread; gives whether it came to its end and was not stopped before. Code:
+/// `cannot_write`.
+[[nodiscard]] Result<bool> write_to_file(const record::Record& record, const std::string& path, record::PaperSize paper,
+                                         const print::Fonts& fonts, const store::BackupWatch& watch);
 
 /// A printer set up for a record, before a person is asked.
 [[nodiscard]] std::unique_ptr<QPrinter> printer_for(const record::Record& record, record::PaperSize paper);

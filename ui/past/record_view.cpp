@@ -1,22 +1,18 @@
 #include "shimwright/past/record_view.h"
 
-#include <QDir>
-#include <QFileInfo>
 #include <QKeyEvent>
 #include <QScrollArea>
 #include <QScrollBar>
-#include <QStandardPaths>
 #include <algorithm>
 #include <utility>
 
 #include "page_column.h"
 #include "page_run.h"
-#include "printing.h"
 #include "seal_box.h"
 #include "shimwright/print/page_painter.h"
-#include "shimwright/print/pictures.h"
 #include "shimwright/record/layout.h"
 #include "shimwright/store/job_record.h"
+#include "shimwright/widgets/background_work.h"
 #include "shimwright/widgets/child.h"
 #include "shimwright/widgets/giving.h"
 #include "shimwright/widgets/parts.h"
@@ -32,12 +28,6 @@ constexpr int beside_pages = 24;  // what stays free of the width when pages fit
 constexpr int least_of_pages = 80;
 constexpr int seen_again = 60;    // what of a view is still seen after turning to the next
 
-/// A path for a file that a person may have named without its ending.
-QString with_ending(const QString& path) {
-  const QString with = path + QStringLiteral(".pdf");
-  return QFileInfo(path).suffix().isEmpty() && !QFileInfo::exists(with) ? with : path;
-}
-
 }  // namespace
 
 RecordView::RecordView(store::Store& store, RecordWays ways, QWidget* parent)
@@ -46,6 +36,8 @@ RecordView::RecordView(store::Store& store, RecordWays ways, QWidget* parent)
       fonts_(print::load_fonts()),
       ways_(std::move(ways)),
       run_(widgets::child_of<PageRun>(this)),
+      writing_(widgets::child_of<widgets::BackgroundWork>(this)),
+      reading_(widgets::child_of<widgets::BackgroundWork>(this)),
       pages_(nullptr),
       area_(nullptr),
       title_(nullptr),
@@ -58,21 +50,15 @@ RecordView::RecordView(store::Store& store, RecordWays ways, QWidget* parent)
       print_(nullptr),
       stop_(nullptr) {
   build();
-  connect(run_, &PageRun::came_to, this,
-          [this](int page, int of_all) { say_result(texts_.page.arg(page).arg(of_all), true); });
-  connect(run_, &PageRun::done, this, [this] {
-    show_run(false);
-    say_result(texts_.done, true);
-    first_print_is_made();
-  });
+  const auto say_place = [this](qint64 page, qint64 of_all) { say_result(texts_.page.arg(page).arg(of_all), true); };
+  connect(run_, &PageRun::came_to, this, say_place);
+  connect(writing_, &widgets::BackgroundWork::came_to, this, say_place);
+  connect(run_, &PageRun::done, this, [this] { say_end(true); });
   connect(run_, &PageRun::failed, this, [this](const Error& error) {
     show_run(false);
     say_result(widgets::say(error), false);
   });
-  connect(run_, &PageRun::stopped, this, [this] {
-    show_run(false);
-    say_result(texts_.stopped, true);
-  });
+  connect(run_, &PageRun::stopped, this, [this] { say_end(false); });
 }
 
 void RecordView::build() {
@@ -162,7 +148,7 @@ QWidget* RecordView::state_line() {
   stop_ = widgets::child_of<widgets::Button>(line, tr("Stop"));
   stop_->setObjectName(QStringLiteral("button-stop"));
   stop_->hide();
-  connect(stop_, &QAbstractButton::clicked, run_, &PageRun::stop);
+  connect(stop_, &QAbstractButton::clicked, this, &RecordView::stop);
   row->addWidget(stop_);
   return line;
 }
@@ -170,6 +156,7 @@ QWidget* RecordView::state_line() {
 // What is under way draws with the fonts.
 RecordView::~RecordView() {
   run_->stop();
+  writing_->end_now();
 }
 
 void RecordView::show_job(const std::string& job) {
@@ -185,6 +172,11 @@ void RecordView::show_job(const std::string& job) {
 
 void RecordView::show_pages() {
   run_->stop();
+  if (writing_->runs()) {
+    writing_->drop();
+    show_run(false);
+  }
+  reading_->drop();
   say_result({}, true);
   auto record = store::record_of(*store_, job_);
   if (record && just_sealed_) {
@@ -193,7 +185,6 @@ void RecordView::show_pages() {
     }
   }
   if (record && fonts_) {
-    put_pictures(*record, photos_->isChecked());
     show_record(std::move(*record));
   } else {
     record_.reset();
@@ -201,13 +192,21 @@ void RecordView::show_pages() {
     title_->clear();
     say_result(widgets::say(record ? fonts_.error() : record.error()), false);
   }
-  save_->setEnabled(record_.has_value());
-  print_->setEnabled(record_.has_value());
+  allow(true);
   photos_->setVisible(record_ && !record_->photos.empty());
   slip_->setVisible(record_ && !record_->job.closed);
   zoom();
   area_->verticalScrollBar()->setValue(0);
   say_page();
+  if (photos_->isChecked()) {
+    show_photos(true);
+  }
+}
+
+void RecordView::allow(bool printing) {
+  save_->setEnabled(printing && record_.has_value());
+  print_->setEnabled(printing && record_.has_value());
+  slip_->setEnabled(printing);
 }
 
 void RecordView::show_record(record::Record record) {
@@ -215,114 +214,6 @@ void RecordView::show_record(record::Record record) {
   pages_->set_pages(record::lay_out(record, ways_.paper, measure), *fonts_);
   title_->setText(tr("Record of job %1").arg(widgets::qt(record.job.number)));
   record_ = std::move(record);
-}
-
-void RecordView::first_print_is_made() {
-  just_sealed_ = false;
-  if (record_ && record_->seal && !record_->seal->reprint) {
-    record::Record again = std::move(*record_);
-    again.seal->reprint = true;
-    show_record(std::move(again));
-    zoom();
-  }
-}
-
-void RecordView::save() {
-  if (!record_ || run_->runs()) {
-    return;
-  }
-  const QString chosen = ways_.choose_file(suggested_file());
-  if (chosen.isEmpty()) {
-    return;
-  }
-  const QString path = with_ending(QFileInfo(chosen).absoluteFilePath());
-  auto steps = steps_to_file(*record_, widgets::plain(path), ways_.paper, *fonts_);
-  if (!steps) {
-    say_result(widgets::say(steps.error()), false);
-    return;
-  }
-  run(std::move(*steps), {tr("Writing page %1 of %2"), tr("Saved: %1").arg(QDir::toNativeSeparators(path)),
-                          tr("Stopped: nothing was written.")});
-}
-
-void RecordView::print() {
-  if (!record_ || run_->runs()) {
-    return;
-  }
-  auto printer = printer_for(*record_, ways_.paper);
-  if (!ways_.choose_printer(*printer)) {
-    return;
-  }
-  run(steps_to_printer(std::move(printer), *record_, ways_.paper, *fonts_),
-      {tr("Printing page %1 of %2"), tr("Handed to the printer."),
-       tr("Stopped. Pages the printer had already may still come out.")});
-}
-
-void RecordView::put_pictures(record::Record& record, bool shown) const {
-  record.with_photos = shown;
-  record.pictures.clear();
-  if (shown) {
-    record.pictures =
-        print::pictures_for_paper(record, [this](const std::string& sha256) { return store_->photo_path(sha256); });
-  }
-}
-
-void RecordView::show_photos(bool shown) {
-  if (!record_) {
-    return;
-  }
-  record::Record record = std::move(*record_);
-  put_pictures(record, shown);
-  show_record(std::move(record));
-  zoom();
-}
-
-void RecordView::print_slip() {
-  if (run_->runs() || !fonts_) {
-    return;
-  }
-  const auto slip = store::shift_slip_of(*store_, job_);
-  if (!slip) {
-    say_result(widgets::say(slip.error()), false);
-    return;
-  }
-  auto printer = printer_for_slip(*slip);
-  if (ways_.choose_printer(*printer)) {
-    run(slip_to_printer(std::move(printer), *slip, *fonts_),
-        {tr("Printing page %1 of %2"), tr("Handed to the printer."),
-         tr("Stopped. Pages the printer had already may still come out.")});
-  }
-}
-
-QString RecordView::suggested_file() const {
-  QString name = tr("record-%1").arg(record_ ? widgets::qt(record_->job.number) : QString());
-  for (QChar& each : name) {
-    if (!each.isLetterOrNumber() && each != QLatin1Char('-') && each != QLatin1Char('_')) {
-      each = QLatin1Char('-');
-    }
-  }
-  const QString folder = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
-  return QDir(folder).filePath(name + QStringLiteral(".pdf"));
-}
-
-void RecordView::run(PageSteps steps, RunTexts texts) {
-  texts_ = std::move(texts);
-  show_run(true);
-  run_->begin(std::move(steps));
-}
-
-void RecordView::show_run(bool runs) {
-  const bool stop_had_focus = stop_->hasFocus();
-  save_->setEnabled(!runs && record_.has_value());
-  print_->setEnabled(!runs && record_.has_value());
-  slip_->setEnabled(!runs);
-  photos_->setEnabled(!runs);
-  stop_->setVisible(runs);
-  if (runs) {
-    stop_->setFocus();
-  } else if (stop_had_focus) {
-    save_->setFocus();
-  }
 }
 
 void RecordView::say_result(const QString& text, bool good) {

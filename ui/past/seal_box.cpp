@@ -8,6 +8,7 @@
 #include "shimwright/job/to_decide.h"
 #include "shimwright/store/job_in_hand.h"
 #include "shimwright/store/registers.h"
+#include "shimwright/widgets/background_work.h"
 #include "shimwright/widgets/child.h"
 #include "shimwright/widgets/parts.h"
 #include "shimwright/widgets/say.h"
@@ -46,7 +47,9 @@ SealBox::SealBox(store::Store& store, SealWays ways, QWidget* parent)
       store_(&store),
       ways_(std::move(ways)),
       outer_(widgets::lay<QVBoxLayout>(this, 8)),
-      said_(child_of<Text>(this, QString())) {
+      said_(child_of<Text>(this, QString())),
+      signing_(child_of<widgets::BackgroundWork>(this)),
+      checking_(child_of<widgets::BackgroundWork>(this)) {
   widgets::set_part(this, "question");
   outer_->setContentsMargins(18, 12, 18, 12);
   outer_->addWidget(said_);
@@ -70,9 +73,14 @@ void SealBox::show_job(const std::string& job) {
   outer_->insertWidget(0, content_);
   content_->show();
   show();
+  if (signing_->runs()) {
+    show_signing(true);
+  }
 }
 
 void SealBox::begin() {
+  checking_->drop();
+  state_ = nullptr;
   if (content_ != nullptr) {
     content_->hide();
     content_->deleteLater();
@@ -175,12 +183,14 @@ void SealBox::build_pins(const std::vector<std::string>& signers) {
 }
 
 void SealBox::build_sealed() {
-  const auto whole = store::verify_job(*store_, job_);
-  auto* text = child_of<Text>(
-      content_, whole ? tr("Sealed. Whole, and signed with keys of this workshop.") : widgets::say(whole.error()),
-      whole ? "strong" : "error");
-  text->setObjectName(QStringLiteral("seal-state"));
-  column_->addWidget(text);
+  state_ = child_of<Text>(content_, tr("Sealed. Whether the seal holds is being looked at."));
+  state_->setObjectName(QStringLiteral("seal-state"));
+  column_->addWidget(state_);
+  checking_->begin_instead([this, path = store_->path(), job = job_](const store::BackupWatch& /*watch*/) {
+    const auto store = store::Store::open(path, {store::Mode::look_only, "", 0});
+    const auto whole = store ? store::verify_job(**store, job) : tl::make_unexpected(store.error());
+    return [this, whole] { show_whether_whole(whole); };
+  });
   if (store_->looks_only()) {
     return;
   }
@@ -191,6 +201,11 @@ void SealBox::build_sealed() {
     button->hide();
     build_addendum();
   });
+}
+
+void SealBox::show_whether_whole(const Result<void>& whole) {
+  widgets::set_part(state_, whole ? "strong" : "error");
+  state_->setText(whole ? tr("Sealed. Whole, and signed with keys of this workshop.") : widgets::say(whole.error()));
 }
 
 void SealBox::build_addendum() {
@@ -212,47 +227,93 @@ void SealBox::build_addendum() {
   reason_->edit()->setFocus(Qt::OtherFocusReason);
 }
 
-bool SealBox::keep_first_pins(const store::By& by) {
+bool SealBox::first_pins_agree() {
   // All are looked at before one is kept: a slip of the second person leaves the first without a PIN too.
   for (const PinFields& each : pins_) {
     if (each.again != nullptr && each.pin->text() != each.again->text()) {
       say(tr("The two PINs of %1 differ: type both again.").arg(widgets::qt(name_of(each.person))), false);
-      return false;
-    }
-  }
-  for (const PinFields& each : pins_) {
-    if (each.again == nullptr) {
-      continue;
-    }
-    const auto kept = store::set_pin(*store_, each.person, pin_in(*each.pin), by, ways_.rules);
-    if (!kept && kept.error().code != "has_pin") {
-      say(widgets::say(kept.error()), false);
+      wipe();
       return false;
     }
   }
   return true;
 }
 
-void SealBox::seal() {
-  const store::By by = ways_.by();
-  if (!keep_first_pins(by)) {
-    wipe();
-    return;
-  }
-  std::vector<store::SealPin> pins;
+SealBox::TypedPins SealBox::taken_pins() {
+  auto typed = std::make_shared<std::vector<TypedPin>>();
   for (const PinFields& each : pins_) {
-    pins.push_back({each.person, pin_in(*each.pin)});
+    typed->push_back({{each.person, pin_in(*each.pin)}, each.again != nullptr});
   }
   wipe();
-  const auto sealed = store::seal_job(*store_, job_, pins, by, ways_.rules, ways_.folder());
-  if (!sealed) {
-    say(widgets::say(sealed.error()), false);
-    show_job(std::string(job_));  // first PINs are kept by now, and are asked for once
+  return typed;
+}
+
+Result<void> SealBox::keep_first_pins(store::Store& store, const std::vector<TypedPin>& pins, const store::By& by,
+                                      const store::SigningRules& rules) {
+  for (const TypedPin& each : pins) {
+    if (!each.first) {
+      continue;
+    }
+    auto kept = store::set_pin(store, each.of.person, each.of.pin, by, rules);
+    if (!kept && kept.error().code != "has_pin") {
+      return kept;
+    }
+  }
+  return {};
+}
+
+void SealBox::sign(Signing signing, Signed then) {
+  show_signing(true);
+  signing_->begin([this, path = store_->path(), job = job_, signing = std::move(signing),
+                   then = std::move(then)](const store::BackupWatch& /*watch*/) {
+    const auto store = store::Store::open_beside(path);
+    const auto file = store ? signing(**store) : Result<store::JobFile>(tl::make_unexpected(store.error()));
+    return [this, job, then, file] {
+      show_signing(false);
+      if (job == job_) {
+        then(file);
+      }
+    };
+  });
+}
+
+void SealBox::show_signing(bool runs) {
+  // Nothing else is pressed by an Enter that comes late.
+  if (runs && focusWidget() != nullptr && content_->isAncestorOf(focusWidget())) {
+    setFocus(Qt::OtherFocusReason);
+  }
+  content_->setEnabled(!runs);
+  if (runs) {
+    say(tr("Signing: this takes a moment."), true);
+  } else {
+    said_->hide();
+  }
+}
+
+void SealBox::seal() {
+  if (signing_->runs() || !first_pins_agree()) {
     return;
   }
-  say_file(sealed->file, tr("Signed and sealed."));
-  show_job(std::string(job_));
-  emit just_sealed();
+  sign(
+      [job = job_, pins = taken_pins(), by = ways_.by(), rules = ways_.rules,
+       folder = ways_.folder()](store::Store& store) -> Result<store::JobFile> {
+        if (auto kept = keep_first_pins(store, *pins, by, rules); !kept) {
+          return tl::make_unexpected(kept.error());
+        }
+        std::vector<store::SealPin> typed;
+        for (TypedPin& each : *pins) {
+          typed.push_back(std::move(each.of));
+        }
+        auto sealed = store::seal_job(store, job, typed, by, rules, folder);
+        return sealed ? Result<store::JobFile>(std::move(sealed->file)) : tl::make_unexpected(sealed.error());
+      },
+      [this](const Result<store::JobFile>& file) {
+        file ? say_file(*file, tr("Signed and sealed.")) : say(widgets::say(file.error()), false);
+        show_job(std::string(job_));  // where it was refused, first PINs are kept by now, and are asked for once
+        if (file) {
+          emit just_sealed();
+        }
+      });
 }
 
 void SealBox::add() {
@@ -261,21 +322,27 @@ void SealBox::add() {
     say(tr("Somebody else is at the bench now: begin the addition anew."), false);
     return;
   }
-  if (!keep_first_pins(by)) {
-    wipe();
+  if (signing_->runs() || !first_pins_agree()) {
     return;
   }
-  const record::Pin pin = pin_in(*pins_.front().pin);
-  wipe();
-  const auto added =
-      store::add_addendum(*store_, job_, reason_->text(), text_->text(), pin, by, ways_.rules, ways_.folder());
-  if (!added) {
-    say(widgets::say(added.error()), false);
-    return;
-  }
-  say_file(*added, tr("Added and signed."));
-  show_job(std::string(job_));
-  emit added_to();
+  sign(
+      [job = job_, reason = reason_->text(), text = text_->text(), pins = taken_pins(), by, rules = ways_.rules,
+       folder = ways_.folder()](store::Store& store) -> Result<store::JobFile> {
+        if (auto kept = keep_first_pins(store, *pins, by, rules); !kept) {
+          return tl::make_unexpected(kept.error());
+        }
+        return store::add_addendum(store, job, reason, text, pins->front().of.pin, by, rules, folder);
+      },
+      [this](const Result<store::JobFile>& file) {
+        if (!file) {
+          say(widgets::say(file.error()), false);
+          pins_.front().pin->edit()->setFocus(Qt::OtherFocusReason);
+          return;
+        }
+        say_file(*file, tr("Added and signed."));
+        show_job(std::string(job_));
+        emit added_to();
+      });
 }
 
 void SealBox::say(const QString& text, bool good) {

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <functional>
+#include <memory>
 #include <string>
 #include <vector>
 
@@ -14,13 +15,15 @@ class QLabel;
 class QVBoxLayout;
 
 namespace shimwright::widgets {
+class BackgroundWork;
 class WordField;
-}
+}  // namespace shimwright::widgets
 
 namespace shimwright::past {
 
 /// What can be done about the seal of the job whose record is shown: what stands in its way, the PINs of those who
-/// signed, whether a sealed record is whole, and what is added to it. Hidden while the job is not at its end.
+/// signed, whether a sealed record is whole, and what is added to it. Hidden while the job is not at its end. What
+/// takes its time, signing and looking whether a seal holds, is done in threads of their own.
 class SealBox : public QFrame {
   Q_OBJECT
 
@@ -53,10 +56,27 @@ class SealBox : public QFrame {
   [[nodiscard]] bool build_ended_keys(const std::vector<std::string>& persons);
   [[nodiscard]] std::string name_of(const std::string& person) const;
 
+  /// A PIN as it was typed, on its way to where it is used.
+  struct TypedPin {
+    store::SealPin of;
+    bool first = false;  ///< to be kept before
+  };
+  using TypedPins = std::shared_ptr<std::vector<TypedPin>>;
+  using Signing = std::function<Result<store::JobFile>(store::Store& store)>;
+  using Signed = std::function<void(const Result<store::JobFile>& file)>;
+
   void seal();
   void add();
-  /// Keeps first PINs; false: one was refused, and it is said.
-  [[nodiscard]] bool keep_first_pins(const store::By& by);
+  [[nodiscard]] bool first_pins_agree();
+  /// Out of the fields, which are empty then.
+  [[nodiscard]] TypedPins taken_pins();
+  [[nodiscard]] static Result<void> keep_first_pins(store::Store& store, const std::vector<TypedPin>& pins,
+                                                    const store::By& by, const store::SigningRules& rules);
+  /// Does it beside the window, with nothing to be pressed meanwhile. `then` is not called where another job is shown
+  /// by that time.
+  void sign(Signing signing, Signed then);
+  void show_signing(bool runs);
+  void show_whether_whole(const Result<void>& whole);
   void say(const QString& text, bool good);
   void say_file(const store::JobFile& file, const QString& done);
   void wipe();
@@ -70,7 +90,10 @@ class SealBox : public QFrame {
   std::vector<PinFields> pins_;
   widgets::WordField* reason_ = nullptr;
   widgets::WordField* text_ = nullptr;
+  QLabel* state_ = nullptr;
   QLabel* said_;
+  widgets::BackgroundWork* signing_;
+  widgets::BackgroundWork* checking_;
 };
 
 }  // namespace shimwright::past

@@ -12,6 +12,7 @@
 #include "job_comparison.h"
 #include "life_row.h"
 #include "page_run.h"
+#include "shimwright/widgets/background_work.h"
 #include "shimwright/widgets/child.h"
 #include "shimwright/widgets/parts.h"
 #include "shimwright/widgets/say.h"
@@ -50,7 +51,12 @@ QWidget* fresh_in_place(QWidget* parent, QWidget* old, QLayout* layout) {
 }  // namespace
 
 VehiclePage::VehiclePage(store::Store& store, VehicleWays ways, QWidget* parent)
-    : QWidget(parent), store_(&store), ways_(std::move(ways)), scroll_(nullptr), run_(child_of<PageRun>(this)) {
+    : QWidget(parent),
+      store_(&store),
+      ways_(std::move(ways)),
+      scroll_(nullptr),
+      run_(child_of<PageRun>(this)),
+      work_(child_of<widgets::BackgroundWork>(this)) {
   auto* column = widgets::lay<QVBoxLayout>(this);
   column->addWidget(bar());
   scroll_ = child_of<widgets::Scroll>(this);
@@ -62,6 +68,11 @@ VehiclePage::VehiclePage(store::Store& store, VehicleWays ways, QWidget* parent)
   refused_ = child_of<widgets::Text>(scroll_->content(), QString(), "error");
   refused_->setObjectName(QStringLiteral("vehicle-refused"));
   inside->addWidget(refused_);
+  refused_->hide();
+  reading_ = child_of<widgets::Text>(scroll_->content(), tr("The jobs of this vehicle are being read."), "soft");
+  reading_->setObjectName(QStringLiteral("vehicle-reading"));
+  inside->addWidget(reading_);
+  reading_->hide();
   comparison_ = child_of<JobComparison>(scroll_->content(), *store_);
   inside->addWidget(comparison_);
   comparison_->hide();
@@ -162,21 +173,37 @@ void VehiclePage::show_vehicle(const std::string& vehicle_key) {
   tell({}, true);
   history_ = store::VehicleHistory{vehicle_key, {}, 0};
   show_comparison(false);
+  compare_->setEnabled(false);
+  fill();
+  // Nothing is said of a vehicle before it is known.
+  life_->hide();
   refresh();
   scroll_->show_top();
 }
 
 void VehiclePage::refresh() {
-  auto read = store::vehicle_history(*store_, history_.vehicle, ways_.most_jobs);
+  refused_->hide();
+  reading_->show();
+  life_->setEnabled(false);
+  work_->begin_instead([this, path = store_->path(), vehicle = history_.vehicle,
+                        most = ways_.most_jobs](const store::BackupWatch& watch) {
+    const auto read = store::vehicle_history(path, vehicle, most, watch);
+    return [this, read] { take(read); };
+  });
+}
+
+void VehiclePage::take(const Result<store::VehicleHistory>& read) {
+  reading_->hide();
   refused_->setVisible(!read);
   life_->setEnabled(read.has_value());
   if (read) {
-    history_ = std::move(*read);
+    history_ = *read;
   } else {
     refused_->setText(widgets::say(read.error()));
     history_.jobs.clear();
   }
   compare_->setEnabled(history_.jobs.size() > 1);
+  life_->setVisible(!comparison_->isVisibleTo(this));
   fill();
 }
 

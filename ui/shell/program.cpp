@@ -191,11 +191,11 @@ void Program::hinder(const Error& error) {
   }
 }
 
-void Program::begin_work(workshop::BackgroundWork::Work work) {
+void Program::begin_work(widgets::BackgroundWork::Work work) {
   // An outcome may begin the next work: only what still runs is waited for and dropped.
   if (!work_ || work_->runs()) {
     work_.reset();
-    work_ = std::make_unique<workshop::BackgroundWork>();
+    work_ = std::make_unique<widgets::BackgroundWork>();
   }
   work_->begin(std::move(work));
 }

@@ -1,12 +1,15 @@
 #include "people_section.h"
 
 #include <QLineEdit>
+#include <memory>
+#include <optional>
 #include <utility>
 
 #include "register_row.h"
 #include "shimwright/job/context.h"
 #include "shimwright/store/registers.h"
 #include "shimwright/store/signing.h"
+#include "shimwright/widgets/background_work.h"
 #include "shimwright/widgets/child.h"
 #include "shimwright/widgets/say.h"
 #include "shimwright/widgets/style.h"
@@ -17,6 +20,26 @@ namespace shimwright::workshop {
 using widgets::child_of;
 using widgets::qt;
 
+namespace {
+
+/// On its way from the fields to the store.
+struct TypedPinChange {
+  PinAct act;
+  std::optional<record::Pin> old_pin;
+  record::Pin new_pin;
+};
+
+Result<void> changed_pin(store::Store& store, const std::string& person, const TypedPinChange& typed,
+                         const store::By& by, const store::SigningRules& rules) {
+  if (const auto& old_pin = typed.old_pin; old_pin) {
+    return store::change_pin(store, person, *old_pin, typed.new_pin, by, rules);
+  }
+  return typed.act == PinAct::first ? store::set_pin(store, person, typed.new_pin, by, rules)
+                                    : store::forget_pin(store, person, typed.new_pin, by, rules);
+}
+
+}  // namespace
+
 PeopleSection::PeopleSection(store::Store& store, WorkshopWays ways, QWidget* parent)
     : QWidget(parent),
       store_(&store),
@@ -24,7 +47,8 @@ PeopleSection::PeopleSection(store::Store& store, WorkshopWays ways, QWidget* pa
       list_(nullptr),
       place_(nullptr),
       told_(nullptr),
-      add_(nullptr) {
+      add_(nullptr),
+      work_(child_of<widgets::BackgroundWork>(this)) {
   auto* column = widgets::lay<QVBoxLayout>(this, 12);
   column->addWidget(child_of<widgets::Text>(this, tr("People"), "heading"));
   told_ = child_of<widgets::Text>(this, QString(), "strong");
@@ -51,7 +75,7 @@ bool PeopleSection::has_unsent() const {
 }
 
 void PeopleSection::refresh() {
-  if (!has_unsent()) {
+  if (!has_unsent() && !work_->runs()) {
     close();
   }
   show_list();
@@ -130,33 +154,52 @@ void PeopleSection::ask_pin(const store::Person& person, PinAct act) {
 }
 
 void PeopleSection::keep_pin(const store::Person& person, PinCard& pin) {
-  if (pin.act() != PinAct::end && !pin.new_pin_agrees()) {
-    return;
+  if (pin.act() == PinAct::end) {
+    end_key(person, pin);
+  } else if (!work_->runs() && pin.new_pin_agrees()) {
+    begin_pin_work(person, pin);
   }
-  if (const auto done = act_on_pin(person, pin); !done) {
+}
+
+void PeopleSection::end_key(const store::Person& person, PinCard& pin) {
+  if (const auto done = store::end_keys(*store_, person.id, pin.day(), by_now(ways_)); !done) {
     pin.tell(done.error());
     return;
   }
-  close(pin.act() == PinAct::end ? tr("The key of %1 is ended.").arg(qt(person.name))
-                                 : tr("Kept: %1 signs with the new PIN from now on.").arg(qt(person.name)));
+  close(tr("The key of %1 is ended.").arg(qt(person.name)));
   show_list();
 }
 
-Result<void> PeopleSection::act_on_pin(const store::Person& person, PinCard& pin) {
-  const store::By by = by_now(ways_);
-  switch (pin.act()) {
-    case PinAct::first:
-      return store::set_pin(*store_, person.id, pin.take_new(), by, ways_.signing);
-    case PinAct::change: {
-      const record::Pin old_pin = pin.take_old();
-      return store::change_pin(*store_, person.id, old_pin, pin.take_new(), by, ways_.signing);
-    }
-    case PinAct::forgotten:
-      return store::forget_pin(*store_, person.id, pin.take_new(), by, ways_.signing);
-    case PinAct::end:
-      break;
+void PeopleSection::begin_pin_work(const store::Person& person, PinCard& pin) {
+  const auto typed = std::make_shared<TypedPinChange>(TypedPinChange{
+      pin.act(), pin.act() == PinAct::change ? std::optional(pin.take_old()) : std::nullopt, pin.take_new()});
+  show_work(pin, true);
+  work_->begin([this, &pin, person, typed, by = by_now(ways_), rules = ways_.signing,
+                path = store_->path()](const store::BackupWatch& /*watch*/) {
+    const auto store = store::Store::open_beside(path);
+    const auto done =
+        store ? changed_pin(**store, person.id, *typed, by, rules) : Result<void>(tl::make_unexpected(store.error()));
+    return [this, &pin, person, done] {
+      show_work(pin, false);
+      if (!done) {
+        pin.tell(done.error());
+        return;
+      }
+      close(tr("Kept: %1 signs with the new PIN from now on.").arg(qt(person.name)));
+      show_list();
+    };
+  });
+}
+
+void PeopleSection::show_work(PinCard& pin, bool runs) {
+  if (runs) {
+    setFocus(Qt::OtherFocusReason);  // an Enter that comes late presses nothing
   }
-  return store::end_keys(*store_, person.id, pin.day(), by);
+  pin.setEnabled(!runs);
+  list_->setEnabled(!runs);
+  add_->setEnabled(!runs);
+  told_->setText(runs ? tr("The PIN is being kept: this takes a moment.") : QString());
+  told_->setVisible(runs);
 }
 
 void PeopleSection::test_feel(const store::Person& person) {

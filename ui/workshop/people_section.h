@@ -9,6 +9,10 @@
 #include "shimwright/store/store.h"
 #include "shimwright/workshop/workshop_ways.h"
 
+namespace shimwright::widgets {
+class BackgroundWork;
+}
+
 namespace shimwright::workshop {
 
 /// The people of the workshop, and the form for one of them.
@@ -32,7 +36,10 @@ class PeopleSection : public QWidget {
   void ask_pin(const store::Person& person, PinAct act);
   void put_up(FormCard& card, const QString& name);
   void keep_pin(const store::Person& person, PinCard& pin);
-  [[nodiscard]] Result<void> act_on_pin(const store::Person& person, PinCard& pin);
+  void end_key(const store::Person& person, PinCard& pin);
+  /// Making and opening a key takes its time: in a thread of its own, with nothing to be pressed meanwhile.
+  void begin_pin_work(const store::Person& person, PinCard& pin);
+  void show_work(PinCard& pin, bool runs);
   void close(const QString& told = {});
   [[nodiscard]] bool put(const store::Person& person, FormCard& form);
 
@@ -44,6 +51,7 @@ class PeopleSection : public QWidget {
   QLabel* told_;
   widgets::Button* add_;
   FormCard* card_ = nullptr;
+  widgets::BackgroundWork* work_;
   std::vector<store::PersonsKey> keys_;
 };
 

@@ -13,8 +13,8 @@ namespace shimwright::workshop {
 using widgets::child_of;
 
 WorkCard::WorkCard(const QString& heading, const QString& name, QWidget* parent)
-    : Box(heading, QString(), "card", parent), name_(name), work_(child_of<BackgroundWork>(this)) {
-  connect(work_, &BackgroundWork::came_to, this, [this](qint64 step, qint64 of_all) {
+    : Box(heading, QString(), "card", parent), name_(name), work_(child_of<widgets::BackgroundWork>(this)) {
+  connect(work_, &widgets::BackgroundWork::came_to, this, [this](qint64 step, qint64 of_all) {
     progress_->setRange(0, static_cast<int>(of_all));
     progress_->setValue(static_cast<int>(step));
   });
@@ -58,7 +58,7 @@ void WorkCard::add_progress() {
   outcome_->hide();
 }
 
-void WorkCard::run(const QString& saying, BackgroundWork::Work work) {
+void WorkCard::run(const QString& saying, widgets::BackgroundWork::Work work) {
   if (work_->runs()) {
     return;
   }

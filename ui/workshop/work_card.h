@@ -2,8 +2,8 @@
 
 #include <vector>
 
+#include "shimwright/widgets/background_work.h"
 #include "shimwright/widgets/parts.h"
-#include "shimwright/workshop/background_work.h"
 
 class QProgressBar;
 
@@ -28,7 +28,7 @@ class WorkCard : public widgets::Box {
   widgets::Text* add_text(const QString& text, const char* part = nullptr);
   /// To be called once all above it is there.
   void add_progress();
-  void run(const QString& saying, BackgroundWork::Work work);
+  void run(const QString& saying, widgets::BackgroundWork::Work work);
   void tell(const QString& text, bool good);
   void tell_refused(const Error& error);
 
@@ -36,7 +36,7 @@ class WorkCard : public widgets::Box {
   void show_run(bool runs);
 
   QString name_;
-  BackgroundWork* work_;
+  widgets::BackgroundWork* work_;
   std::vector<widgets::Button*> buttons_;
   widgets::Button* pressed_ = nullptr;
   QProgressBar* progress_ = nullptr;

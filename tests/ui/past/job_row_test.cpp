@@ -33,6 +33,13 @@ TEST_CASE("a row says all it shows to those who do not see it") {
   }
 }
 
+TEST_CASE("what was taken back in its job is said to be so, before what was found") {
+  const past::JobRow row(parked_job(), past::Finding{store::FoundIn::batch, "B5577", true, "b5577", true});
+  CHECK(row.accessibleName().endsWith("found in: batch, taken back · B5577 · exact"));
+  const past::JobRow counts(parked_job(), past::Finding{store::FoundIn::batch, "B5577", true, "b5577"});
+  CHECK(counts.accessibleName().endsWith("found in: batch, B5577 · exact"));
+}
+
 TEST_CASE("a row is pressed by click, Enter and Space") {
   past::JobRow row(parked_job(), std::nullopt);
   int pressed = 0;

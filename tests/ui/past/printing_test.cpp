@@ -61,3 +61,35 @@ TEST_CASE("a printer that does not take the pages is told") {
   REQUIRE_FALSE(printed);
   CHECK(printed.error().code == "printer_fails");
 }
+
+TEST_CASE("a file is written page by page, and stopped before its end it leaves nothing and an older one as it was") {
+  test::UiBench bench;
+  const auto record = store::record_of(bench.store(), bench.go_to("large-gauge-fit"));
+  REQUIRE(record);
+  const auto fonts = print::load_fonts();
+  REQUIRE(fonts);
+  const std::string path = bench.file("kept.pdf").toStdString();
+  std::atomic<bool> stop = true;
+  const auto stopped = past::write_to_file(*record, path, record::PaperSize::a4, *fonts, {&stop, {}});
+  REQUIRE(stopped);
+  CHECK_FALSE(*stopped);
+  CHECK_FALSE(QFile::exists(bench.file("kept.pdf")));
+  stop = false;
+  std::vector<std::int64_t> pages;
+  const store::BackupWatch watch{&stop, [&](std::int64_t page, std::int64_t /*of_all*/) { pages.push_back(page); }};
+  const auto written = past::write_to_file(*record, path, record::PaperSize::a4, *fonts, watch);
+  REQUIRE(written);
+  CHECK(*written);
+  REQUIRE_FALSE(pages.empty());
+  CHECK(pages.front() == 1);
+  const qint64 size = QFileInfo(bench.file("kept.pdf")).size();
+  const store::BackupWatch stops{&stop, [&](std::int64_t page, std::int64_t of_all) { stop = page == of_all; }};
+  const auto late = past::write_to_file(*record, path, record::PaperSize::letter, *fonts, stops);
+  REQUIRE(late);
+  CHECK_FALSE(*late);
+  CHECK(QFileInfo(bench.file("kept.pdf")).size() == size);
+  const auto nowhere =
+      past::write_to_file(*record, path + "/no/kept.pdf", record::PaperSize::a4, *fonts, store::BackupWatch());
+  REQUIRE_FALSE(nowhere);
+  CHECK(nowhere.error().code == "cannot_write");
+}

@@ -10,6 +10,7 @@
 #include "shimwright/store/job_record.h"
 #include "shimwright/store/seal.h"
 #include "ui_bench.h"
+#include "worked.h"
 
 using namespace shimwright;
 
@@ -39,17 +40,26 @@ struct SealBench {
     auto* button = box.findChild<QPushButton*>(name);
     REQUIRE(button != nullptr);
     QTest::mouseClick(button, Qt::LeftButton);
-    QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+    test::wait_for_work(box);
+  }
+  /// Without waiting for what it begins.
+  void click(const char* name) {
+    auto* button = box.findChild<QPushButton*>(name);
+    REQUIRE(button != nullptr);
+    QTest::mouseClick(button, Qt::LeftButton);
   }
   [[nodiscard]] std::string said() const { return box.findChild<QLabel*>("seal-said")->text().toStdString(); }
   [[nodiscard]] bool sealed() { return store::signed_record_of(bench.store(), job).has_value(); }
-  void seal() {
+  void fill_pins() {
     for (const char* field : {"field-pin-1", "field-pin-1-again"}) {
       fill(field, "2580");
     }
     for (const char* field : {"field-pin-2", "field-pin-2-again"}) {
       fill(field, "081542");
     }
+  }
+  void seal() {
+    fill_pins();
     press("button-seal");
   }
 
@@ -89,7 +99,7 @@ TEST_CASE("a key with an end to come signs with its PIN, and no first PIN is ask
     REQUIRE(store::end_keys(it.bench.store(), each.id, "2099-01-01", by));
   }
   it.box.show_job(it.job);
-  QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+  test::wait_for_work(it.box);
   CHECK_FALSE(it.has("field-pin-1-again"));
   it.fill("field-pin-1", "2580");
   it.fill("field-pin-2", "2580");
@@ -106,7 +116,7 @@ TEST_CASE("where a key has ended the box makes no new one, and says where that i
     REQUIRE(store::end_keys(it.bench.store(), each.id, "2020-01-01", by));
   }
   it.box.show_job(it.job);
-  QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+  test::wait_for_work(it.box);
   CHECK_FALSE(it.has("button-seal"));
   CHECK_FALSE(it.has("field-pin-1"));
   REQUIRE(it.has("seal-key-ended"));
@@ -144,7 +154,7 @@ TEST_CASE("a wrong PIN is told, and the right one seals after") {
     static_cast<void>(store::set_pin(it.bench.store(), each.id, record::Pin::taken_from(typed), by, it.ways().rules));
   }
   it.box.show_job(it.job);
-  QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+  test::wait_for_work(it.box);
   CHECK_FALSE(it.has("field-pin-1-again"));
   it.fill("field-pin-1", "9999");
   it.fill("field-pin-2", "2580");
@@ -177,4 +187,89 @@ TEST_CASE("a sealed job is added to, signed by who is at the bench, and its file
   REQUIRE(record);
   CHECK(record->addenda.size() == 1);
   CHECK(QDir(it.bench.file("backups")).entryList(QDir::Files).size() == 1);
+}
+
+TEST_CASE("the window goes on while it is signed and while the seal is looked at, and both are said") {
+  SealBench it;
+  it.fill_pins();
+  it.click("button-seal");
+  CHECK(it.said().find("Signing") == 0);
+  CHECK_FALSE(test::at_rest(it.box));
+  CHECK_FALSE(it.box.findChild<QPushButton*>("button-seal")->isEnabled());
+  bool looked_at = false;
+  QObject::connect(&it.box, &past::SealBox::just_sealed,
+                   [&] { looked_at = it.box.findChild<QLabel*>("seal-state")->text().contains("is being looked at"); });
+  test::wait_for_work(it.box);
+  CHECK(looked_at);
+  CHECK(it.said().find("Signed and sealed.") == 0);
+  CHECK(it.sealed());
+  CHECK(it.box.findChild<QLabel*>("seal-state")->text().startsWith("Sealed. Whole"));
+  CHECK(it.box.findChild<QPushButton*>("button-addendum")->isEnabled());
+}
+
+TEST_CASE("what comes after another job is shown says nothing there, and is found when the first is shown again") {
+  SealBench it;
+  const std::string other = it.bench.go_to("odometer");
+  QSignalSpy sealed(&it.box, &past::SealBox::just_sealed);
+  it.fill_pins();
+  it.click("button-seal");
+  it.box.show_job(other);
+  CHECK(it.box.isHidden());
+  test::wait_for_work(it.box);
+  CHECK(sealed.isEmpty());
+  CHECK(it.box.isHidden());
+  CHECK(it.box.findChild<QLabel*>("seal-said")->isHidden());
+  it.box.show_job(it.job);
+  test::wait_for_work(it.box);
+  CHECK(it.box.findChild<QLabel*>("seal-state")->text().startsWith("Sealed. Whole"));
+}
+
+TEST_CASE("shown again while it is signed, the form waits as it did, and says so") {
+  SealBench it;
+  it.fill_pins();
+  it.click("button-seal");
+  it.box.show_job(it.bench.go_to("odometer"));
+  it.box.show_job(it.job);
+  QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+  CHECK_FALSE(it.box.isHidden());
+  CHECK(it.said().find("Signing") == 0);
+  for (const auto* each : it.box.findChildren<QPushButton*>()) {
+    CHECK_FALSE(each->isEnabled());
+  }
+  test::wait_for_work(it.box);
+  CHECK(it.said().find("Signed and sealed.") == 0);
+  CHECK(it.box.findChild<QLabel*>("seal-state")->text().startsWith("Sealed. Whole"));
+}
+
+TEST_CASE("an addition that is refused keeps what was typed but the PIN") {
+  SealBench it;
+  it.seal();
+  it.press("button-addendum");
+  it.fill("field-addendum-reason", "found later");
+  it.fill("field-addendum-text", "0.1 l of oil topped up");
+  it.fill("field-pin-1", "0000");
+  it.press("button-sign-addendum");
+  CHECK_FALSE(it.said().empty());
+  CHECK(it.box.findChild<QLineEdit*>("field-addendum-reason")->text() == "found later");
+  CHECK(it.box.findChild<QLineEdit*>("field-addendum-text")->text() == "0.1 l of oil topped up");
+  CHECK(it.box.findChild<QLineEdit*>("field-pin-1")->text().isEmpty());
+  CHECK(it.box.findChild<QPushButton*>("button-sign-addendum")->isEnabled());
+}
+
+TEST_CASE("thrown away while it signs, the box waits, and what was signed stands in the store") {
+  test::UiBench bench("01-smooth-day");
+  const std::string job = bench.go_to("");
+  past::SealWays ways;
+  ways.by = [&bench] { return store::By{bench.workbench().person().id, bench.workbench().now()}; };
+  ways.rules.cost = {1, 8192};
+  {
+    past::SealBox box(bench.store(), ways);
+    box.show_job(job);
+    for (const char* field : {"field-pin-1", "field-pin-1-again", "field-pin-2", "field-pin-2-again"}) {
+      QTest::keyClicks(box.findChild<QLineEdit*>(field), "2580");
+    }
+    box.findChild<QPushButton*>("button-seal")->click();
+  }
+  QCoreApplication::processEvents();
+  CHECK(store::verify_job(bench.store(), job));
 }

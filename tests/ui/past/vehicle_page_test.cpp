@@ -13,6 +13,7 @@
 #include "life_row.h"
 #include "ui_bench.h"
 #include "vehicle_parts.h"
+#include "worked.h"
 
 using namespace shimwright;
 
@@ -36,6 +37,7 @@ struct VehicleBench {
     page.show_vehicle(vehicle);
     page.show();
     REQUIRE(QTest::qWaitForWindowActive(&page));
+    test::wait_for_work(page);
     QCoreApplication::processEvents();
   }
   [[nodiscard]] QList<past::LifeRow*> rows() const {
@@ -185,6 +187,7 @@ TEST_CASE("a vehicle without jobs is shown as such, and nothing can be compared"
   test::UiBench bench("01-smooth-day");
   past::VehiclePage page(bench.store(), {[](const QString&) { return QString(); }});
   page.show_vehicle("TESTVN117TB118822");
+  test::wait_for_work(page);
   CHECK_FALSE(page.findChild<QAbstractButton*>("button-compare")->isEnabled());
   CHECK(page.findChildren<past::LifeRow*>().isEmpty());
 }
@@ -198,6 +201,7 @@ TEST_CASE("the wear of a pack that was fitted here and found again is told in pl
   page.show_vehicle("TESTVN009TA030417");
   page.show();
   REQUIRE(QTest::qWaitForWindowActive(&page));
+  test::wait_for_work(page);
   QStringList said;
   for (const auto* each : page.findChildren<QLabel*>()) {
     said << each->text();
@@ -253,8 +257,58 @@ TEST_CASE("older jobs than are shown are said to be there") {
   bench.go_to("engine-held");
   past::VehiclePage page(bench.store(), {[](const QString&) { return QString(); }, 1});
   page.show_vehicle("TESTVN006MA021188");
+  test::wait_for_work(page);
   CHECK(page.findChildren<past::LifeRow*>().size() == 1);
   const auto* older = page.findChild<QLabel*>("vehicle-older");
   CHECK_FALSE(older->isHidden());
   CHECK(older->text().contains("not shown here: 1."));
+}
+
+TEST_CASE(
+    "while a vehicle's jobs are read that is said, nothing of the one before stands there, and only the last counts") {
+  VehicleBench it;
+  const auto* reading = it.page.findChild<QLabel*>("vehicle-reading");
+  CHECK_FALSE(reading->isVisible());
+  it.page.show_vehicle("TESTVN117TB118822");
+  CHECK(reading->isVisible());
+  CHECK(it.page.findChild<QLabel*>("vehicle-title")->text() == "TESTVN117TB118822");
+  CHECK(it.rows().isEmpty());
+  CHECK_FALSE(it.button("button-compare")->isEnabled());
+  CHECK_FALSE(it.texts().contains("No pack was measured"));
+  it.page.show_vehicle(it.vehicle);
+  CHECK_FALSE(test::at_rest(it.page));
+  test::wait_for_work(it.page);
+  QCoreApplication::processEvents();
+  CHECK_FALSE(reading->isVisible());
+  CHECK(it.rows().size() == 2);
+  CHECK(it.button("button-compare")->isEnabled());
+  it.page.refresh();
+  CHECK(reading->isVisible());
+  CHECK(it.rows().size() == 2);
+  CHECK_FALSE(it.rows().front()->isEnabled());
+  test::wait_for_work(it.page);
+  QCoreApplication::processEvents();
+  CHECK(it.rows().front()->isEnabled());
+}
+
+TEST_CASE("thrown away while it reads, the page waits for it and nothing comes afterwards") {
+  test::UiBench bench("01-smooth-day");
+  bench.go_to("engine-held");
+  {
+    past::VehiclePage page(bench.store(), {[](const QString&) { return QString(); }});
+    page.show_vehicle("TESTVN006MA021188");
+    CHECK_FALSE(test::at_rest(page));
+  }
+  QCoreApplication::processEvents();
+}
+
+TEST_CASE("a store that is gone is said in the place of the vehicle's jobs") {
+  VehicleBench it;
+  REQUIRE(QFile::rename(QString::fromStdString(it.bench.store().path()), it.bench.file("elsewhere")));
+  it.page.show_vehicle(it.vehicle);
+  test::wait_for_work(it.page);
+  CHECK(it.page.findChild<QLabel*>("vehicle-refused")->isVisible());
+  CHECK(it.page.findChild<QLabel*>("vehicle-refused")->text().contains("no store"));
+  CHECK(it.rows().isEmpty());
+  REQUIRE(QFile::rename(it.bench.file("elsewhere"), QString::fromStdString(it.bench.store().path())));
 }

@@ -11,6 +11,7 @@
 #include "earlier_job.h"
 #include "shimwright/shell/stores.h"
 #include "shimwright/store/backup.h"
+#include "worked.h"
 
 using namespace shimwright;
 
@@ -147,6 +148,7 @@ TEST_CASE("vehicle vehicle-below vehicle-compared past-jobs-forgiven figures fig
   studio.type("field-search", "TA030471");
   studio.shoot("past-jobs-forgiven");
   studio.press("button-vehicle-2041");
+  test::wait_for_work(studio.window());
   studio.shoot("vehicle");
   studio.key(Qt::Key_End);
   studio.shoot("vehicle-below");

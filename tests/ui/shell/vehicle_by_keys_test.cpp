@@ -7,6 +7,7 @@
 #include "earlier_job.h"
 #include "shimwright/shell/languages.h"
 #include "window_bench.h"
+#include "worked.h"
 
 using namespace shimwright;
 
@@ -14,6 +15,7 @@ namespace {
 
 void press_key(const test::WindowBench& it, Qt::Key key) {
   QTest::keyClick(it.window->focusWidget(), key);
+  test::wait_for_work(*it.window);
   test::settle();
 }
 

@@ -19,8 +19,8 @@
 #include "shimwright/widgets/keypad.h"
 #include "shimwright/widgets/shim_rows.h"
 #include "shimwright/widgets/strip.h"
-#include "shimwright/workshop/background_work.h"
 #include "window_bench.h"
+#include "worked.h"
 
 using namespace shimwright;
 
@@ -87,14 +87,8 @@ std::set<const QWidget*> walk_by_tab(QWidget& window) {
   return seen;
 }
 
-/// What is read beside the window is not to arrive in the middle of a look.
-bool reads_nothing(const QWidget& window) {
-  const auto works = window.findChildren<workshop::BackgroundWork*>();
-  return std::none_of(works.begin(), works.end(), [](const auto* work) { return work->runs(); });
-}
-
 void look_over(QWidget& window, const std::string& screen) {
-  REQUIRE(QTest::qWaitFor([&] { return reads_nothing(window); }, 60000));
+  test::wait_for_work(window);  // what is read beside it is not to arrive in the middle of a look
   test::settle();
   INFO("screen: " << screen);
   CHECK(window.size() == test::smallest_screen);

@@ -4,6 +4,7 @@
 #include "shimwright/store/registers.h"
 #include "shimwright/store/signing.h"
 #include "shimwright/widgets/child.h"
+#include "worked.h"
 
 using namespace shimwright;
 
@@ -21,6 +22,12 @@ store::Person person_with(People& bench, const std::string& initials) {
   }
   FAIL("nobody has these initials");
   return {};
+}
+
+/// A PIN is kept in a thread of its own.
+void keep_pin(People& bench) {
+  bench.press("button-keep");
+  test::wait_for_work(bench.window);
 }
 
 }  // namespace
@@ -144,12 +151,12 @@ TEST_CASE("a person is given a PIN, changes it, forgets it, and ends the key") {
   bench.all_fit_gloves();
   bench.type("field-new-pin", "2580");
   bench.type("field-new-pin-again", "2581");
-  bench.press("button-keep");
+  keep_pin(bench);
   CHECK(bench.said("form-told").contains("differ"));
   CHECK(bench.there<QLineEdit>("field-new-pin")->text().isEmpty());
   bench.type("field-new-pin", "2580");
   bench.type("field-new-pin-again", "2580");
-  bench.press("button-keep");
+  keep_pin(bench);
   CHECK(bench.row("MK").contains("signs with a PIN"));
 
   bench.press("row-MK");
@@ -157,12 +164,12 @@ TEST_CASE("a person is given a PIN, changes it, forgets it, and ends the key") {
   bench.type("field-old-pin", "1111");
   bench.type("field-new-pin", "4711");
   bench.type("field-new-pin-again", "4711");
-  bench.press("button-keep");
+  keep_pin(bench);
   CHECK(bench.said("form-told").contains("not the PIN"));
   bench.type("field-old-pin", "2580");
   bench.type("field-new-pin", "4711");
   bench.type("field-new-pin-again", "4711");
-  bench.press("button-keep");
+  keep_pin(bench);
   CHECK(bench.said("people-told").startsWith("Kept"));
 
   bench.press("row-MK");
@@ -178,7 +185,7 @@ TEST_CASE("a person is given a PIN, changes it, forgets it, and ends the key") {
   bench.press("button-forgotten-pin");
   bench.type("field-new-pin", "0815");
   bench.type("field-new-pin-again", "0815");
-  bench.press("button-keep");
+  keep_pin(bench);
   CHECK(bench.row("MK").contains("signs with a PIN"));
   const auto keys = store::signing_keys(bench.bench.store());
   REQUIRE(keys);
@@ -193,7 +200,7 @@ TEST_CASE("a key with an end to come is ended sooner, and where nothing is ended
   bench.press("button-first-pin");
   bench.type("field-new-pin", "2580");
   bench.type("field-new-pin-again", "2580");
-  bench.press("button-keep");
+  keep_pin(bench);
   bench.press("row-MK");
   bench.press("button-end-key");
   bench.type("field-from", "2099-01-01");
@@ -211,4 +218,49 @@ TEST_CASE("a key with an end to come is ended sooner, and where nothing is ended
   bench.type("field-from", "2020-01-01");
   bench.press("button-keep");
   CHECK(bench.row("MK").contains("key ended"));
+}
+
+TEST_CASE("the window goes on while a PIN is kept, nothing else is pressed meanwhile, and that it works is said") {
+  People bench;
+  bench.press("row-MK");
+  bench.press("button-first-pin");
+  bench.type("field-new-pin", "2580");
+  bench.type("field-new-pin-again", "2580");
+  bench.there<QAbstractButton>("button-keep")->click();
+  CHECK_FALSE(test::at_rest(bench.window));
+  CHECK(bench.said("people-told").contains("being kept"));
+  CHECK(bench.there<QLabel>("people-told")->isVisible());
+  CHECK_FALSE(bench.there<QWidget>("form-pin")->isEnabled());
+  CHECK_FALSE(bench.there<QAbstractButton>("button-add-person")->isEnabled());
+  CHECK_FALSE(bench.there<QAbstractButton>("row-MK")->isEnabled());
+  bench.section->refresh();
+  CHECK(bench.is_there("form-pin"));
+  test::wait_for_work(bench.window);
+  CHECK_FALSE(bench.is_there("form-pin"));
+  CHECK(bench.said("people-told").startsWith("Kept"));
+  CHECK(bench.row("MK").contains("signs with a PIN"));
+  CHECK(bench.there<QAbstractButton>("button-add-person")->isEnabled());
+}
+
+TEST_CASE("thrown away while a PIN is kept, the page waits, and the PIN is in the store") {
+  test::UiBench kept("02-bearing-not-home");
+  {
+    workshop::WorkshopWays ways;
+    ways.clock = [&kept] { return kept.workbench().now(); };
+    ways.by = [&kept] { return store::By{"", kept.workbench().now()}; };
+    ways.signing.cost = {1, 8192};
+    workshop::PeopleSection section(kept.store(), ways);
+    section.refresh();
+    section.findChild<QAbstractButton*>("row-MK")->click();
+    section.findChild<QAbstractButton*>("button-first-pin")->click();
+    for (const char* field : {"field-new-pin", "field-new-pin-again"}) {
+      QTest::keyClicks(section.findChild<QLineEdit*>(field), "2580");
+    }
+    section.findChild<QWidget*>("form-pin")->findChild<QAbstractButton*>("button-keep")->click();
+    CHECK_FALSE(test::at_rest(section));
+  }
+  QCoreApplication::processEvents();
+  const auto keys = store::signing_keys(kept.store());
+  REQUIRE(keys);
+  CHECK(keys->size() == 1);
 }

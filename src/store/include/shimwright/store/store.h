@@ -52,6 +52,9 @@ class Store {
   /// `not_a_store` (not a database, or another program's), `store_damaged`, `locked` (someone writes; the sentence says
   /// who), `sqlite_differs` (two versions of SQLite in one program), `cannot_open`.
   [[nodiscard]] static Result<std::unique_ptr<Store>> open(const std::string& path, const Opening& opening);
+  /// Once more what this program has open for writing, for another of its threads; the lock stays with the first, which
+  /// must be open as long as this is. Codes: as open(), and `look_only` (it is not written here).
+  [[nodiscard]] static Result<std::unique_ptr<Store>> open_beside(const std::string& path);
   ~Store();
   Store(const Store&) = delete;
   Store& operator=(const Store&) = delete;

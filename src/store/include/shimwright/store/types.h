@@ -60,8 +60,9 @@ enum class FoundIn { vehicle, plate, number, customer_reference, gearbox_serial,
 struct Found {
   JobSummary job;
   FoundIn place = FoundIn::vehicle;
-  std::string term;    ///< what was found there, as it is compared: capitals and digits only
-  bool exact = false;  ///< false: one character differs or two are swapped
+  std::string term;         ///< what was found there, as it is compared: capitals and digits only
+  bool exact = false;       ///< false: one character differs or two are swapped
+  bool taken_back = false;  ///< all entries that held it were taken back, as when a wrong box was scanned
 };
 
 struct FoundJobs {

@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "shimwright/record/vehicle_life.h"
+#include "shimwright/store/backup.h"
 #include "shimwright/store/store.h"
 
 namespace shimwright::store {
@@ -23,9 +24,12 @@ struct VehicleHistory {
 };
 
 /// Its latest jobs, each folded from its entries on its own sheets; at most so many. A vehicle without jobs gives none.
-/// Codes: as Store::load().
+/// Codes: as Store::load(), and `stopped`.
 [[nodiscard]] Result<VehicleHistory> vehicle_history(Store& store, const std::string& vehicle_key,
-                                                     std::size_t most = 50);
+                                                     std::size_t most = 50, const BackupWatch& watch = {});
+/// The same over a store opened for it, so it may run in any thread. Codes: those of Store::open() as well.
+[[nodiscard]] Result<VehicleHistory> vehicle_history(const std::string& store_path, const std::string& vehicle_key,
+                                                     std::size_t most, const BackupWatch& watch);
 
 /// How each pack wore, the earliest first, as far as the jobs that were read tell it.
 [[nodiscard]] std::vector<record::Wear> wear_of(const VehicleHistory& history);

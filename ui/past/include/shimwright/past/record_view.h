@@ -1,5 +1,6 @@
 #pragma once
 
+#include <map>
 #include <optional>
 #include <string>
 
@@ -15,8 +16,9 @@ class QLabel;
 class QScrollArea;
 
 namespace shimwright::widgets {
+class BackgroundWork;
 class Button;
-}
+}  // namespace shimwright::widgets
 
 namespace shimwright::past {
 
@@ -25,8 +27,8 @@ class SealBox;
 class PageRun;
 struct PageSteps;
 
-/// The record of a job as it will be printed, to read through, to save as PDF and to print. Saving and printing go page
-/// by page while the window stays usable.
+/// The record of a job as it will be printed, to read through, to save as PDF and to print. A file is written, and
+/// photos are read, in threads of their own; printing goes page by page between the events of the window.
 class RecordView : public QWidget {
   Q_OBJECT
 
@@ -63,7 +65,12 @@ class RecordView : public QWidget {
   void print();
   void print_slip();
   void show_photos(bool shown);
-  void put_pictures(record::Record& record, bool shown) const;
+  void read_pictures();
+  void put_pictures(bool shown, std::map<std::string, std::string> pictures);
+  void save_to(const QString& path);
+  void stop();
+  void say_end(bool finished);
+  void allow(bool printing);
   void show_record(record::Record record);
   /// Whatever is printed from now on is printed again.
   void first_print_is_made();
@@ -84,6 +91,8 @@ class RecordView : public QWidget {
   SealBox* seal_ = nullptr;
   bool just_sealed_ = false;  ///< what is printed now is no reprint
   PageRun* run_;
+  widgets::BackgroundWork* writing_;
+  widgets::BackgroundWork* reading_;
   PageColumn* pages_;
   QScrollArea* area_;
   QLabel* title_;

@@ -15,6 +15,7 @@ class QLabel;
 class QVBoxLayout;
 
 namespace shimwright::widgets {
+class BackgroundWork;
 class Button;
 class Scroll;
 }  // namespace shimwright::widgets
@@ -37,7 +38,7 @@ struct VehicleWays {
 [[nodiscard]] VehicleWays usual_vehicle_ways();
 
 /// One vehicle: its jobs, its floats over its life against the limits of each time, the wear of its packs, two of its
-/// jobs compared, and its measurements as a file.
+/// jobs compared, and its measurements as a file. Its jobs are read in a thread of their own.
 class VehiclePage : public QWidget {
   Q_OBJECT
 
@@ -47,7 +48,7 @@ class VehiclePage : public QWidget {
   ~VehiclePage() override;
 
   void show_vehicle(const std::string& vehicle_key);
-  /// Reads what is shown anew.
+  /// Reads what is shown anew; until that is done nothing of it can be pressed.
   void refresh();
 
  signals:
@@ -63,6 +64,7 @@ class VehiclePage : public QWidget {
   [[nodiscard]] QWidget* bar();
   void build_life(QVBoxLayout* column);
   void build_export(QVBoxLayout* column);
+  void take(const Result<store::VehicleHistory>& read);
   void fill();
   void fill_rows();
   void fill_wear();
@@ -78,6 +80,7 @@ class VehiclePage : public QWidget {
   QLabel* title_ = nullptr;
   QLabel* under_title_ = nullptr;
   QLabel* refused_ = nullptr;
+  QLabel* reading_ = nullptr;
   QWidget* life_ = nullptr;
   QVBoxLayout* rows_ = nullptr;
   QLabel* older_ = nullptr;
@@ -95,6 +98,7 @@ class VehiclePage : public QWidget {
   widgets::Button* stop_ = nullptr;
   QLabel* told_ = nullptr;
   PageRun* run_;
+  widgets::BackgroundWork* work_;
 };
 
 }  // namespace shimwright::past

@@ -12,7 +12,7 @@
 #include "shimwright/shell/settings.h"
 #include "shimwright/shell/start_window.h"
 #include "shimwright/shell/start_words.h"
-#include "shimwright/workshop/background_work.h"
+#include "shimwright/widgets/background_work.h"
 
 namespace shimwright::shell {
 
@@ -49,7 +49,7 @@ class Program : public QObject {
   void take_choice(const QString& name);
   void show_choices();
   void break_lock(const store::LockHolder& shown);
-  void begin_work(workshop::BackgroundWork::Work work);
+  void begin_work(widgets::BackgroundWork::Work work);
   void look_for_backup();
   void put_back(const std::string& backup);
   void restore_from(const std::string& backup);
@@ -68,7 +68,7 @@ class Program : public QObject {
   std::unique_ptr<MainWindow> main_;
   std::unique_ptr<StartWindow> start_;
   // Last: it ends before what its outcome speaks of.
-  std::unique_ptr<workshop::BackgroundWork> work_;
+  std::unique_ptr<widgets::BackgroundWork> work_;
 };
 
 }  // namespace shimwright::shell

@@ -8,7 +8,7 @@
 
 #include "shimwright/store/backup.h"
 
-namespace shimwright::workshop {
+namespace shimwright::widgets {
 
 /// Work in a thread of its own, one at a time. What it says arrives in the window's thread.
 class BackgroundWork : public QObject {
@@ -27,8 +27,14 @@ class BackgroundWork : public QObject {
   [[nodiscard]] bool runs() const { return thread_.joinable(); }
   /// There must be none under way.
   void begin(Work work);
+  /// Begins it as soon as what is under way has ended, whose outcome is dropped.
+  void begin_instead(Work work);
   /// It ends at the next step; its outcome says whether it was stopped.
   void stop() { stop_ = true; }
+  /// Nobody waits for it any more: it is stopped, and its outcome dropped.
+  void drop();
+  /// The same, and waits for its thread. Nothing can be begun afterwards: for whoever has what the work looks at.
+  void end_now();
 
  signals:
   void came_to(qint64 step, qint64 of_all);
@@ -37,7 +43,9 @@ class BackgroundWork : public QObject {
   void end(const Outcome& outcome);
 
   std::atomic<bool> stop_ = false;
+  bool dropped_ = false;
+  Work next_;
   std::thread thread_;
 };
 
-}  // namespace shimwright::workshop
+}  // namespace shimwright::widgets
