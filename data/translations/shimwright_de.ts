@@ -827,7 +827,7 @@
     </message>
     <message>
         <source>%1 or %2</source>
-        <translation type="unfinished">%1 oder %2</translation>
+        <translation>%1 oder %2</translation>
     </message>
     <message>
         <source>Mixed: %1 to %2</source>
@@ -5388,14 +5388,6 @@
 <context>
     <name>shimwright::past::FloatChart</name>
     <message>
-        <source>job %1, %2: as found %3, limits %4 to %5, %6</source>
-        <translation>Auftrag %1, %2: wie vorgefunden %3, Grenzen %4 bis %5, %6</translation>
-    </message>
-    <message>
-        <source>job %1, %2: final %3, limits %4 to %5, %6</source>
-        <translation>Auftrag %1, %2: am Ende %3, Grenzen %4 bis %5, %6</translation>
-    </message>
-    <message>
         <source>as found</source>
         <translation>wie vorgefunden</translation>
     </message>
@@ -5406,6 +5398,14 @@
     <message>
         <source>No float was judged yet.</source>
         <translation>Noch kein Lüftspiel wurde bewertet.</translation>
+    </message>
+    <message>
+        <source>so far</source>
+        <translation>bisher</translation>
+    </message>
+    <message>
+        <source>job %1, %2: %3 %4, limits %5 to %6, %7</source>
+        <translation>Auftrag %1, %2: %3 %4, Grenzen %5 bis %6, %7</translation>
     </message>
 </context>
 <context>
@@ -5520,6 +5520,10 @@
     <message>
         <source>taken back</source>
         <translation>zurückgenommen</translation>
+    </message>
+    <message>
+        <source>two characters swapped</source>
+        <translation>zwei Zeichen vertauscht</translation>
     </message>
 </context>
 <context>
@@ -5660,6 +5664,10 @@
         <source>signed with a key not known here</source>
         <translation>mit einem hier unbekannten Schlüssel unterschrieben</translation>
     </message>
+    <message>
+        <source>so far</source>
+        <translation>bisher</translation>
+    </message>
 </context>
 <context>
     <name>shimwright::past::PageColumn</name>
@@ -5749,6 +5757,10 @@
     <message>
         <source>Show more</source>
         <translation>Mehr zeigen</translation>
+    </message>
+    <message>
+        <source>No job has exactly this. Jobs that come close: %1</source>
+        <translation>Kein Auftrag hat genau das. Aufträge, die nahekommen: %1</translation>
     </message>
 </context>
 <context>

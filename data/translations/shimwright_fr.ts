@@ -827,7 +827,7 @@
     </message>
     <message>
         <source>%1 or %2</source>
-        <translation type="unfinished">%1 ou %2</translation>
+        <translation>%1 ou %2</translation>
     </message>
     <message>
         <source>Mixed: %1 to %2</source>
@@ -847,7 +847,7 @@
     </message>
     <message>
         <source>; the float is largest at %1° clockwise from spot 1, tilt %2 mm.</source>
-        <translation> ; le jeu est le plus grand à %1° dans le sens horaire depuis le point 1, inclinaison %2 mm.</translation>
+        <translation>&#xa0;; le jeu est le plus grand à %1° dans le sens horaire depuis le point 1, inclinaison %2 mm.</translation>
     </message>
     <message>
         <source> That no shim of the tray fits: %1 in 100.</source>
@@ -5388,14 +5388,6 @@
 <context>
     <name>shimwright::past::FloatChart</name>
     <message>
-        <source>job %1, %2: as found %3, limits %4 to %5, %6</source>
-        <translation>intervention %1, %2 : à l’arrivée %3, limites %4 à %5, %6</translation>
-    </message>
-    <message>
-        <source>job %1, %2: final %3, limits %4 to %5, %6</source>
-        <translation>intervention %1, %2 : à la fin %3, limites %4 à %5, %6</translation>
-    </message>
-    <message>
         <source>as found</source>
         <translation>à l’arrivée</translation>
     </message>
@@ -5406,6 +5398,14 @@
     <message>
         <source>No float was judged yet.</source>
         <translation>Aucun jeu n’a encore été jugé.</translation>
+    </message>
+    <message>
+        <source>so far</source>
+        <translation>jusqu’ici</translation>
+    </message>
+    <message>
+        <source>job %1, %2: %3 %4, limits %5 to %6, %7</source>
+        <translation>travail %1, %2 : %3 %4, limites %5 à %6, %7</translation>
     </message>
 </context>
 <context>
@@ -5520,6 +5520,10 @@
     <message>
         <source>taken back</source>
         <translation>retiré</translation>
+    </message>
+    <message>
+        <source>two characters swapped</source>
+        <translation>deux caractères intervertis</translation>
     </message>
 </context>
 <context>
@@ -5660,6 +5664,10 @@
         <source>signed with a key not known here</source>
         <translation>signé avec une clé inconnue ici</translation>
     </message>
+    <message>
+        <source>so far</source>
+        <translation>jusqu’ici</translation>
+    </message>
 </context>
 <context>
     <name>shimwright::past::PageColumn</name>
@@ -5749,6 +5757,10 @@
     <message>
         <source>Show more</source>
         <translation>En montrer plus</translation>
+    </message>
+    <message>
+        <source>No job has exactly this. Jobs that come close: %1</source>
+        <translation>Aucun travail n’a exactement cela. Travaux qui s’en approchent : %1</translation>
     </message>
 </context>
 <context>

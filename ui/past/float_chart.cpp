@@ -17,6 +17,7 @@ constexpr double right_room = 16;
 constexpr double top_room = 62;
 constexpr double bottom_room = 34;
 constexpr double radius = 6;
+constexpr double verdict_side = 14;
 
 QFont chart_font(const QFont& base, int pixels, bool strong) {
   QFont font = base;
@@ -106,10 +107,33 @@ void paint_joins(QPainter& painter, const std::vector<ChartPoint>& points, const
   }
 }
 
-void paint_mark_of(QPainter& painter, const QPointF& at, bool as_found, const widgets::Colours& colours) {
-  painter.setPen(QPen(colours.blue, as_found ? 2.6 : 1));
-  painter.setBrush(as_found ? colours.card : colours.blue);
+enum class PointKind { final_float, as_found, so_far };
+
+PointKind kind_of(const ChartPoint& point) {
+  return point.as_found ? PointKind::as_found : point.so_far ? PointKind::so_far : PointKind::final_float;
+}
+
+QString kind_word(PointKind kind) {
+  switch (kind) {
+    case PointKind::final_float:
+      return FloatChart::tr("final");
+    case PointKind::as_found:
+      return FloatChart::tr("as found");
+    case PointKind::so_far:
+      return FloatChart::tr("so far");
+  }
+  return {};
+}
+
+void paint_mark_of(QPainter& painter, const QPointF& at, PointKind kind, const widgets::Colours& colours) {
+  const bool whole = kind == PointKind::final_float;
+  painter.setPen(QPen(colours.blue, whole ? 1 : 2.6));
+  painter.setBrush(whole ? colours.blue : colours.card);
   painter.drawEllipse(at, radius, radius);
+  if (kind == PointKind::so_far) {
+    painter.setBrush(colours.blue);
+    painter.drawEllipse(at, 1, 1);
+  }
 }
 
 void paint_points(QPainter& painter, const std::vector<ChartPoint>& points, const ChartScale& scale,
@@ -124,7 +148,11 @@ void paint_points(QPainter& painter, const std::vector<ChartPoint>& points, cons
       painter.drawLine(QPointF(at.x() - 4, top), QPointF(at.x() + 4, top));
       painter.drawLine(QPointF(at.x() - 4, bottom), QPointF(at.x() + 4, bottom));
     }
-    paint_mark_of(painter, at, each.as_found, colours);
+    paint_mark_of(painter, at, kind_of(each), colours);
+    if (each.mark != widgets::Mark::none && each.mark != widgets::Mark::within) {
+      widgets::paint_mark(painter, QRectF(at.x() + radius + 4, at.y() - verdict_side / 2, verdict_side, verdict_side),
+                          each.mark, colours);
+    }
   }
 }
 
@@ -155,10 +183,9 @@ void FloatChart::set_points(std::vector<ChartPoint> points) {
   points_ = std::move(points);
   QStringList said;
   for (const ChartPoint& each : points_) {
-    const QString what = each.as_found ? tr("job %1, %2: as found %3, limits %4 to %5, %6")
-                                       : tr("job %1, %2: final %3, limits %4 to %5, %6");
-    said << what.arg(each.job, each.x_text, widgets::length_shown(each.mm, 2), widgets::length_shown(each.least_mm, 2),
-                     widgets::length_shown(each.most_mm, 2), each.verdict);
+    said << tr("job %1, %2: %3 %4, limits %5 to %6, %7")
+                .arg(each.job, each.x_text, kind_word(kind_of(each)), widgets::length_shown(each.mm, 2),
+                     widgets::length_shown(each.least_mm, 2), widgets::length_shown(each.most_mm, 2), each.verdict);
   }
   setAccessibleDescription(said.join(QStringLiteral("; ")));
   update();
@@ -182,10 +209,14 @@ void FloatChart::paintEvent(QPaintEvent* /*event*/) {
   painter.drawText(QRectF(8, 2, width() - 16, 26), Qt::AlignLeft | Qt::AlignVCenter, title_);
   painter.setFont(chart_font(font(), 15, false));
   double left = 14;
-  for (const bool as_found : {false, true}) {
-    paint_mark_of(painter, {left, 43}, as_found, colours);
+  const bool goes_on = std::any_of(points_.begin(), points_.end(), [](const ChartPoint& each) { return each.so_far; });
+  for (const PointKind kind : {PointKind::final_float, PointKind::as_found, PointKind::so_far}) {
+    if (kind == PointKind::so_far && !goes_on) {
+      continue;
+    }
+    paint_mark_of(painter, {left, 43}, kind, colours);
     painter.setPen(colours.soft);
-    const QString word = as_found ? tr("as found") : tr("final");
+    const QString word = kind_word(kind);
     painter.drawText(QPointF(left + 12, 48), word);
     left += 12 + painter.fontMetrics().horizontalAdvance(word) + 26;
   }

@@ -7,6 +7,8 @@
 #include <QString>
 #include <QWidget>
 
+#include "shimwright/widgets/marks.h"
+
 namespace shimwright::past {
 
 /// The float of one disc as one job judged it.
@@ -15,15 +17,18 @@ struct ChartPoint {
   QString x_text;  ///< `88150 km`
   QString job;     ///< number
   bool as_found = false;
+  bool so_far = false;  ///< of a job that goes on
   double mm = 0;
   std::optional<double> u_mm;  ///< half width at 95 %
   double least_mm = 0;         ///< limits of the job's own spec sheet
   double most_mm = 0;
-  QString verdict;  ///< in words
-  QString pack;     ///< serial of the pack it was measured on; blank: not known
+  QString verdict;                           ///< in words
+  widgets::Mark mark = widgets::Mark::none;  ///< drawn beside what is not within
+  QString pack;                              ///< serial of the pack it was measured on; blank: not known
 };
 
-/// The float of one disc over the life of a vehicle. A final float is a disc, one as found a ring; those of one pack
+/// The float of one disc over the life of a vehicle. A final float is a disc, one as found a ring, one of a job that
+/// goes on a ring with a dot; those of one pack
 /// are joined. Behind them lie the limits of each time as a band.
 class FloatChart : public QWidget {
   Q_OBJECT

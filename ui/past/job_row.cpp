@@ -48,12 +48,12 @@ QFont row_font(const QFont& base, int pixels, bool strong) {
 }
 
 void paint_lines(QPainter& painter, const QRect& box, const QString& upper, const QString& lower,
-                 const widgets::Colours& colours) {
+                 const widgets::Colours& colours, Qt::TextElideMode elide) {
   const QFont base = painter.font();
   painter.setFont(row_font(base, widgets::pixels::base, true));
   painter.setPen(colours.text);
   painter.drawText(QRect(box.left(), box.top(), box.width(), 28), Qt::AlignLeft | Qt::AlignVCenter,
-                   painter.fontMetrics().elidedText(upper, Qt::ElideRight, box.width()));
+                   painter.fontMetrics().elidedText(upper, elide, box.width()));
   painter.setFont(row_font(base, 15, false));
   painter.setPen(colours.soft);
   painter.drawText(QRect(box.left(), box.top() + 28, box.width(), 24), Qt::AlignLeft | Qt::AlignVCenter,
@@ -82,7 +82,7 @@ widgets::Mark standing_mark(store::JobStanding standing) {
     case store::JobStanding::open:
       return widgets::Mark::in_work;
     case store::JobStanding::parked:
-      return widgets::Mark::open;
+      return widgets::Mark::in_work;
     case store::JobStanding::closed:
       return widgets::Mark::done;
   }
@@ -146,7 +146,18 @@ QString JobRow::under_finding() const {
     return {};
   }
   const QString where = is_shown() ? QString() : finding_->term + QStringLiteral(" · ");
-  return before_term() + where + (finding_->exact ? tr("exact") : tr("one character differs"));
+  return before_term() + where + how_near();
+}
+
+QString JobRow::how_near() const {
+  if (finding_->exact) {
+    return tr("exact");
+  }
+  const QString shown = finding_->place == store::FoundIn::vehicle  ? qt(job_.vehicle_key)
+                        : finding_->place == store::FoundIn::number ? qt(job_.number)
+                                                                    : finding_->term;
+  const auto mark = store::found_mark(widgets::plain(shown), widgets::plain(finding_->sought));
+  return mark && mark->forgiven.size() == 2 ? tr("two characters swapped") : tr("one character differs");
 }
 
 void JobRow::keyPressEvent(QKeyEvent* event) {
@@ -166,10 +177,16 @@ void JobRow::keyPressEvent(QKeyEvent* event) {
 void JobRow::paint_vehicle(QPainter& painter, const QRect& box) const {
   const widgets::Colours& colours = widgets::colours_of(*this);
   const QString key = qt(job_.vehicle_key);
-  paint_lines(painter, box, key, job_.plate ? qt(*job_.plate) : tr("no plate given"), colours);
+  // Its end is what people know it by.
+  paint_lines(painter, box, key, job_.plate ? qt(*job_.plate) : tr("no plate given"), colours, Qt::ElideLeft);
   if (finding_ && finding_->place == store::FoundIn::vehicle) {
     painter.setFont(row_font(font(), widgets::pixels::base, true));
-    paint_found(painter, box, box.top() + 25, key, finding_->sought, colours);
+    const QFontMetrics metrics(painter.font());
+    const QString shown = metrics.elidedText(key, Qt::ElideLeft, box.width());
+    const int shift = metrics.horizontalAdvance(shown) - metrics.horizontalAdvance(key);
+    painter.setClipRect(box);
+    paint_found(painter, box.adjusted(shift, 0, 0, 0), box.top() + 25, key, finding_->sought, colours);
+    painter.setClipping(false);
     painter.setFont(font());
   }
 }

@@ -23,7 +23,7 @@ namespace shimwright::past {
 [[nodiscard]] QFont row_font(const QFont& base, int pixels, bool strong);
 /// Two lines of a column, the upper strong, cut where the column ends.
 void paint_lines(QPainter& painter, const QRect& box, const QString& upper, const QString& lower,
-                 const widgets::Colours& colours);
+                 const widgets::Colours& colours, Qt::TextElideMode elide = Qt::ElideRight);
 
 /// Why a job stands in a list of results.
 struct Finding {
@@ -53,6 +53,7 @@ class JobRow : public QAbstractButton {
   [[nodiscard]] QString under_standing() const;
   [[nodiscard]] QString under_finding() const;
   [[nodiscard]] QString before_term() const;
+  [[nodiscard]] QString how_near() const;
   /// Whether what was found stands in the row anyway.
   [[nodiscard]] bool is_shown() const;
   void paint_vehicle(QPainter& painter, const QRect& box) const;

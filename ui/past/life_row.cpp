@@ -25,24 +25,6 @@ QString dash() {
   return QStringLiteral("–");
 }
 
-widgets::Mark mark_of(ReadingVerdict verdict) {
-  switch (verdict) {
-    case ReadingVerdict::within:
-      return widgets::Mark::within;
-    case ReadingVerdict::too_small:
-      return widgets::Mark::too_small;
-    case ReadingVerdict::too_large:
-      return widgets::Mark::too_large;
-    case ReadingVerdict::on_limit:
-      return widgets::Mark::on_limit;
-    case ReadingVerdict::not_equal:
-      return widgets::Mark::not_equal;
-    case ReadingVerdict::none:
-      break;
-  }
-  return widgets::Mark::none;
-}
-
 QString float_digits(const record::FloatInLife* of_disc) {
   return of_disc == nullptr ? dash() : widgets::length_shown(static_cast<double>(of_disc->mean_um) / 1000.0, 2);
 }
@@ -70,7 +52,7 @@ void paint_floats(QPainter& painter, const QRect& box, const record::JobInLife& 
     left += painter.fontMetrics().horizontalAdvance(text) + 5;
     // Within is the quiet case; what is not stands out by its shape.
     if (of_disc != nullptr && of_disc->verdict != ReadingVerdict::within && of_disc->verdict != ReadingVerdict::none) {
-      widgets::paint_mark(painter, QRectF(left, box.top() + 8, mark_side, mark_side), mark_of(of_disc->verdict),
+      widgets::paint_mark(painter, QRectF(left, box.top() + 8, mark_side, mark_side), verdict_mark(of_disc->verdict),
                           colours);
       left += mark_side + 5;
     }
@@ -98,6 +80,24 @@ QString float_words(const record::JobInLife& job, bool as_found) {
 }
 
 }  // namespace
+
+widgets::Mark verdict_mark(ReadingVerdict verdict) {
+  switch (verdict) {
+    case ReadingVerdict::within:
+      return widgets::Mark::within;
+    case ReadingVerdict::too_small:
+      return widgets::Mark::too_small;
+    case ReadingVerdict::too_large:
+      return widgets::Mark::too_large;
+    case ReadingVerdict::on_limit:
+      return widgets::Mark::on_limit;
+    case ReadingVerdict::not_equal:
+      return widgets::Mark::not_equal;
+    case ReadingVerdict::none:
+      break;
+  }
+  return widgets::Mark::none;
+}
 
 QString odometer_words(const record::JobInLife& job) {
   return job.odometer ? widgets::number_shown(*job.odometer) : dash();
@@ -127,7 +127,7 @@ QString verdict_words(ReadingVerdict verdict) {
   if (verdict == ReadingVerdict::not_equal) {
     return LifeRow::tr("mixed");
   }
-  const widgets::Mark mark = mark_of(verdict);
+  const widgets::Mark mark = verdict_mark(verdict);
   return mark == widgets::Mark::none ? QString() : widgets::word_of(mark);
 }
 

@@ -30,5 +30,6 @@ class LifeRow : public QAbstractButton {
 [[nodiscard]] QString state_words(const store::JobOfVehicle& job);
 /// `within`, `too large`, `mixed`; blank where nothing was judged.
 [[nodiscard]] QString verdict_words(record::ReadingVerdict verdict);
+[[nodiscard]] widgets::Mark verdict_mark(record::ReadingVerdict verdict);
 
 }  // namespace shimwright::past

@@ -174,7 +174,11 @@ void PastJobs::show_found(const QString& text) {
   } else if (found->more) {
     above_rows_->setText(tr("The first %1 jobs that have it; type more to narrow them down").arg(count));
   } else {
-    above_rows_->setText(count == 1 ? tr("1 job has it") : tr("%1 jobs have it").arg(count));
+    const bool any_exact =
+        std::any_of(found->jobs.begin(), found->jobs.end(), [](const store::Found& each) { return each.exact; });
+    above_rows_->setText(!any_exact   ? tr("No job has exactly this. Jobs that come close: %1").arg(count)
+                         : count == 1 ? tr("1 job has it")
+                                      : tr("%1 jobs have it").arg(count));
   }
   for (const store::Found& each : found->jobs) {
     add_row(each.job, Finding{each.place, widgets::qt(each.term), each.exact, text, each.taken_back});

@@ -26,7 +26,7 @@ namespace {
 
 constexpr int beside_pages = 24;  // what stays free of the width when pages fit
 constexpr int least_of_pages = 80;
-constexpr int seen_again = 60;    // what of a view is still seen after turning to the next
+constexpr int seen_again = 60;  // what of a view is still seen after turning to the next
 
 }  // namespace
 

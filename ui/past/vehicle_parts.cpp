@@ -57,6 +57,7 @@ ChartPoint point_of(const record::JobInLife& job, const record::FloatInLife& of_
   point.x_text = distance ? odometer_words(job) : day_of(job.opened.at_ms);
   point.job = qt(job.number);
   point.as_found = of_disc.as_found;
+  point.so_far = !of_disc.as_found && !job.closed;
   point.mm = in_mm(of_disc.mean_um);
   if (of_disc.expanded_u_um) {
     point.u_mm = in_mm(*of_disc.expanded_u_um);
@@ -64,6 +65,7 @@ ChartPoint point_of(const record::JobInLife& job, const record::FloatInLife& of_
   point.least_mm = in_mm(of_disc.least.count());
   point.most_mm = in_mm(of_disc.most.count());
   point.verdict = verdict_words(of_disc.verdict);
+  point.mark = verdict_mark(of_disc.verdict);
   const auto& pack = of_disc.as_found ? job.old_pack : job.new_pack;
   point.pack = pack ? qt(*pack) : QString();
   return point;
@@ -116,7 +118,9 @@ void fill_number_table(const store::VehicleHistory& history, QWidget* table) {
   for (const store::JobOfVehicle& job : history.jobs) {
     for (const record::FloatInLife& each : job.life.floats) {
       const QString disc = each.side == sheet::Side::lower ? LifeRow::tr("lower") : LifeRow::tr("upper");
-      const QString when = each.as_found ? LifeRow::tr("as found") : LifeRow::tr("final");
+      const QString when = each.as_found     ? LifeRow::tr("as found")
+                           : job.life.closed ? LifeRow::tr("final")
+                                             : LifeRow::tr("so far");
       const QString u = each.expanded_u_um ? widgets::length_shown(in_mm(*each.expanded_u_um), 3) : QStringLiteral("–");
       add_number_line(
           grid, table,

@@ -31,7 +31,7 @@ PhotoWatch::PhotoWatch(const store::Store& store, const Settings& settings, Noti
       store_(&store),
       settings_(&settings),
       notices_(&notices),
-      work_(widgets::child_of<workshop::BackgroundWork>(this)) {}
+      work_(widgets::child_of<widgets::BackgroundWork>(this)) {}
 
 void PhotoWatch::look() {
   if (works()) {

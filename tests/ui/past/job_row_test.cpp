@@ -27,10 +27,12 @@ TEST_CASE("a row says all it shows to those who do not see it") {
   CHECK(row.objectName() == "result-2041");
   const QString said = row.accessibleName();
   for (const char* part :
-       {"2041", "TESTVN009TA030417", "HL-MK 412", "23 Nov 2026", "parked", "plate", "one character"}) {
+       {"2041", "TESTVN009TA030417", "HL-MK 412", "23 Nov 2026", "parked", "plate", "two characters swapped"}) {
     INFO(part);
     CHECK(said.contains(part));
   }
+  const past::JobRow other(parked_job(), past::Finding{store::FoundIn::plate, "HLMK412", false, "hlmk472"});
+  CHECK(other.accessibleName().contains("one character differs"));
 }
 
 TEST_CASE("what was taken back in its job is said to be so, before what was found") {

@@ -6,7 +6,7 @@
 #include "shimwright/shell/settings.h"
 #include "shimwright/store/photo_shelf.h"
 #include "shimwright/store/store.h"
-#include "shimwright/workshop/background_work.h"
+#include "shimwright/widgets/background_work.h"
 
 namespace shimwright::shell {
 
@@ -31,7 +31,7 @@ class PhotoWatch : public QObject {
   const store::Store* store_;
   const Settings* settings_;
   Notices* notices_;
-  workshop::BackgroundWork* work_;
+  widgets::BackgroundWork* work_;
 };
 
 }  // namespace shimwright::shell
