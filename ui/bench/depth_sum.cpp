@@ -129,11 +129,15 @@ QString depth_margin(const job::Judgement& judgement) {
       }
     }
     if (nearest) {
-      text = QCoreApplication::translate("bench", "%1 from the border to %2. ").arg(length_words(*nearest, 3), beyond);
+      text =
+          QCoreApplication::translate("bench", "%1 from the border to %2. ").arg(length_with_unit(*nearest, 3), beyond);
     }
   }
+  const auto as_read = [](quantity::Length length) {
+    return QStringLiteral("%1 %2").arg(length_words(in_millimetres(length)), widgets::length_symbol());
+  };
   return text + QCoreApplication::translate("bench", "The places differ by %1, allowed %2.")
-                    .arg(length_words(in_millimetres(answer->spread)), length_words(in_millimetres(depth->max_spread)));
+                    .arg(as_read(answer->spread), as_read(depth->max_spread));
 }
 
 QString other_sign_words(const job::Judgement& judgement) {

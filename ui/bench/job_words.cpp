@@ -65,7 +65,9 @@ const job::Advised* last_float(const job::JobState& state, job::Side side) {
 
 PanelNumber shim_number(const job::JobState& state, job::Side side, const QString& title) {
   if (const auto chosen = state.shims.find(side); chosen != state.shims.end()) {
-    return {title, qt(chosen->second), false};
+    // What is stamped on a shim is in millimetres, whatever is shown beside it.
+    const bool all_mm = widgets::unit_shown(quantity::Unit::millimetre) == quantity::Unit::millimetre;
+    return {title, qt(chosen->second) + (all_mm ? QString() : QStringLiteral(" mm")), false};
   }
   const sheet::Step* step = shim_step(state, side);
   const auto* advised = step == nullptr ? nullptr : job::latest<job::Advised>(state, step->id, state.assembly);

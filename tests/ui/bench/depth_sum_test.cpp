@@ -42,7 +42,7 @@ TEST_CASE("the sum names every line up to the shim wanted") {
   CHECK(parts[1].startsWith("0.02"));
   CHECK(parts[1].size() == parts[0].size());  // as many digits before the sign as behind it
   CHECK(bench::other_sign_words(judged) == "With plus it would be 1.80 or 1.95 instead of 1.65.");
-  CHECK(bench::depth_margin(judged).startsWith("0.070 from the border to 1.80."));
+  CHECK(bench::depth_margin(judged).startsWith("0.070 mm from the border to 1.80."));
 }
 
 TEST_CASE("the sizes have their borders, the chosen one or the two of an edge marked") {
