@@ -50,6 +50,8 @@ class SheetsSection : public QObject {
   [[nodiscard]] Result<store::SheetIssue> issue_of(const std::string& hash) const;
   [[nodiscard]] Result<std::vector<store::SheetIssue>> issues_named(const std::string& name) const;
   [[nodiscard]] Result<Opened> opened(const store::SheetIssue& issue) const;
+  [[nodiscard]] QString title_of(const Opened& sheet) const;
+  [[nodiscard]] QString below_title_of(const Opened& sheet) const;
   [[nodiscard]] QString state_of(const Opened& sheet) const;
 
   /// Where what a button did is said.
