@@ -7599,7 +7599,7 @@
     </message>
     <message>
         <source>Take this size out of the tray</source>
-        <translation>Dieses Maß aus dem Sortiment nehmen</translation>
+        <translation>Maß aus dem Sortiment nehmen</translation>
     </message>
     <message>
         <source>Micrometer</source>
@@ -7719,8 +7719,12 @@
         <translation>Ein Maß mehr in %1</translation>
     </message>
     <message>
-        <source>Begin the tray %1 with the sizes of its spec sheet</source>
-        <translation>Sortiment %1 mit den Maßen seines Datenblatts beginnen</translation>
+        <source>Begin the tray %1</source>
+        <translation>Sortiment %1 beginnen</translation>
+    </message>
+    <message>
+        <source>with the sizes of its spec sheet</source>
+        <translation>mit den Maßen seines Datenblatts</translation>
     </message>
     <message>
         <source>The tray %1 is begun: measure and count its shims.</source>

@@ -7719,8 +7719,12 @@
         <translation>Une taille de plus dans %1</translation>
     </message>
     <message>
-        <source>Begin the tray %1 with the sizes of its spec sheet</source>
-        <translation>Commencer l’assortiment %1 avec les tailles de sa fiche technique</translation>
+        <source>Begin the tray %1</source>
+        <translation>Commencer l’assortiment %1</translation>
+    </message>
+    <message>
+        <source>with the sizes of its spec sheet</source>
+        <translation>avec les tailles de sa fiche technique</translation>
     </message>
     <message>
         <source>The tray %1 is begun: measure and count its shims.</source>

@@ -30,6 +30,7 @@ widgets::Button* WorkCard::add_button(const QString& text, const QString& name, 
   auto* button = child_of<widgets::Button>(row_, text, kind);
   button->setObjectName(name);
   row_->add(button);
+  connect(button, &QAbstractButton::clicked, this, [this] { asked_ = true; });
   buttons_.push_back(button);
   return button;
 }
@@ -83,10 +84,11 @@ void WorkCard::tell(const QString& text, bool good) {
   widgets::set_part(outcome_, good ? "strong" : "error");
   outcome_->setText(text);
   outcome_->show();
-  // What a person began here is told to that person; what began by itself scrolls nothing away.
-  if (const QWidget* at = window()->focusWidget(); at != nullptr && isAncestorOf(at)) {
+  // What a person asked for is told to that person; what began by itself scrolls nothing away.
+  if (asked_) {
     bring_into_sight(*outcome_);
   }
+  asked_ = asked_ && !stop_->isHidden();
 }
 
 void WorkCard::tell_refused(const Error& error) {

@@ -45,6 +45,7 @@ class WorkCard : public widgets::Box {
   widgets::Button* pressed_ = nullptr;
   QProgressBar* progress_ = nullptr;
   FlowRow* row_ = nullptr;  ///< of the buttons that are being added
+  bool asked_ = false;      ///< by a press, and not answered yet
   widgets::Button* stop_ = nullptr;
   widgets::Text* outcome_ = nullptr;
 };
