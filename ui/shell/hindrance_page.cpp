@@ -54,6 +54,10 @@ HindrancePage::HindrancePage(QWidget* parent) : QWidget(parent) {
   rescue_->hide();
   retry_beside_backup_->hide();
   column->addStretch();
+  connect_buttons();
+}
+
+void HindrancePage::connect_buttons() {
   for (const widgets::Button* each : {retry_, retry_beside_backup_}) {
     connect(each, &QPushButton::clicked, this, &HindrancePage::retry_wanted);
   }

@@ -32,6 +32,7 @@ class HindrancePage : public QWidget {
   void rescue_wanted(const QString& backup);
 
  private:
+  void connect_buttons();
   void ask_to_break();
   void offer_backup(bool offered);
 
