@@ -140,25 +140,27 @@ void SheetsSection::add_draft_card(const store::KeptDraft& draft) {
   if (head.demonstration) {
     card->body()->addWidget(widgets::demonstration_mark(card), 0, Qt::AlignLeft);
   }
-  auto* button = child_of<Button>(card, tr("Go on writing"));
+  auto* row = child_of<FlowRow>(card);
+  auto* button = child_of<Button>(row, tr("Go on writing"));
   button->setObjectName(QStringLiteral("button-draft-") + qt(head.name));
-  card->body()->addWidget(button, 0, Qt::AlignLeft);
+  row->add(button);
   button->setEnabled(!store_->looks_only());
   connect(button, &QAbstractButton::clicked, this, [this, id = draft.id] { show_draft(id); });
-  add_way_out(*card, draft.id, qt(head.name));
+  add_way_out(*row, draft.id, qt(head.name));
+  card->body()->addWidget(row);
   page_->column()->addWidget(card);
 }
 
 /// A draft that cannot be gone on with has to be got rid of all the same.
-void SheetsSection::add_way_out(widgets::Box& card, const std::string& id, const QString& name) {
-  auto* away = child_of<Button>(&card, tr("Throw the draft away"));
+void SheetsSection::add_way_out(FlowRow& row, const std::string& id, const QString& name) {
+  auto* away = child_of<Button>(&row, tr("Throw the draft away"));
   away->setObjectName(QStringLiteral("button-throw-away-") + name);
   away->setEnabled(!store_->looks_only());
-  card.body()->addWidget(away, 0, Qt::AlignLeft);
-  auto* sure = child_of<Button>(&card, tr("Yes, throw it away"));
+  row.add(away);
+  auto* sure = child_of<Button>(&row, tr("Yes, throw it away"));
   sure->setObjectName(QStringLiteral("button-throw-away-now-") + name);
   sure->hide();
-  card.body()->addWidget(sure, 0, Qt::AlignLeft);
+  row.add(sure);
   connect(away, &QAbstractButton::clicked, this, [this, sure] {
     tell(tr("All that was filled in is lost then. Press again to be sure."), false);
     sure->show();

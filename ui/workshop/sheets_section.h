@@ -58,7 +58,7 @@ class SheetsSection : public QObject {
   void add_told(int at);
   void add_list_head();
   void add_draft_card(const store::KeptDraft& draft);
-  void add_way_out(widgets::Box& card, const std::string& id, const QString& name);
+  void add_way_out(FlowRow& row, const std::string& id, const QString& name);
   void add_issue_card(const store::SheetIssue& issue);
   void show_issue(const std::string& hash, const QString& focus = {});
   void add_issue_buttons(const Opened& sheet);

@@ -3,7 +3,6 @@
 #include <QGridLayout>
 #include <algorithm>
 #include <memory>
-#include <numeric>
 #include <utility>
 
 #include "natural_text.h"
@@ -20,6 +19,7 @@ constexpr int row_room = 5;  ///< above and below a row, to its line
 constexpr int column_gap = 18;
 constexpr int side_margin = 20;
 constexpr int side_margin_of_blocks = 14;
+constexpr int good_width = 150;  // narrower than that a longer text is no line but a pile of words
 constexpr int mark_width = 18;
 constexpr int mark_gap = 8;
 
@@ -41,6 +41,7 @@ ValueTable::ValueTable(std::vector<Column> columns, QWidget* parent)
     heads_.push_back(shown(Cell(each.title, "small")));
   }
   least_widths_.resize(columns_.size(), 0);
+  good_widths_.resize(columns_.size(), 0);
   lay_out();
 }
 
@@ -56,6 +57,8 @@ void ValueTable::add_row(const std::vector<Cell>& cells) {
     if (cell.says_something) {
       is_new_column = is_new_column || least_widths_[at] == 0;
       const int mark = cells[at].mark ? mark_width + mark_gap : 0;
+      const int natural = cell.text->fontMetrics().horizontalAdvance(cell.text->text()) + mark;
+      good_widths_[at] = std::max(good_widths_[at], std::min(natural, good_width));
       least_widths_[at] =
           std::max({least_widths_[at], heads_[at].text->minimumWidth(), cell.text->minimumWidth() + mark});
     }
@@ -88,8 +91,11 @@ ValueTable::Shown ValueTable::shown(const Cell& cell) {
 
 int ValueTable::width_side_by_side() const {
   const auto columns = std::count_if(least_widths_.begin(), least_widths_.end(), [](int each) { return each > 0; });
-  return std::accumulate(least_widths_.begin(), least_widths_.end(), 0) +
-         column_gap * std::max(0, static_cast<int>(columns) - 1) + 2 * side_margin;
+  int width = 0;
+  for (std::size_t at = 0; at < columns_.size(); ++at) {
+    width += std::max(least_widths_[at], good_widths_[at]);
+  }
+  return width + column_gap * std::max(0, static_cast<int>(columns) - 1) + 2 * side_margin;
 }
 
 QSize ValueTable::minimumSizeHint() const {

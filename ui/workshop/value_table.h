@@ -66,6 +66,7 @@ class ValueTable : public QFrame {
   std::vector<Column> columns_;
   std::vector<Shown> heads_;
   std::vector<int> least_widths_;  ///< of each column that says something
+  std::vector<int> good_widths_;   ///< from which on they stand beside each other
   std::vector<Row> rows_;
   QGridLayout* grid_;
   bool in_blocks_ = false;
