@@ -6086,8 +6086,8 @@
         <translation>Nur zum Ansehen öffnen</translation>
     </message>
     <message>
-        <source>Break the lock</source>
-        <translation>Sperre aufheben</translation>
+        <source>Break the lock of a program that is gone</source>
+        <translation>Sperre eines Programms aufheben, das weg ist</translation>
     </message>
     <message>
         <source>That program is gone: break its lock</source>
@@ -6132,10 +6132,6 @@
     <message>
         <source>Leave the lock</source>
         <translation>Sperre lassen</translation>
-    </message>
-    <message>
-        <source>only where that program is gone</source>
-        <translation>nur wenn jenes Programm weg ist</translation>
     </message>
 </context>
 <context>

@@ -6086,8 +6086,8 @@
         <translation>Ouvrir en lecture seule</translation>
     </message>
     <message>
-        <source>Break the lock</source>
-        <translation>Forcer le verrou</translation>
+        <source>Break the lock of a program that is gone</source>
+        <translation>Forcer le verrou d’un programme qui n’est plus là</translation>
     </message>
     <message>
         <source>That program is gone: break its lock</source>
@@ -6132,10 +6132,6 @@
     <message>
         <source>Leave the lock</source>
         <translation>Laisser le verrou</translation>
-    </message>
-    <message>
-        <source>only where that program is gone</source>
-        <translation>seulement si ce programme n’est plus là</translation>
     </message>
 </context>
 <context>

@@ -34,8 +34,7 @@ HindrancePage::HindrancePage(QWidget* parent) : QWidget(parent) {
   add(retry_, tr("Try again"), "button-retry", row, widgets::Button::Kind::main);
   add(retry_beside_backup_, tr("Try again"), "button-retry-plain", row);
   add(look_, tr("Open for looking only"), "button-look", row);
-  add(break_, tr("Break the lock"), "button-break-lock", row);
-  break_->set_second_line(tr("only where that program is gone"));
+  add(break_, tr("Break the lock of a program that is gone"), "button-break-lock", row);
   row->addStretch();
   question_ = widgets::child_of<widgets::Box>(page, QString(), QString(), "question");
   question_->setObjectName(QStringLiteral("break-question"));
