@@ -3659,7 +3659,7 @@
     </message>
     <message>
         <source>Add a range of the shim table</source>
-        <translation>Bereich der Passscheibentabelle hinzufügen</translation>
+        <translation>Passscheibenbereich hinzufügen</translation>
     </message>
     <message>
         <source>Depths</source>
@@ -3855,7 +3855,7 @@
     </message>
     <message>
         <source>Add the float lost per mm of shim</source>
-        <translation>Eintragen, wie viel Lüftspiel ein mm Passscheibe nimmt</translation>
+        <translation>Lüftspiel je mm Scheibe eintragen</translation>
     </message>
     <message>
         <source>The steps do not come out at the last size; change the step or one of the sizes.</source>
@@ -6035,10 +6035,6 @@
         <translation>Eine erfundene Werkstatt mit Aufträgen in Arbeit. Sie liegt in einem eigenen Ordner und vermischt sich nie mit der echten.</translation>
     </message>
     <message>
-        <source>Begin this workshop&apos;s own store</source>
-        <translation>Datenbestand dieser Werkstatt beginnen</translation>
-    </message>
-    <message>
         <source>Job sheet and spec sheets come with the program; their limits are demonstration values until your own are entered.</source>
         <translation>Arbeitsplan und Datenblätter kommen mit dem Programm; ihre Grenzen sind Demonstrationswerte, bis eigene eingegeben sind.</translation>
     </message>
@@ -6051,16 +6047,8 @@
         <translation>Anschrift, wie im Protokoll</translation>
     </message>
     <message>
-        <source>First person: name</source>
-        <translation>Erste Person: Name</translation>
-    </message>
-    <message>
         <source>Initials</source>
         <translation>Kürzel</translation>
-    </message>
-    <message>
-        <source>Begin the store</source>
-        <translation>Datenbestand beginnen</translation>
     </message>
     <message>
         <source>It will lie here: %1</source>
@@ -6099,10 +6087,6 @@
         <translation>Papier der Protokolle</translation>
     </message>
     <message>
-        <source>No logo</source>
-        <translation>Kein Logo</translation>
-    </message>
-    <message>
         <source>Nobody is at work here yet. Enter who is; all else of this workshop stays as it is.</source>
         <translation>Hier arbeitet noch niemand. Eingeben, wer hier arbeitet; alles andere dieser Werkstatt bleibt, wie es ist.</translation>
     </message>
@@ -6113,6 +6097,26 @@
     <message>
         <source>All of it can be changed later in the settings.</source>
         <translation>Alles kann später in den Einstellungen geändert werden.</translation>
+    </message>
+    <message>
+        <source>To look around</source>
+        <translation>Zum Umsehen</translation>
+    </message>
+    <message>
+        <source>Name of the first person</source>
+        <translation>Name der ersten Person</translation>
+    </message>
+    <message>
+        <source>Begin this workshop</source>
+        <translation>Diese Werkstatt beginnen</translation>
+    </message>
+    <message>
+        <source>Remove the logo</source>
+        <translation>Logo entfernen</translation>
+    </message>
+    <message>
+        <source>Your own workshop</source>
+        <translation>Die eigene Werkstatt</translation>
     </message>
 </context>
 <context>
@@ -6130,8 +6134,8 @@
         <translation>Nur zum Ansehen öffnen</translation>
     </message>
     <message>
-        <source>Break the lock</source>
-        <translation>Sperre aufheben</translation>
+        <source>Break the lock of a program that is gone</source>
+        <translation>Sperre eines Programms aufheben, das weg ist</translation>
     </message>
     <message>
         <source>That program is gone: break its lock</source>
@@ -6672,14 +6676,6 @@
         <translation>Sicherung</translation>
     </message>
     <message>
-        <source>No backup was made from here yet.</source>
-        <translation>Von hier wurde noch keine Sicherung angelegt.</translation>
-    </message>
-    <message>
-        <source>A backup is made by itself every day, checked before it takes its name, and kept for a week: one file for each day of the week. The file before each change of the store&apos;s form is kept for good. Jobs go on meanwhile.</source>
-        <translation>Eine Sicherung entsteht jeden Tag von selbst, wird geprüft, bevor sie ihren Namen bekommt, und eine Woche lang aufgehoben: eine Datei für jeden Wochentag. Die Datei vor jeder Änderung der Form des Datenbestands bleibt für immer. Die Arbeit geht derweil weiter.</translation>
-    </message>
-    <message>
         <source>Back up now</source>
         <translation>Jetzt sichern</translation>
     </message>
@@ -6719,6 +6715,14 @@
         <source>Photos that are gone, and so not in it: %1.</source>
         <translation>Fotos, die fehlen und deshalb nicht darin sind: %1.</translation>
     </message>
+    <message>
+        <source>No verified backup yet.</source>
+        <translation>Noch keine geprüfte Sicherung.</translation>
+    </message>
+    <message>
+        <source>A backup is made by itself every day, checked before it takes its name, and kept for a week: one file for each day of the week. The file from before each update of the store is kept for good. Jobs go on meanwhile.</source>
+        <translation>Eine Sicherung entsteht jeden Tag von selbst, wird geprüft, bevor sie ihren Namen bekommt, und eine Woche lang aufgehoben: eine Datei für jeden Wochentag. Die Datei von vor jeder Erneuerung des Datenbestands bleibt für immer. Die Arbeit geht derweil weiter.</translation>
+    </message>
 </context>
 <context>
     <name>shimwright::workshop::DataSection</name>
@@ -6729,10 +6733,6 @@
 </context>
 <context>
     <name>shimwright::workshop::FiguresCard</name>
-    <message>
-        <source>Of which jobs</source>
-        <translation>Von welchen Aufträgen</translation>
-    </message>
     <message>
         <source>Last 12 months</source>
         <translation>Letzte 12 Monate</translation>
@@ -6754,16 +6754,20 @@
         <translation>Strecke</translation>
     </message>
     <message>
-        <source>Days</source>
-        <translation>Tage</translation>
-    </message>
-    <message>
-        <source>Read the figures</source>
-        <translation>Zahlen lesen</translation>
-    </message>
-    <message>
         <source>The figures are being read.</source>
         <translation>Die Zahlen werden gelesen.</translation>
+    </message>
+    <message>
+        <source>Jobs of which time</source>
+        <translation>Aufträge aus welcher Zeit</translation>
+    </message>
+    <message>
+        <source>Time, in days</source>
+        <translation>Zeit in Tagen</translation>
+    </message>
+    <message>
+        <source>Show the figures</source>
+        <translation>Zahlen zeigen</translation>
     </message>
 </context>
 <context>
@@ -6845,20 +6849,24 @@
         <translation>Fahrzeuge, die bald wieder da waren</translation>
     </message>
     <message>
-        <source>Counted from their job before, in this time or earlier.</source>
-        <translation>Gezählt ab ihrem Auftrag davor, in dieser Zeit oder früher.</translation>
-    </message>
-    <message>
-        <source>Within distance and days</source>
-        <translation>Innerhalb von Strecke und Tagen</translation>
-    </message>
-    <message>
-        <source>Within the days, distance not known</source>
-        <translation>Innerhalb der Tage, Strecke unbekannt</translation>
-    </message>
-    <message>
         <source>From another workshop, in none of the figures</source>
         <translation>Aus einer anderen Werkstatt, in keiner der Zahlen</translation>
+    </message>
+    <message>
+        <source>%1: there is no such job in this time.</source>
+        <translation>%1: In dieser Zeit gibt es keinen solchen Auftrag.</translation>
+    </message>
+    <message>
+        <source>Counted from the last job before on the same vehicle, also one from before this time.</source>
+        <translation>Gezählt ab dem letzten Auftrag davor am selben Fahrzeug, auch einem von vor dieser Zeit.</translation>
+    </message>
+    <message>
+        <source>Back within the distance and the days</source>
+        <translation>Zurück innerhalb von Strecke und Tagen</translation>
+    </message>
+    <message>
+        <source>Back within the days, distance not known</source>
+        <translation>Zurück innerhalb der Tage, Strecke unbekannt</translation>
     </message>
 </context>
 <context>
@@ -6868,7 +6876,7 @@
         <translation>Strg Enter</translation>
     </message>
     <message>
-        <source>Leave it</source>
+        <source>Cancel</source>
         <translation>Abbrechen</translation>
     </message>
 </context>
@@ -6927,10 +6935,6 @@
         <translation>Fehlergrenze, ±</translation>
     </message>
     <message>
-        <source>One turn of the hand; blank: not known</source>
-        <translation>Eine Zeigerumdrehung; leer: nicht bekannt</translation>
-    </message>
-    <message>
         <source>Calibrated on (year-month-day)</source>
         <translation>Kalibriert am (Jahr-Monat-Tag)</translation>
     </message>
@@ -6955,8 +6959,12 @@
         <translation>In Gebrauch</translation>
     </message>
     <message>
-        <source>Out of use</source>
-        <translation>Außer Gebrauch</translation>
+        <source>One turn of the hand</source>
+        <translation>Eine Zeigerumdrehung</translation>
+    </message>
+    <message>
+        <source>Blank: not known.</source>
+        <translation>Leer: nicht bekannt.</translation>
     </message>
 </context>
 <context>
@@ -6990,10 +6998,6 @@
         <translation>Art des Messmittels</translation>
     </message>
     <message>
-        <source>Enter one</source>
-        <translation>Eines eintragen</translation>
-    </message>
-    <message>
         <source>Keep this first, or leave it as it was.</source>
         <translation>Zuerst speichern oder abbrechen.</translation>
     </message>
@@ -7008,6 +7012,10 @@
     <message>
         <source>Kept: readings with %1 carry this from now on.</source>
         <translation>Gespeichert: Messwerte mit %1 tragen das ab jetzt.</translation>
+    </message>
+    <message>
+        <source>Add an instrument</source>
+        <translation>Messgerät hinzufügen</translation>
     </message>
 </context>
 <context>
@@ -7026,11 +7034,11 @@
     </message>
     <message>
         <source>Write the job to a file</source>
-        <translation>Den Auftrag in eine Datei schreiben</translation>
+        <translation>Auftrag in Datei schreiben</translation>
     </message>
     <message>
         <source>Take in a job from a file</source>
-        <translation>Einen Auftrag aus einer Datei aufnehmen</translation>
+        <translation>Auftrag aus Datei aufnehmen</translation>
     </message>
     <message>
         <source>There is no job of this number in the store: look at the number again.</source>
@@ -7084,16 +7092,8 @@
         <translation>Anschrift, in einer Zeile</translation>
     </message>
     <message>
-        <source>Logo for the head of the record: PNG or JPEG, at most 500 kB. Paper is white.</source>
-        <translation>Logo für den Kopf des Protokolls: PNG oder JPEG, höchstens 500 kB. Papier ist weiß.</translation>
-    </message>
-    <message>
         <source>Choose a logo</source>
         <translation>Logo wählen</translation>
-    </message>
-    <message>
-        <source>No logo</source>
-        <translation>Kein Logo</translation>
     </message>
     <message>
         <source>The logo</source>
@@ -7110,6 +7110,14 @@
     <message>
         <source>Kept.</source>
         <translation>Gespeichert.</translation>
+    </message>
+    <message>
+        <source>Logo for the head of the record: PNG or JPEG, at most 500 kB. It is printed on white paper.</source>
+        <translation>Logo für den Kopf des Protokolls: PNG oder JPEG, höchstens 500 kB. Gedruckt wird es auf weißes Papier.</translation>
+    </message>
+    <message>
+        <source>Remove the logo</source>
+        <translation>Logo entfernen</translation>
     </message>
 </context>
 <context>
@@ -7390,20 +7398,16 @@
         <translation>Der Schritt von Passscheibe zu Passscheibe fehlt.</translation>
     </message>
     <message>
-        <source>Feel %1 (standard uncertainty) from %2 readings, known to %3 %.</source>
-        <translation>Gefühl %1 (Standardunsicherheit) aus %2 Messwerten, bekannt auf %3&#xa0;%.</translation>
+        <source>Feel %1 (standard uncertainty) from %2 readings; it may be wrong by about %3 %.</source>
+        <translation>Gefühl %1 (Standardunsicherheit) aus %2 Messwerten; es kann um etwa %3&#xa0;% falsch sein.</translation>
     </message>
     <message>
-        <source>Repeatability %1 (standard deviation) from %2 readings, known to %3 %.</source>
-        <translation>Wiederholbarkeit %1 (Standardabweichung) aus %2 Messwerten, bekannt auf %3&#xa0;%.</translation>
+        <source>Repeatability %1 (standard deviation) from %2 readings; it may be wrong by about %3 %.</source>
+        <translation>Wiederholbarkeit %1 (Standardabweichung) aus %2 Messwerten; sie kann um etwa %3&#xa0;% falsch sein.</translation>
     </message>
 </context>
 <context>
     <name>shimwright::workshop::RestoreCard</name>
-    <message>
-        <source>Back to a backup</source>
-        <translation>Zurück auf eine Sicherung</translation>
-    </message>
     <message>
         <source>What is in the store now is kept as a file beside it. Every entry of the backup is compared, and the window opens again with it.</source>
         <translation>Was jetzt im Datenbestand ist, bleibt als Datei daneben erhalten. Jeder Eintrag der Sicherung wird verglichen, und das Fenster öffnet sich wieder mit ihr.</translation>
@@ -7428,17 +7432,13 @@
         <source>The backup is being looked at.</source>
         <translation>Die Sicherung wird angesehen.</translation>
     </message>
+    <message>
+        <source>Go back to a backup</source>
+        <translation>Zurück auf eine Sicherung</translation>
+    </message>
 </context>
 <context>
     <name>shimwright::workshop::SheetForm</name>
-    <message>
-        <source>Part of the sheet</source>
-        <translation>Teil des Blatts</translation>
-    </message>
-    <message>
-        <source>Next part</source>
-        <translation>Nächster Teil</translation>
-    </message>
     <message>
         <source>Go on later</source>
         <translation>Später weiter</translation>
@@ -7487,6 +7487,14 @@
         <source>Not kept yet, %1 to be filled in or put right: %2</source>
         <translation>Noch nicht gespeichert, %1 auszufüllen oder zu berichtigen: %2</translation>
     </message>
+    <message>
+        <source>Section of the sheet</source>
+        <translation>Bereich des Blatts</translation>
+    </message>
+    <message>
+        <source>Next section</source>
+        <translation>Nächster Bereich</translation>
+    </message>
 </context>
 <context>
     <name>shimwright::workshop::SheetsSection</name>
@@ -7525,10 +7533,6 @@
     <message>
         <source>Show values</source>
         <translation>Werte zeigen</translation>
-    </message>
-    <message>
-        <source>Save as a blank sheet of paper</source>
-        <translation>Als leeres Blatt zum Ausfüllen speichern</translation>
     </message>
     <message>
         <source>All job sheets</source>
@@ -7614,6 +7618,14 @@
         <source>All that was filled in is lost then. Press again to be sure.</source>
         <translation>Alles Ausgefüllte ist dann verloren. Zur Sicherheit noch einmal drücken.</translation>
     </message>
+    <message>
+        <source>Name in files: %1</source>
+        <translation>Name in Dateien: %1</translation>
+    </message>
+    <message>
+        <source>Save a blank sheet for paper (PDF)</source>
+        <translation>Leeres Blatt sichern (PDF)</translation>
+    </message>
 </context>
 <context>
     <name>shimwright::workshop::ShimForm</name>
@@ -7635,7 +7647,7 @@
     </message>
     <message>
         <source>Take this size out of the tray</source>
-        <translation>Dieses Maß aus dem Sortiment nehmen</translation>
+        <translation>Maß aus dem Sortiment nehmen</translation>
     </message>
     <message>
         <source>Micrometer</source>
@@ -7658,14 +7670,6 @@
         <translation>Jetzt gezählt</translation>
     </message>
     <message>
-        <source>Order at so many or fewer</source>
-        <translation>Nachbestellen bei höchstens</translation>
-    </message>
-    <message>
-        <source>Blank: the count of before stays, %1.</source>
-        <translation>Leer: die frühere Zahl bleibt, %1.</translation>
-    </message>
-    <message>
         <source>Blank: not counted.</source>
         <translation>Leer: nicht gezählt.</translation>
     </message>
@@ -7680,6 +7684,14 @@
     <message>
         <source>A thickness with its uncertainty is needed, or readings with a micrometer.</source>
         <translation>Nötig ist eine Dicke mit ihrer Unsicherheit oder Messwerte mit einer Messschraube.</translation>
+    </message>
+    <message>
+        <source>Order when so few are left</source>
+        <translation>Nachbestellen bei höchstens</translation>
+    </message>
+    <message>
+        <source>Blank: the count stays as it is, %1.</source>
+        <translation>Leer: die Zahl bleibt, wie sie ist, %1.</translation>
     </message>
 </context>
 <context>
@@ -7755,8 +7767,12 @@
         <translation>Ein Maß mehr in %1</translation>
     </message>
     <message>
-        <source>Begin the tray %1 with the sizes of its spec sheet</source>
-        <translation>Sortiment %1 mit den Maßen seines Datenblatts beginnen</translation>
+        <source>Begin the tray %1</source>
+        <translation>Sortiment %1 beginnen</translation>
+    </message>
+    <message>
+        <source>with the sizes of its spec sheet</source>
+        <translation>mit den Maßen seines Datenblatts</translation>
     </message>
     <message>
         <source>The tray %1 is begun: measure and count its shims.</source>
@@ -7969,10 +7985,6 @@
     <message>
         <source>Another program writes in this store; close it there first, or open the store for looking.</source>
         <translation>Ein anderes Programm schreibt in diesen Datenbestand; zuerst dort schließen, oder den Datenbestand zum Ansehen öffnen.</translation>
-    </message>
-    <message>
-        <source>{0} writes in this store on {1} since {2}; close it there first, or open the store for looking.</source>
-        <translation>{0} schreibt in diesen Datenbestand auf {1} seit {2}; zuerst dort schließen, oder den Datenbestand zum Ansehen öffnen.</translation>
     </message>
     <message>
         <source>The store could not be taken for writing; look whether its folder is there and may be written to.</source>
@@ -8315,14 +8327,6 @@
         <translation>Jedes Messmittel hat einen kleinsten Schritt, den es anzeigt: den von {0} eingeben.</translation>
     </message>
     <message>
-        <source>The backup {0} is whole and goes to {1}. Jobs: {2}, entries: {3}. What came after it the damaged store does not show any more.</source>
-        <translation>Die Sicherung {0} ist heil und reicht bis {1}. Aufträge: {2}, Einträge: {3}. Was danach kam, zeigt der beschädigte Datenbestand nicht mehr.</translation>
-    </message>
-    <message>
-        <source>The backup {0} is whole and goes to {1}. Jobs: {2}, entries: {3}. Entries that came after it and would be missing: {4}, of so many jobs: {5}.</source>
-        <translation>Die Sicherung {0} ist heil und reicht bis {1}. Aufträge: {2}, Einträge: {3}. Einträge, die danach kamen und fehlen würden: {4}, aus so vielen Aufträgen: {5}.</translation>
-    </message>
-    <message>
         <source>This backup is not whole, so it takes no place; choose an earlier one.</source>
         <translation>Diese Sicherung ist nicht heil und nimmt darum keinen Platz ein; eine frühere wählen.</translation>
     </message>
@@ -8333,14 +8337,6 @@
     <message>
         <source>The tables of this backup are not those of this program, so it takes no place; choose another.</source>
         <translation>Die Tabellen dieser Sicherung sind nicht die dieses Programms, sie nimmt darum keinen Platz ein; eine andere wählen.</translation>
-    </message>
-    <message>
-        <source>The backup {0} is whole and goes to {1}. Jobs: {2}, entries: {3}. Nothing here came after it.</source>
-        <translation>Die Sicherung {0} ist heil und reicht bis {1}. Aufträge: {2}, Einträge: {3}. Hier kam danach nichts dazu.</translation>
-    </message>
-    <message>
-        <source>The backup {0} is whole and goes to {1}. Jobs: {2}, entries: {3}. Entries that came after it: {4}, of so many jobs: {5}; they will only be in the file that is kept.</source>
-        <translation>Die Sicherung {0} ist heil und reicht bis {1}. Aufträge: {2}, Einträge: {3}. Einträge, die danach kamen: {4}, aus so vielen Aufträgen: {5}; sie sind dann nur in der Datei, die aufgehoben wird.</translation>
     </message>
     <message>
         <source>The store could not be brought to version {0} and stays as it was; see that its disk has room and may be written to, then open it again.</source>
@@ -8389,6 +8385,26 @@
     <message>
         <source>Stopped: the jobs were not read to their end.</source>
         <translation>Angehalten: die Aufträge wurden nicht zu Ende gelesen.</translation>
+    </message>
+    <message>
+        <source>{0} has had this store open on the computer {1} since {2}; close it there first, or open the store for looking.</source>
+        <translation>{0} hat diesen Datenbestand auf dem Rechner {1} seit {2} offen; zuerst dort schließen, oder den Datenbestand zum Ansehen öffnen.</translation>
+    </message>
+    <message>
+        <source>The backup {0} is whole; its last entry is of {1}. Jobs: {2}, entries: {3}. What was entered after that cannot be read from the damaged store any more.</source>
+        <translation>Die Sicherung {0} ist heil; ihr letzter Eintrag ist von {1}. Aufträge: {2}, Einträge: {3}. Was danach eingetragen wurde, lässt sich im beschädigten Datenbestand nicht mehr lesen.</translation>
+    </message>
+    <message>
+        <source>The backup {0} is whole; its last entry is of {1}. Jobs: {2}, entries: {3}. Entered after it, and then missing: {4} entries, in jobs: {5}.</source>
+        <translation>Die Sicherung {0} ist heil; ihr letzter Eintrag ist von {1}. Aufträge: {2}, Einträge: {3}. Danach eingetragen und dann weg: {4} Einträge, in Aufträgen: {5}.</translation>
+    </message>
+    <message>
+        <source>The backup {0} is whole; its last entry is of {1}. Jobs: {2}, entries: {3}. Nothing here was entered after it.</source>
+        <translation>Die Sicherung {0} ist heil; ihr letzter Eintrag ist von {1}. Aufträge: {2}, Einträge: {3}. Hier wurde danach nichts eingetragen.</translation>
+    </message>
+    <message>
+        <source>The backup {0} is whole; its last entry is of {1}. Jobs: {2}, entries: {3}. Entered after it: {4} entries, in jobs: {5}; they will only be in the file that is kept.</source>
+        <translation>Die Sicherung {0} ist heil; ihr letzter Eintrag ist von {1}. Aufträge: {2}, Einträge: {3}. Danach eingetragen: {4} Einträge, in Aufträgen: {5}; sie sind dann nur in der Datei, die aufgehoben wird.</translation>
     </message>
 </context>
 <context>
@@ -8947,14 +8963,6 @@
         <translation>Kein offener Auftrag erwartet noch eine Passscheibe von hier.</translation>
     </message>
     <message>
-        <source>Open jobs with a shim from here still to come: %1.</source>
-        <translation>Offene Aufträge, die noch eine Passscheibe von hier erwarten: %1.</translation>
-    </message>
-    <message>
-        <source>Of %1 of them nothing is known yet.</source>
-        <translation>Von %1 davon ist noch nichts bekannt.</translation>
-    </message>
-    <message>
         <source>Choose the file of a sheet</source>
         <translation>Datei eines Blatts wählen</translation>
     </message>
@@ -9001,6 +9009,14 @@
     <message>
         <source>%1 jobs</source>
         <translation>%1 Aufträge</translation>
+    </message>
+    <message>
+        <source>Open jobs that still take a shim from here: %1.</source>
+        <translation>Offene Aufträge, die noch eine Passscheibe von hier nehmen: %1.</translation>
+    </message>
+    <message>
+        <source>Jobs with no hint yet at its size: %1.</source>
+        <translation>Aufträge noch ohne Anhalt für ihr Maß: %1.</translation>
     </message>
 </context>
 </TS>

@@ -6035,10 +6035,6 @@
         <translation>Un atelier inventé avec des interventions en cours. Il est dans son propre dossier et ne se mêle jamais au vrai.</translation>
     </message>
     <message>
-        <source>Begin this workshop&apos;s own store</source>
-        <translation>Commencer la base de cet atelier</translation>
-    </message>
-    <message>
         <source>Job sheet and spec sheets come with the program; their limits are demonstration values until your own are entered.</source>
         <translation>La fiche de travail et les fiches techniques viennent avec le programme&#xa0;; leurs limites sont des valeurs de démonstration jusqu’à la saisie de celles de l’atelier.</translation>
     </message>
@@ -6051,16 +6047,8 @@
         <translation>Adresse, telle qu’au rapport</translation>
     </message>
     <message>
-        <source>First person: name</source>
-        <translation>Première personne&#xa0;: nom</translation>
-    </message>
-    <message>
         <source>Initials</source>
         <translation>Initiales</translation>
-    </message>
-    <message>
-        <source>Begin the store</source>
-        <translation>Commencer la base</translation>
     </message>
     <message>
         <source>It will lie here: %1</source>
@@ -6099,10 +6087,6 @@
         <translation>Papier des rapports</translation>
     </message>
     <message>
-        <source>No logo</source>
-        <translation>Pas de logo</translation>
-    </message>
-    <message>
         <source>Nobody is at work here yet. Enter who is; all else of this workshop stays as it is.</source>
         <translation>Personne ne travaille encore ici. Saisir qui y travaille&#xa0;; tout le reste de cet atelier reste comme il est.</translation>
     </message>
@@ -6113,6 +6097,26 @@
     <message>
         <source>All of it can be changed later in the settings.</source>
         <translation>Tout peut être changé plus tard dans les réglages.</translation>
+    </message>
+    <message>
+        <source>To look around</source>
+        <translation>Pour se faire une idée</translation>
+    </message>
+    <message>
+        <source>Name of the first person</source>
+        <translation>Nom de la première personne</translation>
+    </message>
+    <message>
+        <source>Begin this workshop</source>
+        <translation>Commencer cet atelier</translation>
+    </message>
+    <message>
+        <source>Remove the logo</source>
+        <translation>Retirer le logo</translation>
+    </message>
+    <message>
+        <source>Your own workshop</source>
+        <translation>Votre propre atelier</translation>
     </message>
 </context>
 <context>
@@ -6130,8 +6134,8 @@
         <translation>Ouvrir en lecture seule</translation>
     </message>
     <message>
-        <source>Break the lock</source>
-        <translation>Forcer le verrou</translation>
+        <source>Break the lock of a program that is gone</source>
+        <translation>Forcer le verrou d’un programme qui n’est plus là</translation>
     </message>
     <message>
         <source>That program is gone: break its lock</source>
@@ -6672,14 +6676,6 @@
         <translation>Sauvegarde</translation>
     </message>
     <message>
-        <source>No backup was made from here yet.</source>
-        <translation>Aucune sauvegarde n’a encore été faite d’ici.</translation>
-    </message>
-    <message>
-        <source>A backup is made by itself every day, checked before it takes its name, and kept for a week: one file for each day of the week. The file before each change of the store&apos;s form is kept for good. Jobs go on meanwhile.</source>
-        <translation>Une sauvegarde se fait d’elle-même chaque jour, est contrôlée avant de prendre son nom, et gardée une semaine : un fichier par jour de la semaine. Le fichier d’avant chaque changement de forme de la base est gardé pour toujours. Le travail continue pendant ce temps.</translation>
-    </message>
-    <message>
         <source>Back up now</source>
         <translation>Sauvegarder maintenant</translation>
     </message>
@@ -6719,6 +6715,14 @@
         <source>Photos that are gone, and so not in it: %1.</source>
         <translation>Photos manquantes, donc absentes d’elle : %1.</translation>
     </message>
+    <message>
+        <source>No verified backup yet.</source>
+        <translation>Pas encore de sauvegarde vérifiée.</translation>
+    </message>
+    <message>
+        <source>A backup is made by itself every day, checked before it takes its name, and kept for a week: one file for each day of the week. The file from before each update of the store is kept for good. Jobs go on meanwhile.</source>
+        <translation>Une sauvegarde se fait d’elle-même chaque jour, est contrôlée avant de prendre son nom, et gardée une semaine : un fichier par jour de la semaine. Le fichier d’avant chaque mise à jour de la base est gardé pour toujours. Le travail continue pendant ce temps.</translation>
+    </message>
 </context>
 <context>
     <name>shimwright::workshop::DataSection</name>
@@ -6729,10 +6733,6 @@
 </context>
 <context>
     <name>shimwright::workshop::FiguresCard</name>
-    <message>
-        <source>Of which jobs</source>
-        <translation>De quelles interventions</translation>
-    </message>
     <message>
         <source>Last 12 months</source>
         <translation>12 derniers mois</translation>
@@ -6754,16 +6754,20 @@
         <translation>Distance</translation>
     </message>
     <message>
-        <source>Days</source>
-        <translation>Jours</translation>
-    </message>
-    <message>
-        <source>Read the figures</source>
-        <translation>Lire les chiffres</translation>
-    </message>
-    <message>
         <source>The figures are being read.</source>
         <translation>Les chiffres sont en cours de lecture.</translation>
+    </message>
+    <message>
+        <source>Jobs of which time</source>
+        <translation>Interventions de quelle période</translation>
+    </message>
+    <message>
+        <source>Time, in days</source>
+        <translation>Durée en jours</translation>
+    </message>
+    <message>
+        <source>Show the figures</source>
+        <translation>Montrer les chiffres</translation>
     </message>
 </context>
 <context>
@@ -6845,20 +6849,24 @@
         <translation>Véhicules vite revenus</translation>
     </message>
     <message>
-        <source>Counted from their job before, in this time or earlier.</source>
-        <translation>Comptés depuis leur intervention précédente, pendant cette période ou avant.</translation>
-    </message>
-    <message>
-        <source>Within distance and days</source>
-        <translation>En moins de distance et de jours</translation>
-    </message>
-    <message>
-        <source>Within the days, distance not known</source>
-        <translation>En moins de jours, distance inconnue</translation>
-    </message>
-    <message>
         <source>From another workshop, in none of the figures</source>
         <translation>D’un autre atelier, dans aucun des chiffres</translation>
+    </message>
+    <message>
+        <source>%1: there is no such job in this time.</source>
+        <translation>%1&#xa0;: il n’y a pas d’intervention de ce genre dans cette période.</translation>
+    </message>
+    <message>
+        <source>Counted from the last job before on the same vehicle, also one from before this time.</source>
+        <translation>Compté depuis l’intervention précédente sur le même véhicule, même d’avant cette période.</translation>
+    </message>
+    <message>
+        <source>Back within the distance and the days</source>
+        <translation>Revenus en moins que la distance et les jours</translation>
+    </message>
+    <message>
+        <source>Back within the days, distance not known</source>
+        <translation>Revenus en moins que les jours, distance inconnue</translation>
     </message>
 </context>
 <context>
@@ -6868,7 +6876,7 @@
         <translation>Ctrl Entrée</translation>
     </message>
     <message>
-        <source>Leave it</source>
+        <source>Cancel</source>
         <translation>Annuler</translation>
     </message>
 </context>
@@ -6927,10 +6935,6 @@
         <translation>Erreur admise, ±</translation>
     </message>
     <message>
-        <source>One turn of the hand; blank: not known</source>
-        <translation>Un tour d’aiguille&#xa0;; vide&#xa0;: inconnu</translation>
-    </message>
-    <message>
         <source>Calibrated on (year-month-day)</source>
         <translation>Étalonné le (année-mois-jour)</translation>
     </message>
@@ -6955,8 +6959,12 @@
         <translation>En service</translation>
     </message>
     <message>
-        <source>Out of use</source>
-        <translation>Hors service</translation>
+        <source>One turn of the hand</source>
+        <translation>Un tour d’aiguille</translation>
+    </message>
+    <message>
+        <source>Blank: not known.</source>
+        <translation>Vide&#xa0;: inconnu.</translation>
     </message>
 </context>
 <context>
@@ -6990,10 +6998,6 @@
         <translation>Type d’instrument</translation>
     </message>
     <message>
-        <source>Enter one</source>
-        <translation>En saisir un</translation>
-    </message>
-    <message>
         <source>Keep this first, or leave it as it was.</source>
         <translation>L’enregistrer d’abord, ou annuler.</translation>
     </message>
@@ -7008,6 +7012,10 @@
     <message>
         <source>Kept: readings with %1 carry this from now on.</source>
         <translation>Enregistré&#xa0;: les mesures avec %1 en tiennent compte désormais.</translation>
+    </message>
+    <message>
+        <source>Add an instrument</source>
+        <translation>Ajouter un instrument</translation>
     </message>
 </context>
 <context>
@@ -7084,16 +7092,8 @@
         <translation>Adresse, sur une ligne</translation>
     </message>
     <message>
-        <source>Logo for the head of the record: PNG or JPEG, at most 500 kB. Paper is white.</source>
-        <translation>Logo pour l’en-tête du rapport&#xa0;: PNG ou JPEG, au plus 500 kB. Le papier est blanc.</translation>
-    </message>
-    <message>
         <source>Choose a logo</source>
         <translation>Choisir un logo</translation>
-    </message>
-    <message>
-        <source>No logo</source>
-        <translation>Sans logo</translation>
     </message>
     <message>
         <source>The logo</source>
@@ -7110,6 +7110,14 @@
     <message>
         <source>Kept.</source>
         <translation>Enregistré.</translation>
+    </message>
+    <message>
+        <source>Logo for the head of the record: PNG or JPEG, at most 500 kB. It is printed on white paper.</source>
+        <translation>Logo pour l’en-tête du rapport&#xa0;: PNG ou JPEG, au plus 500 kB. Il s’imprime sur du papier blanc.</translation>
+    </message>
+    <message>
+        <source>Remove the logo</source>
+        <translation>Retirer le logo</translation>
     </message>
 </context>
 <context>
@@ -7390,20 +7398,16 @@
         <translation>Il manque le pas d’une cale à l’autre.</translation>
     </message>
     <message>
-        <source>Feel %1 (standard uncertainty) from %2 readings, known to %3 %.</source>
-        <translation>Toucher %1 (incertitude type) sur %2 mesures, connu à %3&#xa0;% près.</translation>
+        <source>Feel %1 (standard uncertainty) from %2 readings; it may be wrong by about %3 %.</source>
+        <translation>Toucher %1 (incertitude type) sur %2 mesures&#xa0;; il peut être faux de %3&#xa0;% environ.</translation>
     </message>
     <message>
-        <source>Repeatability %1 (standard deviation) from %2 readings, known to %3 %.</source>
-        <translation>Répétabilité %1 (écart type) sur %2 mesures, connue à %3&#xa0;% près.</translation>
+        <source>Repeatability %1 (standard deviation) from %2 readings; it may be wrong by about %3 %.</source>
+        <translation>Répétabilité %1 (écart type) sur %2 mesures&#xa0;; elle peut être fausse de %3&#xa0;% environ.</translation>
     </message>
 </context>
 <context>
     <name>shimwright::workshop::RestoreCard</name>
-    <message>
-        <source>Back to a backup</source>
-        <translation>Revenir à une sauvegarde</translation>
-    </message>
     <message>
         <source>What is in the store now is kept as a file beside it. Every entry of the backup is compared, and the window opens again with it.</source>
         <translation>Ce qui est maintenant dans la base est gardé comme fichier à côté. Chaque entrée de la sauvegarde est comparée, et la fenêtre se rouvre avec elle.</translation>
@@ -7428,17 +7432,13 @@
         <source>The backup is being looked at.</source>
         <translation>La sauvegarde est en cours d’examen.</translation>
     </message>
+    <message>
+        <source>Go back to a backup</source>
+        <translation>Revenir à une sauvegarde</translation>
+    </message>
 </context>
 <context>
     <name>shimwright::workshop::SheetForm</name>
-    <message>
-        <source>Part of the sheet</source>
-        <translation>Partie de la fiche</translation>
-    </message>
-    <message>
-        <source>Next part</source>
-        <translation>Partie suivante</translation>
-    </message>
     <message>
         <source>Go on later</source>
         <translation>Continuer plus tard</translation>
@@ -7487,6 +7487,14 @@
         <source>Not kept yet, %1 to be filled in or put right: %2</source>
         <translation>Pas encore enregistré, %1 à remplir ou à corriger : %2</translation>
     </message>
+    <message>
+        <source>Section of the sheet</source>
+        <translation>Section de la fiche</translation>
+    </message>
+    <message>
+        <source>Next section</source>
+        <translation>Section suivante</translation>
+    </message>
 </context>
 <context>
     <name>shimwright::workshop::SheetsSection</name>
@@ -7525,10 +7533,6 @@
     <message>
         <source>Show values</source>
         <translation>Montrer les valeurs</translation>
-    </message>
-    <message>
-        <source>Save as a blank sheet of paper</source>
-        <translation>Enregistrer comme fiche vierge sur papier</translation>
     </message>
     <message>
         <source>All job sheets</source>
@@ -7614,6 +7618,14 @@
         <source>All that was filled in is lost then. Press again to be sure.</source>
         <translation>Tout ce qui a été rempli est alors perdu. Appuyer encore pour confirmer.</translation>
     </message>
+    <message>
+        <source>Name in files: %1</source>
+        <translation>Nom dans les fichiers&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>Save a blank sheet for paper (PDF)</source>
+        <translation>Fiche vierge pour papier (PDF)</translation>
+    </message>
 </context>
 <context>
     <name>shimwright::workshop::ShimForm</name>
@@ -7658,14 +7670,6 @@
         <translation>Compté maintenant</translation>
     </message>
     <message>
-        <source>Order at so many or fewer</source>
-        <translation>Commander à ce nombre ou moins</translation>
-    </message>
-    <message>
-        <source>Blank: the count of before stays, %1.</source>
-        <translation>Vide&#xa0;: le compte d’avant reste, %1.</translation>
-    </message>
-    <message>
         <source>Blank: not counted.</source>
         <translation>Vide&#xa0;: non compté.</translation>
     </message>
@@ -7680,6 +7684,14 @@
     <message>
         <source>A thickness with its uncertainty is needed, or readings with a micrometer.</source>
         <translation>Il faut une épaisseur avec son incertitude, ou des mesures au micromètre.</translation>
+    </message>
+    <message>
+        <source>Order when so few are left</source>
+        <translation>Commander à ce nombre ou moins</translation>
+    </message>
+    <message>
+        <source>Blank: the count stays as it is, %1.</source>
+        <translation>Vide&#xa0;: le compte reste tel quel, %1.</translation>
     </message>
 </context>
 <context>
@@ -7755,8 +7767,12 @@
         <translation>Une taille de plus dans %1</translation>
     </message>
     <message>
-        <source>Begin the tray %1 with the sizes of its spec sheet</source>
-        <translation>Commencer l’assortiment %1 avec les tailles de sa fiche technique</translation>
+        <source>Begin the tray %1</source>
+        <translation>Commencer l’assortiment %1</translation>
+    </message>
+    <message>
+        <source>with the sizes of its spec sheet</source>
+        <translation>avec les tailles de sa fiche technique</translation>
     </message>
     <message>
         <source>The tray %1 is begun: measure and count its shims.</source>
@@ -7969,10 +7985,6 @@
     <message>
         <source>Another program writes in this store; close it there first, or open the store for looking.</source>
         <translation>Un autre programme écrit dans cette base&#xa0;; la fermer d’abord là-bas, ou l’ouvrir en lecture seule.</translation>
-    </message>
-    <message>
-        <source>{0} writes in this store on {1} since {2}; close it there first, or open the store for looking.</source>
-        <translation>{0} écrit dans cette base sur {1} depuis {2}&#xa0;; la fermer d’abord là-bas, ou l’ouvrir en lecture seule.</translation>
     </message>
     <message>
         <source>The store could not be taken for writing; look whether its folder is there and may be written to.</source>
@@ -8315,14 +8327,6 @@
         <translation>Tout instrument a un plus petit pas qu’il affiche&#xa0;: saisir celui de {0}.</translation>
     </message>
     <message>
-        <source>The backup {0} is whole and goes to {1}. Jobs: {2}, entries: {3}. What came after it the damaged store does not show any more.</source>
-        <translation>La sauvegarde {0} est intacte et va jusqu’à {1}. Interventions&#xa0;: {2}, entrées&#xa0;: {3}. Ce qui est venu après, la base abîmée ne le montre plus.</translation>
-    </message>
-    <message>
-        <source>The backup {0} is whole and goes to {1}. Jobs: {2}, entries: {3}. Entries that came after it and would be missing: {4}, of so many jobs: {5}.</source>
-        <translation>La sauvegarde {0} est intacte et va jusqu’à {1}. Interventions&#xa0;: {2}, entrées&#xa0;: {3}. Entrées venues après et qui manqueraient&#xa0;: {4}, d’autant d’interventions&#xa0;: {5}.</translation>
-    </message>
-    <message>
         <source>This backup is not whole, so it takes no place; choose an earlier one.</source>
         <translation>Cette sauvegarde n’est pas intacte et ne prend donc pas la place&#xa0;; en choisir une plus ancienne.</translation>
     </message>
@@ -8333,14 +8337,6 @@
     <message>
         <source>The tables of this backup are not those of this program, so it takes no place; choose another.</source>
         <translation>Les tables de cette sauvegarde ne sont pas celles de ce programme, elle ne prend donc pas la place&#xa0;; en choisir une autre.</translation>
-    </message>
-    <message>
-        <source>The backup {0} is whole and goes to {1}. Jobs: {2}, entries: {3}. Nothing here came after it.</source>
-        <translation>La sauvegarde {0} est intacte et va jusqu’à {1}. Interventions&#xa0;: {2}, entrées&#xa0;: {3}. Rien ici n’est venu après.</translation>
-    </message>
-    <message>
-        <source>The backup {0} is whole and goes to {1}. Jobs: {2}, entries: {3}. Entries that came after it: {4}, of so many jobs: {5}; they will only be in the file that is kept.</source>
-        <translation>La sauvegarde {0} est intacte et va jusqu’à {1}. Interventions&#xa0;: {2}, entrées&#xa0;: {3}. Entrées venues après&#xa0;: {4}, d’autant d’interventions&#xa0;: {5}&#xa0;; elles ne seront que dans le fichier gardé.</translation>
     </message>
     <message>
         <source>The store could not be brought to version {0} and stays as it was; see that its disk has room and may be written to, then open it again.</source>
@@ -8389,6 +8385,26 @@
     <message>
         <source>Stopped: the jobs were not read to their end.</source>
         <translation>Arrêté&#xa0;: les interventions n’ont pas été lues jusqu’au bout.</translation>
+    </message>
+    <message>
+        <source>{0} has had this store open on the computer {1} since {2}; close it there first, or open the store for looking.</source>
+        <translation>{0} a cette base ouverte sur l’ordinateur {1} depuis {2}&#xa0;; la fermer d’abord là-bas, ou l’ouvrir en lecture seule.</translation>
+    </message>
+    <message>
+        <source>The backup {0} is whole; its last entry is of {1}. Jobs: {2}, entries: {3}. What was entered after that cannot be read from the damaged store any more.</source>
+        <translation>La sauvegarde {0} est intacte&#xa0;; sa dernière entrée est du {1}. Interventions&#xa0;: {2}, entrées&#xa0;: {3}. Ce qui a été saisi après ne se lit plus dans la base abîmée.</translation>
+    </message>
+    <message>
+        <source>The backup {0} is whole; its last entry is of {1}. Jobs: {2}, entries: {3}. Entered after it, and then missing: {4} entries, in jobs: {5}.</source>
+        <translation>La sauvegarde {0} est intacte&#xa0;; sa dernière entrée est du {1}. Interventions&#xa0;: {2}, entrées&#xa0;: {3}. Saisi après, et qui manquerait&#xa0;: {4} entrées, en interventions&#xa0;: {5}.</translation>
+    </message>
+    <message>
+        <source>The backup {0} is whole; its last entry is of {1}. Jobs: {2}, entries: {3}. Nothing here was entered after it.</source>
+        <translation>La sauvegarde {0} est intacte&#xa0;; sa dernière entrée est du {1}. Interventions&#xa0;: {2}, entrées&#xa0;: {3}. Rien ici n’a été saisi après.</translation>
+    </message>
+    <message>
+        <source>The backup {0} is whole; its last entry is of {1}. Jobs: {2}, entries: {3}. Entered after it: {4} entries, in jobs: {5}; they will only be in the file that is kept.</source>
+        <translation>La sauvegarde {0} est intacte&#xa0;; sa dernière entrée est du {1}. Interventions&#xa0;: {2}, entrées&#xa0;: {3}. Saisi après&#xa0;: {4} entrées, en interventions&#xa0;: {5}&#xa0;; elles ne seront que dans le fichier gardé.</translation>
     </message>
 </context>
 <context>
@@ -8947,14 +8963,6 @@
         <translation>Aucune intervention ouverte n’attend encore sa cale d’ici.</translation>
     </message>
     <message>
-        <source>Open jobs with a shim from here still to come: %1.</source>
-        <translation>Interventions ouvertes qui attendent encore une cale d’ici&#xa0;: %1.</translation>
-    </message>
-    <message>
-        <source>Of %1 of them nothing is known yet.</source>
-        <translation>De %1 d’entre elles on ne sait encore rien.</translation>
-    </message>
-    <message>
         <source>Choose the file of a sheet</source>
         <translation>Choisir le fichier d’une fiche</translation>
     </message>
@@ -9001,6 +9009,14 @@
     <message>
         <source>%1 jobs</source>
         <translation>%1 interventions</translation>
+    </message>
+    <message>
+        <source>Open jobs that still take a shim from here: %1.</source>
+        <translation>Interventions ouvertes qui prendront encore une cale d’ici&#xa0;: %1.</translation>
+    </message>
+    <message>
+        <source>Jobs with no hint yet at its size: %1.</source>
+        <translation>Interventions sans indice encore de sa taille&#xa0;: %1.</translation>
     </message>
 </context>
 </TS>

@@ -103,11 +103,12 @@ tl::unexpected<Error> locked(const QString& store_path) {
                                   "Another program writes in this store; close it there first, or open the "
                                   "store for looking."));
   }
-  return refuse("locked", "",
-                SHIMWRIGHT_TEXT("store",
-                                "{0} writes in this store on {1} since {2}; close it there first, or open the "
-                                "store for looking."),
-                {holder->person, holder->host, plain_time(holder->since_ms)});
+  return refuse(
+      "locked", "",
+      SHIMWRIGHT_TEXT("store",
+                      "{0} has had this store open on the computer {1} since {2}; close it there first, or open the "
+                      "store for looking."),
+      {holder->person, holder->host, plain_time(holder->since_ms)});
 }
 
 tl::unexpected<Error> cannot_lock() {

@@ -105,14 +105,14 @@ Message BackupOffer::told() const {
   const std::string until = plain_time(last_at_ms);
   if (!missing) {
     return {SHIMWRIGHT_TEXT("store",
-                            "The backup {0} is whole and goes to {1}. Jobs: {2}, entries: {3}. What came after it the "
-                            "damaged store does not show any more."),
+                            "The backup {0} is whole; its last entry is of {1}. Jobs: {2}, entries: {3}. What was "
+                            "entered after that cannot be read from the damaged store any more."),
             {file, until, std::to_string(jobs), std::to_string(entries)}};
   }
   return {SHIMWRIGHT_TEXT(
               "store",
-              "The backup {0} is whole and goes to {1}. Jobs: {2}, entries: {3}. Entries that came after it and "
-              "would be missing: {4}, of so many jobs: {5}."),
+              "The backup {0} is whole; its last entry is of {1}. Jobs: {2}, entries: {3}. Entered after it, and "
+              "then missing: {4} entries, in jobs: {5}."),
           {file, until, std::to_string(jobs), std::to_string(entries), std::to_string(missing->entries),
            std::to_string(missing->jobs)}};
 }

@@ -124,15 +124,16 @@ Result<std::unique_ptr<Connection>> open_backup(const std::string& backup) {
 Message told_before_restore(const BackupOffer& offer) {
   const std::string until = plain_time(offer.last_at_ms);
   if (!offer.missing || offer.missing->entries == 0) {
-    return {SHIMWRIGHT_TEXT("store",
-                            "The backup {0} is whole and goes to {1}. Jobs: {2}, entries: {3}. Nothing here came after "
-                            "it."),
-            {offer.file, until, std::to_string(offer.jobs), std::to_string(offer.entries)}};
+    return {
+        SHIMWRIGHT_TEXT("store",
+                        "The backup {0} is whole; its last entry is of {1}. Jobs: {2}, entries: {3}. Nothing here was "
+                        "entered after it."),
+        {offer.file, until, std::to_string(offer.jobs), std::to_string(offer.entries)}};
   }
   return {
       SHIMWRIGHT_TEXT("store",
-                      "The backup {0} is whole and goes to {1}. Jobs: {2}, entries: {3}. Entries that came after it: "
-                      "{4}, of so many jobs: {5}; they will only be in the file that is kept."),
+                      "The backup {0} is whole; its last entry is of {1}. Jobs: {2}, entries: {3}. Entered after it: "
+                      "{4} entries, in jobs: {5}; they will only be in the file that is kept."),
       {offer.file, until, std::to_string(offer.jobs), std::to_string(offer.entries),
        std::to_string(offer.missing->entries), std::to_string(offer.missing->jobs)}};
 }

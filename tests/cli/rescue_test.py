@@ -30,7 +30,7 @@ class Rescue(Bench):
         left = self.damage()
         status, out, err = run("rescue", "--store", self.store)
         self.assertEqual((status, len(err)), (0, 1))
-        self.assertIn("is whole and goes to", err[0])
+        self.assertIn("is whole; its last entry is of", err[0])
         line = json.loads(out[0])
         self.assertEqual((line["backup"], line["jobs"]), (str(self.backup), 2))
         self.assertEqual(line["entries"], sum(map(len, self.backed.values())))
@@ -44,7 +44,7 @@ class Rescue(Bench):
         missing = json.loads(out[0])["missing"]
         after = sum(map(len, whole.values())) - sum(map(len, self.backed.values()))
         self.assertEqual((status, missing), (0, {"jobs": 1, "entries": after}))
-        self.assertIn(f"Entries that came after it and would be missing: {after}, of so many jobs: 1", err[0])
+        self.assertIn(f"Entered after it, and then missing: {after} entries, in jobs: 1", err[0])
 
     def test_it_puts_the_backup_back_and_keeps_the_damaged_store(self):
         for number in (1, 2):

@@ -20,7 +20,7 @@ class Restore(Bench):
         line = json.loads(out[0])
         after = sum(map(len, self.whole.values())) - sum(map(len, self.backed.values()))
         self.assertEqual((status, line["jobs"], line["missing"]), (0, 2, {"jobs": 1, "entries": after}))
-        self.assertIn(f"Entries that came after it: {after}, of so many jobs: 1", err[0])
+        self.assertIn(f"Entered after it: {after} entries, in jobs: 1", err[0])
         self.assertEqual(entries_in(self.store), self.whole)
 
     def test_it_restores_and_keeps_what_was_there(self):

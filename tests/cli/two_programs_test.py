@@ -55,7 +55,7 @@ class TwoPrograms(Bench):
 
     def test_a_second_writer_is_told_who_writes(self):
         said = self.refused("replay", DEMO[1], "--store", self.store)
-        self.assertRegex(said, r"Mara Kestrel writes in this store on \S+ since \d{4}-\d\d-\d\d \d\d:\d\d UTC[+-]\d\d:\d\d")
+        self.assertRegex(said, r"Mara Kestrel has had this store open on the computer \S+ since \d{4}-\d\d-\d\d \d\d:\d\d UTC[+-]\d\d:\d\d")
         self.assertIn("open the store for looking", said)
         vehicle = json.loads(run("find", "1001", "--store", self.store)[1][0])["vehicle"]
         self.assertEqual(self.refused("erase", vehicle, "--store", self.store), said)

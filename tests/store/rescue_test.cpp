@@ -53,7 +53,7 @@ TEST_CASE("the latest whole backup is offered with what would be missing") {
   CHECK(offer->missing->entries == 2);
   CHECK(offer->missing->jobs == 2);
   const std::string told = offer->told().in_english();
-  CHECK(told.find("Entries that came after it and would be missing: 2, of so many jobs: 2") != std::string::npos);
+  CHECK(told.find("Entered after it, and then missing: 2 entries, in jobs: 2") != std::string::npos);
 }
 
 TEST_CASE("a backup that is spoilt itself is not offered") {

@@ -65,7 +65,7 @@ TEST_CASE("a restore brings back every entry of the backup and keeps what was th
   CHECK(offer.missing->entries == 2);
   CHECK(offer.missing->jobs == 2);
   CHECK(told_before_restore(offer).in_english().find(
-            "Entries that came after it: 2, of so many jobs: 2; they will only be in") != std::string::npos);
+            "Entered after it: 2 entries, in jobs: 2; they will only be in") != std::string::npos);
   const RestoreReport report = got(restore(backed.bench.path(), backed.backup, opening));
   CHECK(report.jobs == 2);
   CHECK(report.entries == std::int64_t(backed.backed.size() + sealed.size()));

@@ -26,9 +26,10 @@ FirstPage::FirstPage(QWidget* parent) : QWidget(parent) {
   // First of all: who does not read the language has to find it without scrolling.
   auto* language = widgets::lay_in<widgets::TurningRow>(column, 18);
   add_choice(tr("Language of the window"), language_choices(), scroll->content(), language);
-  language->addWidget(widgets::child_of<widgets::Text>(
-                          scroll->content(), tr("Another language is spoken from the next start on."), "soft"),
-                      1, Qt::AlignBottom);
+  auto* when = widgets::child_of<widgets::Text>(scroll->content(),
+                                                tr("Another language is spoken from the next start on."), "soft");
+  when->setMinimumHeight(widgets::pixels::target);
+  language->addWidget(when, 1, Qt::AlignBottom);
   auto* row = widgets::lay_in<widgets::TurningRow>(column, 18);
   build_demo(row);
   build_own(row);
@@ -38,7 +39,7 @@ FirstPage::FirstPage(QWidget* parent) : QWidget(parent) {
 
 void FirstPage::build_demo(QBoxLayout* row) {
   demo_ = widgets::child_of<widgets::Box>(
-      row->parentWidget(), tr("Try the demonstration workshop"),
+      row->parentWidget(), tr("To look around"),
       tr("A made-up workshop with jobs in work. It lies in a folder of its own and never mixes with yours."), "card");
   demo_->body()->setSpacing(14);
   try_ = widgets::child_of<widgets::Button>(demo_, tr("Try the demonstration workshop"));
@@ -62,7 +63,7 @@ void FirstPage::build_own(QBoxLayout* row) {
   add(workshop_, tr("Name of the workshop"), "field-workshop", own->body());
   add(address_, tr("Address, as on the record"), "field-address", own->body());
   auto* pair = widgets::lay_in<QHBoxLayout>(own->body(), 12);
-  add(person_, tr("First person: name"), "field-person", pair);
+  add(person_, tr("Name of the first person"), "field-person", pair);
   add(initials_, tr("Initials"), "field-initials", pair);
   pair->setStretch(0, 3);
   pair->setStretch(1, 1);
@@ -70,7 +71,7 @@ void FirstPage::build_own(QBoxLayout* row) {
   path_ = widgets::child_of<widgets::Text>(own, QString(), "small");
   path_->setObjectName(QStringLiteral("start-path"));
   own->body()->addWidget(path_);
-  auto* button = widgets::child_of<widgets::Button>(own, tr("Begin the store"), widgets::Button::Kind::main);
+  auto* button = widgets::child_of<widgets::Button>(own, tr("Begin this workshop"), widgets::Button::Kind::main);
   button->setObjectName(QStringLiteral("button-begin"));
   own->body()->addWidget(button, 0, Qt::AlignLeft);
   row->addWidget(own, 3);
@@ -89,7 +90,7 @@ void FirstPage::build_logo(widgets::Box* own) {
   logo_told_ = widgets::child_of<widgets::Text>(own, QString(), "soft");
   logo_told_->setObjectName(QStringLiteral("first-logo"));
   row->addWidget(logo_told_, 1);
-  no_logo_ = widgets::child_of<widgets::Button>(own, tr("No logo"));
+  no_logo_ = widgets::child_of<widgets::Button>(own, tr("Remove the logo"));
   no_logo_->setObjectName(QStringLiteral("button-no-logo"));
   row->addWidget(no_logo_);
   connect(choose_logo_, &QPushButton::clicked, this, &FirstPage::logo_wanted);
@@ -152,7 +153,7 @@ void FirstPage::ask_for_person_only(const QString& workshop) {
 void FirstPage::set_offer(const QString& path, bool with_demo) {
   demo_->setVisible(with_demo);
   show_workshop_fields(true);
-  own_->set_heading(tr("Begin this workshop's own store"));
+  own_->set_heading(tr("Your own workshop"));
   own_->set_text(
       tr("Job sheet and spec sheets come with the program; their limits are demonstration values until your own "
          "are entered."));

@@ -32,8 +32,9 @@ HindrancePage::HindrancePage(QWidget* parent) : QWidget(parent) {
     into->addWidget(button, 0, Qt::AlignLeft);
   };
   add(retry_, tr("Try again"), "button-retry", row, widgets::Button::Kind::main);
+  add(retry_beside_backup_, tr("Try again"), "button-retry-plain", row);
   add(look_, tr("Open for looking only"), "button-look", row);
-  add(break_, tr("Break the lock"), "button-break-lock", row);
+  add(break_, tr("Break the lock of a program that is gone"), "button-break-lock", row);
   row->addStretch();
   question_ = widgets::child_of<widgets::Box>(page, QString(), QString(), "question");
   question_->setObjectName(QStringLiteral("break-question"));
@@ -48,9 +49,17 @@ HindrancePage::HindrancePage(QWidget* parent) : QWidget(parent) {
   rescue_->body()->setSpacing(12);
   column->addWidget(rescue_);
   add(put_back_, tr("Put this backup in its place"), "button-put-back", rescue_->body(), widgets::Button::Kind::main);
+  rescue_->setFocusPolicy(Qt::TabFocus);
   rescue_->hide();
+  retry_beside_backup_->hide();
   column->addStretch();
-  connect(retry_, &QPushButton::clicked, this, &HindrancePage::retry_wanted);
+  connect_buttons();
+}
+
+void HindrancePage::connect_buttons() {
+  for (const widgets::Button* each : {retry_, retry_beside_backup_}) {
+    connect(each, &QPushButton::clicked, this, &HindrancePage::retry_wanted);
+  }
   connect(look_, &QPushButton::clicked, this, &HindrancePage::look_wanted);
   connect(break_, &QPushButton::clicked, this, &HindrancePage::ask_to_break);
   connect(put_back_, &QPushButton::clicked, this, [this] { emit rescue_wanted(backup_); });
@@ -67,12 +76,26 @@ HindrancePage::HindrancePage(QWidget* parent) : QWidget(parent) {
 
 void HindrancePage::show_search(const QString& folder) {
   rescue_->set_text(tr("Looking for the last whole backup in %1.").arg(QDir::toNativeSeparators(folder)));
-  put_back_->hide();
+  offer_backup(false);
   rescue_->show();
+  const bool on_retry = focusWidget() == retry_;
+  searches_ = true;
+  if (on_retry) {
+    take_focus();
+  }
+}
+
+/// One button is the main one: the backup where there is one, or else another try.
+void HindrancePage::offer_backup(bool offered) {
+  put_back_->setVisible(offered);
+  retry_->setVisible(!offered);
+  retry_beside_backup_->setVisible(offered);
 }
 
 void HindrancePage::show_offer(const Result<std::optional<store::BackupOffer>>& found, const QString& folder) {
-  put_back_->setVisible(found && found->has_value());
+  searches_ = false;
+  const bool waited = focusWidget() == rescue_ || focusWidget() == put_back_;
+  offer_backup(found && found->has_value());
   if (!found) {
     rescue_->set_text(widgets::say(found.error()));
   } else if (const std::optional<store::BackupOffer>& offer = *found) {
@@ -87,6 +110,9 @@ void HindrancePage::show_offer(const Result<std::optional<store::BackupOffer>>& 
                          "again; keep the damaged file as it is.")
                           .arg(QDir::toNativeSeparators(folder)));
   }
+  if (waited) {
+    take_focus();
+  }
 }
 
 void HindrancePage::show_hindrance(const Error& error, const QString& path,
@@ -99,6 +125,8 @@ void HindrancePage::show_hindrance(const Error& error, const QString& path,
   break_->setVisible(locked && holder.has_value());
   question_->hide();
   rescue_->hide();
+  searches_ = false;
+  offer_backup(false);
   refused_->hide();
 }
 
@@ -123,8 +151,16 @@ void HindrancePage::ask_to_break() {
   scroll_->show_child(question_);
 }
 
+/// While a backup is looked for the focus is on no button: the next one may be another than was meant.
 void HindrancePage::take_focus() {
-  retry_->setFocus();
+  if (!put_back_->isHidden()) {
+    put_back_->setFocus();
+    scroll_->show_child(rescue_);
+  } else if (searches_) {
+    rescue_->setFocus();
+  } else {
+    retry_->setFocus();
+  }
 }
 
 }  // namespace shimwright::shell

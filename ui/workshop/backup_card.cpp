@@ -28,13 +28,13 @@ bool on_one_disk(const QString& one, const QString& other) {
 
 BackupCard::BackupCard(store::Store& store, WorkshopWays ways, QWidget* parent)
     : WorkCard(tr("Backup"), QStringLiteral("backup"), parent), store_(&store), ways_(std::move(ways)) {
-  last_ = add_text(tr("No backup was made from here yet."));
+  last_ = add_text(tr("No verified backup yet."));
   last_->setObjectName(QStringLiteral("last-backup"));
   folder_ = add_text(QString());
   folder_->setObjectName(QStringLiteral("backup-place"));
   add_text(
       tr("A backup is made by itself every day, checked before it takes its name, and kept for a week: one file for "
-         "each day of the week. The file before each change of the store's form is kept for good. Jobs go on "
+         "each day of the week. The file from before each update of the store is kept for good. Jobs go on "
          "meanwhile."),
       "soft");
   const auto* begin = add_button(tr("Back up now"), QStringLiteral("button-back-up"), widgets::Button::Kind::main);

@@ -14,6 +14,7 @@
 #include "shimwright/widgets/say.h"
 #include "shimwright/widgets/style.h"
 #include "shimwright/widgets/turning_row.h"
+#include "widgets_away.h"
 
 namespace shimwright::workshop {
 
@@ -24,6 +25,7 @@ namespace {
 /// After every moment a clock may have shown.
 constexpr std::int64_t end_of_time_ms = std::int64_t{1} << 52;
 constexpr std::size_t most_shims = 12;
+constexpr int longest_gap = 24;
 
 QString jobs_words(std::size_t count) {
   return count == 1 ? QCoreApplication::translate("workshop", "1 job")
@@ -38,6 +40,29 @@ QString side_words(sheet::Side side) {
   return side == sheet::Side::lower ? FiguresSection::tr("large bearing") : FiguresSection::tr("small bearing");
 }
 
+store::Month month_before(const store::Month& month) {
+  return month.month == 1 ? store::Month{month.year - 1, 12} : store::Month{month.year, month.month - 1};
+}
+
+int months_between(const store::Month& late, const store::Month& early) {
+  return (late.year - early.year) * 12 + static_cast<int>(late.month) - static_cast<int>(early.month);
+}
+
+/// The latest first; a month without jobs between two with some is there too. A gap of years is left out: a clock was
+/// wrong, or the store lay.
+std::vector<std::pair<store::Month, store::JobIds>> with_months_between(
+    const std::map<store::Month, store::JobIds>& by_month) {
+  std::vector<std::pair<store::Month, store::JobIds>> all;
+  for (auto month = by_month.rbegin(); month != by_month.rend(); ++month) {
+    const int gap = all.empty() ? 0 : months_between(all.back().first, month->first);
+    for (int left = gap > longest_gap ? 1 : gap; left > 1; --left) {
+      all.emplace_back(month_before(all.back().first), store::JobIds());
+    }
+    all.emplace_back(*month);
+  }
+  return all;
+}
+
 double share_of(std::size_t part, std::size_t whole) {
   return whole == 0 ? 0 : static_cast<double>(part) / static_cast<double>(whole);
 }
@@ -45,7 +70,7 @@ double share_of(std::size_t part, std::size_t whole) {
 }  // namespace
 
 FiguresCard::FiguresCard(store::Store& store, WorkshopWays ways, QWidget* parent)
-    : WorkCard(tr("Of which jobs"), QStringLiteral("figures"), parent), store_(&store), ways_(std::move(ways)) {
+    : WorkCard(tr("Jobs of which time"), QStringLiteral("figures"), parent), store_(&store), ways_(std::move(ways)) {
   auto* row = widgets::lay_in<widgets::TurningRow>(body(), 6);
   for (const auto& [months, title] :
        {std::pair(12, tr("Last 12 months")), std::pair(36, tr("Last 3 years")), std::pair(0, tr("All jobs"))}) {
@@ -62,14 +87,14 @@ FiguresCard::FiguresCard(store::Store& store, WorkshopWays ways, QWidget* parent
   distance_ = child_of<widgets::NumberField>(this, tr("Distance"), quantity::Unit::kilometre);
   distance_->setObjectName(QStringLiteral("field-within-km"));
   distance_->set_text("30000");
-  days_ = child_of<widgets::NumberField>(this, tr("Days"), quantity::Unit::piece);
+  days_ = child_of<widgets::NumberField>(this, tr("Time, in days"), quantity::Unit::piece);
   days_->setObjectName(QStringLiteral("field-within-days"));
   days_->set_text("365");
   fields->addWidget(distance_, 1);
   fields->addWidget(days_, 1);
   widgets::chain_fields({distance_, days_}, [this] { read(); });
   const auto* again =
-      add_button(tr("Read the figures"), QStringLiteral("button-read-figures"), widgets::Button::Kind::main);
+      add_button(tr("Show the figures"), QStringLiteral("button-read-figures"), widgets::Button::Kind::main);
   connect(again, &QAbstractButton::clicked, this, &FiguresCard::read);
   add_progress();
   choose_months(months_);
@@ -200,12 +225,36 @@ widgets::Box* FiguresSection::add_box(const QString& heading, const QString& tex
   return box;
 }
 
-void FiguresSection::add_row(widgets::Box* box, const QString& title, const QString& number, double share,
-                             const store::JobIds& jobs) {
-  auto* row = child_of<FigureRow>(box, title, number, share);
-  row->setObjectName(QStringLiteral("figure-%1").arg(title));
+void FiguresSection::add_row(widgets::Box* box, const Figure& figure) {
+  auto* row = child_of<FigureRow>(box, figure.title, figure.number, figure.share);
+  row->setObjectName(QStringLiteral("figure-%1").arg(figure.title));
   box->body()->addWidget(row);
-  connect(row, &QAbstractButton::clicked, this, [this, heading = title, jobs] { emit jobs_wanted(heading, jobs); });
+  if (!figure.jobs.empty()) {
+    connect(row, &QAbstractButton::clicked, this,
+            [this, heading = figure.title, jobs = figure.jobs] { emit jobs_wanted(heading, jobs); });
+    return;
+  }
+  // A door to no jobs stays shut, and says so.
+  auto* none = child_of<widgets::Text>(box, tr("%1: there is no such job in this time.").arg(figure.title));
+  none->setObjectName(QStringLiteral("figure-none-%1").arg(figure.title));
+  none->hide();
+  box->body()->addWidget(none);
+  connect(row, &QAbstractButton::clicked, this, [none] {
+    none->show();
+    bring_into_sight(*none);
+  });
+}
+
+/// All bars of a box begin at one place.
+void FiguresSection::align_bars(const widgets::Box& box) {
+  int widest = 0;
+  const auto rows = box.findChildren<FigureRow*>();
+  for (const FigureRow* each : rows) {
+    widest = std::max(widest, each->title_width());
+  }
+  for (FigureRow* each : rows) {
+    each->set_title_room(widest);
+  }
 }
 
 void FiguresSection::show_months(const store::Figures& figures) {
@@ -215,19 +264,20 @@ void FiguresSection::show_months(const store::Figures& figures) {
   }
   auto* months =
       add_box(tr("Jobs a month"), figures.by_month.empty() ? tr("No job was opened in this time.") : QString());
-  for (auto month = figures.by_month.rbegin(); month != figures.by_month.rend(); ++month) {
-    add_row(months, month_words(month->first), QString::number(month->second.size()),
-            share_of(month->second.size(), most), month->second);
+  for (const auto& [month, jobs] : with_months_between(figures.by_month)) {
+    add_row(months, {month_words(month), QString::number(jobs.size()), share_of(jobs.size(), most), jobs});
   }
+  align_bars(*months);
   if (!figures.elsewhere.empty()) {
-    add_row(months, tr("From another workshop, in none of the figures"), QString::number(figures.elsewhere.size()), -1,
-            figures.elsewhere);
+    add_row(months, {tr("From another workshop, in none of the figures"), QString::number(figures.elsewhere.size()), -1,
+                     figures.elsewhere});
   }
   auto* again = add_box(tr("A second assembly"), tr("Of the jobs in which a shim was chosen."));
   const double share = share_of(figures.again.size(), figures.with_shim.size());
-  add_row(again, tr("Pack off again"),
-          tr("%1 of %2, %3 %").arg(figures.again.size()).arg(figures.with_shim.size()).arg(share * 100, 0, 'f', 0),
-          share, figures.again);
+  add_row(again,
+          {tr("Pack off again"),
+           tr("%1 of %2, %3 %").arg(figures.again.size()).arg(figures.with_shim.size()).arg(share * 100, 0, 'f', 0),
+           share, figures.again});
 }
 
 void FiguresSection::show_shims(const store::Figures& figures) {
@@ -240,9 +290,10 @@ void FiguresSection::show_shims(const store::Figures& figures) {
                   : tr("%1 on average, for %2 shims.").arg(QLocale().toString(mean, 'f', 1)).arg(figures.shims_found));
   for (const auto& [count, found] : figures.by_trials) {
     const auto shims = static_cast<std::size_t>(found.shims);
-    add_row(trials, count == 1 ? tr("1 trial") : tr("%1 trials").arg(count), QString::number(shims),
-            share_of(shims, static_cast<std::size_t>(figures.shims_found)), found.jobs);
+    add_row(trials, {count == 1 ? tr("1 trial") : tr("%1 trials").arg(count), QString::number(shims),
+                     share_of(shims, static_cast<std::size_t>(figures.shims_found)), found.jobs});
   }
+  align_bars(*trials);
   std::vector<const std::pair<const store::ShimName, store::JobIds>*> shims;
   for (const auto& each : figures.by_shim) {
     shims.push_back(&each);
@@ -254,18 +305,19 @@ void FiguresSection::show_shims(const store::Figures& figures) {
   shims.resize(std::min(shims.size(), most_shims));
   for (const auto* each : shims) {
     add_row(used,
-            tr("%1, %2, %3")
-                .arg(widgets::qt(each->first.gearbox), side_words(each->first.side), widgets::qt(each->first.shim)),
-            QString::number(each->second.size()), share_of(each->second.size(), most), each->second);
+            {tr("%1, %2, %3")
+                 .arg(widgets::qt(each->first.gearbox), side_words(each->first.side), widgets::qt(each->first.shim)),
+             QString::number(each->second.size()), share_of(each->second.size(), most), each->second});
   }
+  align_bars(*used);
 }
 
 void FiguresSection::show_returns(const store::Figures& figures) {
-  auto* back =
-      add_box(tr("Vehicles that were back soon"), tr("Counted from their job before, in this time or earlier."));
-  add_row(back, tr("Within distance and days"), QString::number(figures.back.size()), -1, figures.back);
-  add_row(back, tr("Within the days, distance not known"), QString::number(figures.back_by_time.size()), -1,
-          figures.back_by_time);
+  auto* back = add_box(tr("Vehicles that were back soon"),
+                       tr("Counted from the last job before on the same vehicle, also one from before this time."));
+  add_row(back, {tr("Back within the distance and the days"), QString::number(figures.back.size()), -1, figures.back});
+  add_row(back, {tr("Back within the days, distance not known"), QString::number(figures.back_by_time.size()), -1,
+                 figures.back_by_time});
 }
 
 }  // namespace shimwright::workshop

@@ -74,7 +74,15 @@ class FiguresSection : public QWidget {
 
  private:
   void show_figures(const store::Figures& figures);
-  void add_row(widgets::Box* box, const QString& title, const QString& number, double share, const store::JobIds& jobs);
+  struct Figure {
+    QString title;
+    QString number;
+    double share;  ///< below 0: without a bar
+    store::JobIds jobs;
+  };
+
+  void add_row(widgets::Box* box, const Figure& figure);
+  static void align_bars(const widgets::Box& box);
   [[nodiscard]] widgets::Box* add_box(const QString& heading, const QString& text);
   void show_months(const store::Figures& figures);
   void show_shims(const store::Figures& figures);

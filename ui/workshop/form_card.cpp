@@ -4,9 +4,11 @@
 #include <QLineEdit>
 #include <utility>
 
+#include "flow_row.h"
 #include "shimwright/widgets/child.h"
 #include "shimwright/widgets/say.h"
 #include "shimwright/widgets/style.h"
+#include "shimwright/widgets/turning_row.h"
 
 namespace shimwright::workshop {
 
@@ -27,15 +29,15 @@ void FormCard::finish() {
   told_->setObjectName(QStringLiteral("form-told"));
   told_->hide();
   column->addWidget(told_);
-  auto* row = widgets::lay_in<QHBoxLayout>(column, 12);
-  keep_ = child_of<widgets::Button>(this, keep_words_, widgets::Button::Kind::main);
+  auto* row = child_of<FlowRow>(this);
+  keep_ = child_of<widgets::Button>(row, keep_words_, widgets::Button::Kind::main);
   keep_->setObjectName(QStringLiteral("button-keep"));
   keep_->set_keys(tr("Ctrl Enter"));
-  row->addWidget(keep_);
-  auto* leave = child_of<widgets::Button>(this, tr("Leave it"));
+  row->add(keep_);
+  auto* leave = child_of<widgets::Button>(row, tr("Cancel"));
   leave->setObjectName(QStringLiteral("button-leave"));
-  row->addWidget(leave);
-  row->addStretch();
+  row->add(leave);
+  column->addWidget(row);
   connect(keep_, &QPushButton::clicked, this, &FormCard::keep_wanted);
   connect(leave, &QPushButton::clicked, this, &FormCard::leave_wanted);
 }
@@ -55,6 +57,13 @@ widgets::WordField* FormCard::add_word(const QString& title, const QString& name
   connect(field, &widgets::WordField::edited, this, &FormCard::clear_told);
   add_place(field, name);
   return field;
+}
+
+QBoxLayout* FormCard::add_pair() {
+  constexpr int least_width = 460;
+  auto* pair = widgets::lay_in<widgets::TurningRow>(body_, 16);
+  pair->set_least_width(least_width);
+  return pair;
 }
 
 void FormCard::add_place(QWidget* field, const QString& name) {

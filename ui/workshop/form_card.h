@@ -24,6 +24,8 @@ class FormCard : public QFrame {
   /// ends in `/name` is told at it.
   widgets::WordField* add_word(const QString& title, const QString& name, QBoxLayout* into = nullptr);
   /// The same for what is pressed or picked and needs no way of Enter.
+  /// Two fields side by side, below each other where there is no room.
+  [[nodiscard]] QBoxLayout* add_pair();
   void add_place(QWidget* field, const QString& name);
   void tell(const Error& error);
   void tell(const QString& sentence, QWidget* field = nullptr);

@@ -1,5 +1,6 @@
 #include "instrument_form.h"
 
+#include <QCheckBox>
 #include <QLineEdit>
 
 #include "days_words.h"
@@ -72,7 +73,7 @@ InstrumentForm::InstrumentForm(const store::KeptInstrument& kept, bool is_new, Q
       unit_(quantity::default_unit(sheet::dimension_read_by(kept.instrument.kind))) {
   name_ = add_word(tr("Name, as it is called at the bench"), QStringLiteral("name"));
   name_->set_text(kept.instrument.name);
-  auto* pair = widgets::lay_in<QHBoxLayout>(body(), 16);
+  auto* pair = add_pair();
   const auto known = [is_new](std::int64_t base) { return is_new ? std::nullopt : std::optional(base); };
   resolution_ = add_number(tr("Resolution"), QStringLiteral("resolution"), known(kept.instrument.resolution), pair);
   permissible_error_ = add_number(tr("Permissible error, ±"), QStringLiteral("permissible_error"),
@@ -81,9 +82,10 @@ InstrumentForm::InstrumentForm(const store::KeptInstrument& kept, bool is_new, Q
   connect(permissible_error_, &widgets::NumberField::entered, this, [this] { focusNextChild(); });
   if (kept.instrument.kind == sheet::InstrumentKind::dial_gauge) {
     const auto& turn = kept.instrument.turn;
-    turn_ = add_number(tr("One turn of the hand; blank: not known"), QStringLiteral("turn"),
+    turn_ = add_number(tr("One turn of the hand"), QStringLiteral("turn"),
                        turn ? std::optional(turn->count()) : std::nullopt, body());
     turn_->set_may_be_blank(true);
+    turn_->set_hint(tr("Blank: not known."));
     connect(turn_, &widgets::NumberField::entered, this, [this] { focusNextChild(); });
   }
   build_dates();
@@ -113,7 +115,7 @@ widgets::NumberField* InstrumentForm::add_number(const QString& title, const QSt
 }
 
 void InstrumentForm::build_dates() {
-  auto* pair = widgets::lay_in<QHBoxLayout>(body(), 16);
+  auto* pair = add_pair();
   calibrated_on_ = add_word(tr("Calibrated on (year-month-day)"), QStringLiteral("calibrated_on"), pair);
   calibrated_to_ = add_word(tr("Calibrated to, this day included"), QStringLiteral("calibrated_to"), pair);
   calibrated_on_->set_text(before_.instrument.calibrated_on.value_or(std::string()));
@@ -136,13 +138,10 @@ void InstrumentForm::build_repeatability(bool is_new) {
 }
 
 void InstrumentForm::build_use() {
-  in_use_ = child_of<widgets::Button>(this, tr("In use"));
+  in_use_ = child_of<QCheckBox>(this);
+  in_use_->setText(tr("In use"));
   in_use_->setObjectName(QStringLiteral("button-in-use"));
-  in_use_->setCheckable(true);
   in_use_->setChecked(before_.in_use);
-  const auto say_it = [this] { in_use_->set_action_text(in_use_->isChecked() ? tr("In use") : tr("Out of use")); };
-  connect(in_use_, &QPushButton::clicked, this, say_it);
-  say_it();
   body()->addWidget(in_use_, 0, Qt::AlignLeft);
 }
 

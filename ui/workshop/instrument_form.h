@@ -5,6 +5,8 @@
 #include "shimwright/widgets/marks.h"
 #include "shimwright/widgets/number_field.h"
 
+class QCheckBox;
+
 namespace shimwright::workshop {
 
 /// One instrument of a kind: what it reads to, its calibration, what its repeat test found, and whether it is in use.
@@ -36,7 +38,7 @@ class InstrumentForm : public FormCard {
   widgets::NumberField* turn_ = nullptr;
   widgets::WordField* calibrated_on_ = nullptr;
   widgets::WordField* calibrated_to_ = nullptr;
-  widgets::Button* in_use_ = nullptr;
+  QCheckBox* in_use_ = nullptr;
   QStringList typed_before_;
 };
 

@@ -4,6 +4,7 @@
 #include <array>
 #include <utility>
 
+#include "flow_row.h"
 #include "register_row.h"
 #include "shimwright/store/registers.h"
 #include "shimwright/widgets/child.h"
@@ -61,18 +62,18 @@ InstrumentsSection::InstrumentsSection(store::Store& store, WorkshopWays ways, Q
 }
 
 void InstrumentsSection::build_adding(QVBoxLayout* column) {
-  auto* row = widgets::lay_in<QHBoxLayout>(column, 12);
-  kind_ = child_of<widgets::PickBox>(this, tr("Kind of instrument"));
+  auto* row = child_of<FlowRow>(this);
+  column->addWidget(row);
+  kind_ = child_of<widgets::PickBox>(row, tr("Kind of instrument"));
   kind_->setObjectName(QStringLiteral("pick-kind"));
   for (const sheet::InstrumentKind kind : kinds) {
     kind_->addItem(kind_words(kind), qt(sheet::name_of(kind)));
   }
-  row->addWidget(kind_);
-  add_ = child_of<widgets::Button>(this, tr("Enter one"));
+  row->add(kind_);
+  add_ = child_of<widgets::Button>(row, tr("Add an instrument"));
   add_->setObjectName(QStringLiteral("button-add-instrument"));
   add_->setEnabled(!store_->looks_only());
-  row->addWidget(add_);
-  row->addStretch();
+  row->add(add_);
   connect(add_, &QPushButton::clicked, this, [this] {
     store::KeptInstrument made;
     made.instrument.id = ids_.id(ways_.clock().at_ms);

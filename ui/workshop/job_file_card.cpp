@@ -12,6 +12,8 @@ namespace shimwright::workshop {
 
 namespace {
 
+constexpr int widest_number = 320;
+
 /// One file for each job of that number.
 Result<std::vector<std::string>> export_all(const std::string& store, const std::vector<store::JobSummary>& jobs,
                                             const QString& folder, const store::BackupWatch& watch) {
@@ -38,6 +40,7 @@ JobFileCard::JobFileCard(store::Store& store, DataWays ways, QWidget* parent)
            "soft");
   number_ = widgets::child_of<widgets::WordField>(this, tr("Job number"));
   number_->setObjectName(QStringLiteral("export-number"));
+  number_->setMaximumWidth(widest_number);
   body()->addWidget(number_);
   const auto* out = add_button(tr("Write the job to a file"), QStringLiteral("button-export"));
   auto* in = add_button(tr("Take in a job from a file"), QStringLiteral("button-import"));

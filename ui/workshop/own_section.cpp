@@ -47,7 +47,8 @@ void OwnSection::build_form(QVBoxLayout* column) {
 
 void OwnSection::build_logo() {
   form_->body()->addWidget(child_of<widgets::Text>(
-      form_, tr("Logo for the head of the record: PNG or JPEG, at most 500 kB. Paper is white."), "small"));
+      form_, tr("Logo for the head of the record: PNG or JPEG, at most 500 kB. It is printed on white paper."),
+      "small"));
   picture_ = child_of<QLabel>(form_);
   picture_->setObjectName(QStringLiteral("logo"));
   form_->body()->addWidget(picture_, 0, Qt::AlignLeft);
@@ -55,7 +56,7 @@ void OwnSection::build_logo() {
   auto* choose = child_of<widgets::Button>(form_, tr("Choose a logo"));
   choose->setObjectName(QStringLiteral("button-logo"));
   row->addWidget(choose);
-  remove_ = child_of<widgets::Button>(form_, tr("No logo"));
+  remove_ = child_of<widgets::Button>(form_, tr("Remove the logo"));
   remove_->setObjectName(QStringLiteral("button-no-logo"));
   row->addWidget(remove_);
   row->addStretch();

@@ -108,6 +108,7 @@ void PersonForm::build_pin(SigningState signing) {
       add(tr("Make a new key"), "button-forgotten-pin", PinAct::forgotten);
       break;
   }
+  row->addStretch(1);
 }
 
 void PersonForm::build_feel(bool is_new) {

@@ -13,6 +13,8 @@ namespace {
 constexpr int side_room = 16;
 constexpr int mark_room = 30;
 constexpr int edge_room = 10;
+constexpr int chevron_room = 22;
+constexpr double chevron = 6;  // half its height
 
 }  // namespace
 
@@ -28,6 +30,8 @@ RegisterRow::RegisterRow(const QString& name, const QString& kept, QWidget* pare
 
 void RegisterRow::set_mark(widgets::Mark mark) {
   mark_ = mark;
+  has_marks_ = true;
+  setFixedHeight(height_at(std::max(width(), 1)));
   update();
 }
 
@@ -39,7 +43,7 @@ QFont RegisterRow::name_font() const {
 }
 
 int RegisterRow::text_width(int width) const {
-  return std::max(60, width - 2 * side_room - mark_room);
+  return std::max(60, width - 2 * side_room - (has_marks_ ? mark_room : 0) - chevron_room);
 }
 
 QSize RegisterRow::sizeHint() const {
@@ -75,7 +79,7 @@ void RegisterRow::paintEvent(QPaintEvent* /*event*/) {
   painter.setBrush(isDown() ? colours.wash : colours.card);
   painter.setPen(hasFocus() ? QPen(colours.blue, 3) : QPen(colours.line, 1));
   painter.drawRoundedRect(box, 7, 7);
-  const QRect room(side_room + mark_room, edge_room, text_width(width()), height() - 2 * edge_room);
+  const QRect room(side_room + (has_marks_ ? mark_room : 0), edge_room, text_width(width()), height() - 2 * edge_room);
   painter.setPen(colours.text);
   painter.setFont(name_font());
   QString name = text();
@@ -86,6 +90,11 @@ void RegisterRow::paintEvent(QPaintEvent* /*event*/) {
     painter.setFont(font());
     painter.setPen(colours.soft);
     painter.drawText(room.adjusted(0, taken.height() + 2, 0, 0), Qt::TextWordWrap | Qt::AlignTop, kept_);
+  }
+  if (isEnabled()) {
+    const QPointF tip(width() - side_room, height() / 2.0);
+    painter.setPen(QPen(colours.soft, 2, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+    painter.drawPolyline(QPolygonF{tip + QPointF(-chevron, -chevron), tip, tip + QPointF(-chevron, chevron)});
   }
   if (mark_ != widgets::Mark::none) {
     widgets::paint_mark(painter, QRectF(side_room - 2, (height() - 20) / 2.0, 20, 20), mark_, colours);

@@ -28,6 +28,7 @@ class RegisterRow : public QAbstractButton {
 
   QString kept_;
   widgets::Mark mark_ = widgets::Mark::none;
+  bool has_marks_ = false;  ///< in its list; without them no room is left for one
 };
 
 }  // namespace shimwright::workshop

@@ -1,9 +1,9 @@
 #include "register_sections.h"
 
 #include <QLayoutItem>
-#include <algorithm>
 #include <memory>
 
+#include "natural_text.h"
 #include "shimwright/widgets/child.h"
 #include "shimwright/widgets/style.h"
 
@@ -12,8 +12,6 @@ namespace shimwright::workshop {
 namespace {
 
 using widgets::child_of;
-
-constexpr int heading_beside_mark = 480;  // from this width on it wraps
 
 }  // namespace
 
@@ -29,18 +27,8 @@ void clear(widgets::Scroll& page) {
 }
 
 void add_heading(widgets::Scroll& page, const QString& text, bool demonstration) {
-  auto* line = child_of<QWidget>(page.content());
-  auto* row = widgets::lay<QHBoxLayout>(line, 14);
-  row->setContentsMargins(0, 8, 0, 0);
-  auto* heading = child_of<widgets::Text>(line, text, "heading");
-  row->addWidget(heading, demonstration ? 0 : 1);
-  if (demonstration) {
-    heading->ensurePolished();
-    heading->setMinimumWidth(std::min(heading_beside_mark, heading->fontMetrics().horizontalAdvance(text) + 4));
-    row->addWidget(widgets::demonstration_mark(line));
-    row->addStretch(1);
-  }
-  page.column()->addWidget(line);
+  page.column()->addSpacing(8);
+  static_cast<void>(add_heading_line(page.content(), page.column(), text, demonstration));
 }
 
 void add_text(widgets::Scroll& page, const QString& text) {

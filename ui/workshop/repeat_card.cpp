@@ -87,8 +87,9 @@ void RepeatCard::show_result() {
   }
   const QString percent = QString::number(std::lround(test->relative_u * 100.0));
   const QString size = deviation_words(*found, unit_);
-  result_->setText((of_ == Of::feel ? tr("Feel %1 (standard uncertainty) from %2 readings, known to %3 %.")
-                                    : tr("Repeatability %1 (standard deviation) from %2 readings, known to %3 %."))
+  result_->setText((of_ == Of::feel
+                        ? tr("Feel %1 (standard uncertainty) from %2 readings; it may be wrong by about %3 %.")
+                        : tr("Repeatability %1 (standard deviation) from %2 readings; it may be wrong by about %3 %."))
                        .arg(size)
                        .arg(test->readings)
                        .arg(percent));

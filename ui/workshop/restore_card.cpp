@@ -7,7 +7,7 @@
 namespace shimwright::workshop {
 
 RestoreCard::RestoreCard(store::Store& store, DataWays ways, QWidget* parent)
-    : WorkCard(tr("Back to a backup"), QStringLiteral("restore"), parent), store_(&store), ways_(std::move(ways)) {
+    : WorkCard(tr("Go back to a backup"), QStringLiteral("restore"), parent), store_(&store), ways_(std::move(ways)) {
   add_text(tr("What is in the store now is kept as a file beside it. Every entry of the backup is compared, and the "
               "window opens again with it."),
            "soft");

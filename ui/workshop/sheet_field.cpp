@@ -3,6 +3,7 @@
 #include <QLineEdit>
 #include <utility>
 
+#include "sheet_words.h"
 #include "shimwright/quantity/typed_number.h"
 #include "shimwright/widgets/child.h"
 #include "shimwright/widgets/say.h"
@@ -33,7 +34,7 @@ SheetField::SheetField(sheet::DraftField field, QWidget* parent)
     : QWidget(parent), field_(std::move(field)), said_(field_.text) {
   QString title = widgets::say(field_.label);
   if (!field_.language.empty()) {
-    title += QStringLiteral(" (%1)").arg(qt(field_.language));
+    title += QStringLiteral(" (%1)").arg(language_name(field_.language));
   }
   auto* column = widgets::lay<QVBoxLayout>(this, 3);
   column->addWidget(child_of<Text>(this, title, "small"));
@@ -60,9 +61,9 @@ void SheetField::add_line(QBoxLayout* row) {
     edit_->setFixedWidth(number_width);
     edit_->setInputMethodHints(Qt::ImhPreferNumbers);
     if (!field_.unit.empty()) {
-      auto* unit = child_of<Text>(this, qt(field_.unit), "soft");
-      unit->setWordWrap(false);
-      row->addWidget(unit);
+      unit_ = child_of<Text>(this, qt(field_.unit), "soft");
+      unit_->setWordWrap(false);
+      row->addWidget(unit_);
     }
     echo_ = child_of<Text>(this, QString(), "small");
     echo_->setWordWrap(false);
@@ -95,6 +96,7 @@ void SheetField::make_short() {
   if (echo_ != nullptr) {
     edit_->setFixedWidth(short_number_width);
     echo_->hide();
+    show_echo();
   }
 }
 
@@ -129,6 +131,10 @@ void SheetField::show_echo() {
   const bool reads = field_.kind == sheet::FieldKind::length || field_.kind == sheet::FieldKind::measure;
   const auto number = quantity::read_number(text(), unit ? *unit : quantity::Unit::millimetre);
   echo_->setText(reads && unit && number ? qt(quantity::printed_text_of(*number)) : QString());
+  // The number as it was understood names its unit itself.
+  if (unit_ != nullptr) {
+    unit_->setVisible(echo_->isHidden() || echo_->text().isEmpty());
+  }
 }
 
 }  // namespace shimwright::workshop

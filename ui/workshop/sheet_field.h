@@ -43,6 +43,7 @@ class SheetField : public QWidget {
   std::string said_;  ///< what was committed last
   QLineEdit* edit_ = nullptr;
   WordPick* pick_ = nullptr;
+  widgets::Text* unit_ = nullptr;
   widgets::Text* echo_ = nullptr;
   widgets::Text* fault_;
 };

@@ -6,6 +6,7 @@
 #include "draft_places.h"
 #include "flow_row.h"
 #include "named_button.h"
+#include "natural_text.h"
 #include "sheet_words.h"
 #include "shimwright/store/registers.h"
 #include "shimwright/widgets/child.h"
@@ -28,21 +29,14 @@ SheetForm::SheetForm(store::Store& store, WorkshopWays ways, store::KeptDraft dr
 
 void SheetForm::build() {
   auto* column = widgets::lay<QVBoxLayout>(this, 12);
-  auto* head = child_of<FlowRow>(this);
-  heading_ = child_of<Text>(head, QString(), "heading");
-  heading_->setWordWrap(false);
-  head->add(heading_);
-  if (sheet::head_of(kept_.draft).demonstration) {
-    head->add(widgets::demonstration_mark(head));
-  }
-  column->addWidget(head);
+  heading_ = add_heading_line(this, column, QString(), sheet::head_of(kept_.draft).demonstration);
   state_ = child_of<Text>(this, QString(), "soft");
   column->addWidget(state_);
   auto* row = widgets::lay_in<QHBoxLayout>(column, 12);
-  parts_ = child_of<WordPick>(this, tr("Part of the sheet"));
+  parts_ = child_of<WordPick>(this, tr("Section of the sheet"));
   parts_->setObjectName(QStringLiteral("pick-part"));
   row->addWidget(parts_, 1);
-  auto* next = named_button(this, tr("Next part"), QStringLiteral("button-next-part"));
+  auto* next = named_button(this, tr("Next section"), QStringLiteral("button-next-part"));
   row->addWidget(next);
   connect(parts_, &WordPick::picked, this, [this] { show_part(static_cast<std::size_t>(parts_->currentIndex())); });
   connect(parts_, &WordPick::entered, this, [this] { take_focus(); });
@@ -268,6 +262,7 @@ void SheetForm::make_issue() {
   if (!faults_.empty()) {
     const QString why = go_to_first(faults_) ? tr("the first of them is in sight.") : widgets::say(faults_.front());
     say_outcome(tr("Not kept yet, %1 to be filled in or put right: %2").arg(faults_.size()).arg(why), false);
+    keep_sought_in_sight();
     return;
   }
   // The issue is made of what lies in the store, and is for ever.
@@ -283,6 +278,16 @@ void SheetForm::make_issue() {
     show_part(sections().size() - 1, reason_place);
   }
   say_outcome(widgets::say(hash.error()), false);
+  if (hash.error().code == "no_reason") {
+    keep_sought_in_sight();
+  }
+}
+
+/// What is told about it stands below and came later; the field has its own sentence.
+void SheetForm::keep_sought_in_sight() {
+  if (sought_ != nullptr) {
+    emit wants_sight(sought_);
+  }
 }
 
 void SheetForm::say_outcome(const QString& text, bool good) {

@@ -65,6 +65,7 @@ class SheetForm : public QWidget {
   void take_up_losses();
   void look_for_faults();
   void show_faults();
+  void keep_sought_in_sight();
   [[nodiscard]] std::optional<Error> fault_at(const std::string& place) const;
   void go_on_from(const SheetField* field);
   /// False: it stands at no field.
@@ -82,6 +83,7 @@ class SheetForm : public QWidget {
   std::size_t part_ = 0;
   std::vector<SheetField*> fields_;
   widgets::Text* heading_ = nullptr;
+  SheetField* sought_ = nullptr;  ///< the field that was gone to, of those that are shown
   widgets::Text* state_ = nullptr;
   WordPick* parts_ = nullptr;
   QBoxLayout* body_column_ = nullptr;

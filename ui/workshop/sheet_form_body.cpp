@@ -35,6 +35,7 @@ void SheetForm::rebuild(const std::string& focus) {
   const auto all = sections();
   fill_parts(all);
   fields_.clear();
+  sought_ = nullptr;
   if (body_ != nullptr) {
     body_->hide();
     body_->deleteLater();
@@ -54,6 +55,7 @@ void SheetForm::rebuild(const std::string& focus) {
   for (SheetField* const each : fields_) {
     if (!focus.empty() && each->place().compare(0, focus.size(), focus) == 0) {
       each->take_focus();
+      sought_ = each;
       emit wants_sight(each);
       break;
     }

@@ -33,6 +33,13 @@ QString initials_in(const std::vector<store::Person>& persons, const std::string
   return id.empty() ? SheetWords::tr("nobody named") : SheetWords::tr("somebody not in the list");
 }
 
+QString language_name(const std::string& code) {
+  const QLocale locale(qt(code));
+  // The toolkit calls English by its country.
+  const QString name = locale.language() == QLocale::English ? QStringLiteral("English") : locale.nativeLanguageName();
+  return locale.language() == QLocale::C || name.isEmpty() ? qt(code) : name;
+}
+
 QString issue_title(const std::string& name, std::int64_t issue) {
   return name.empty() ? SheetWords::tr("New sheet, without a name yet")
                       : SheetWords::tr("%1, issue %2").arg(qt(name)).arg(issue);

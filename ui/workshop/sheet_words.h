@@ -11,6 +11,8 @@
 namespace shimwright::workshop {
 
 /// `D7, issue 2`; a sheet without a name yet is called new.
+/// A language in its own word: `Deutsch`.
+[[nodiscard]] QString language_name(const std::string& code);
 [[nodiscard]] QString issue_title(const std::string& name, std::int64_t issue);
 /// `Used by 212 jobs, 2 of them open.`
 [[nodiscard]] QString use_in_words(const store::SheetUse& use);

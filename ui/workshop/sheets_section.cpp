@@ -79,6 +79,15 @@ QString SheetsSection::state_of(const Opened& sheet) const {
   return use_in_words(*use) + QLatin1Char(' ') + check_in_words(*entered, *checks, *persons, sheet.demonstration);
 }
 
+/// A spec sheet is known by its gearbox, a job sheet by its title: its name is for files.
+QString SheetsSection::title_of(const Opened& sheet) const {
+  return issue_title(is_job() ? widgets::plain(sheet.title) : sheet.issue.name, sheet.issue.issue);
+}
+
+QString SheetsSection::below_title_of(const Opened& sheet) const {
+  return is_job() ? tr("Name in files: %1").arg(qt(sheet.issue.name)) : sheet.title;
+}
+
 void SheetsSection::show_list() {
   begin_page();
   shown_.clear();
@@ -131,25 +140,27 @@ void SheetsSection::add_draft_card(const store::KeptDraft& draft) {
   if (head.demonstration) {
     card->body()->addWidget(widgets::demonstration_mark(card), 0, Qt::AlignLeft);
   }
-  auto* button = child_of<Button>(card, tr("Go on writing"));
+  auto* row = child_of<FlowRow>(card);
+  auto* button = child_of<Button>(row, tr("Go on writing"));
   button->setObjectName(QStringLiteral("button-draft-") + qt(head.name));
-  card->body()->addWidget(button, 0, Qt::AlignLeft);
+  row->add(button);
   button->setEnabled(!store_->looks_only());
   connect(button, &QAbstractButton::clicked, this, [this, id = draft.id] { show_draft(id); });
-  add_way_out(*card, draft.id, qt(head.name));
+  add_way_out(*row, draft.id, qt(head.name));
+  card->body()->addWidget(row);
   page_->column()->addWidget(card);
 }
 
 /// A draft that cannot be gone on with has to be got rid of all the same.
-void SheetsSection::add_way_out(widgets::Box& card, const std::string& id, const QString& name) {
-  auto* away = child_of<Button>(&card, tr("Throw the draft away"), Button::Kind::quiet);
+void SheetsSection::add_way_out(FlowRow& row, const std::string& id, const QString& name) {
+  auto* away = child_of<Button>(&row, tr("Throw the draft away"));
   away->setObjectName(QStringLiteral("button-throw-away-") + name);
   away->setEnabled(!store_->looks_only());
-  card.body()->addWidget(away, 0, Qt::AlignLeft);
-  auto* sure = child_of<Button>(&card, tr("Yes, throw it away"));
+  row.add(away);
+  auto* sure = child_of<Button>(&row, tr("Yes, throw it away"));
   sure->setObjectName(QStringLiteral("button-throw-away-now-") + name);
   sure->hide();
-  card.body()->addWidget(sure, 0, Qt::AlignLeft);
+  row.add(sure);
   connect(away, &QAbstractButton::clicked, this, [this, sure] {
     tell(tr("All that was filled in is lost then. Press again to be sure."), false);
     sure->show();
@@ -175,7 +186,7 @@ void SheetsSection::add_issue_card(const store::SheetIssue& issue) {
     show_refusal(sheet.error());
     return;
   }
-  auto* card = child_of<widgets::Box>(page_->content(), issue_title(issue.name, issue.issue), sheet->title, "card");
+  auto* card = child_of<widgets::Box>(page_->content(), title_of(*sheet), below_title_of(*sheet), "card");
   if (!sheet->source.isEmpty()) {
     card->body()->addWidget(child_of<widgets::Text>(card, tr("Source: %1").arg(sheet->source), "soft"));
   }
@@ -186,12 +197,12 @@ void SheetsSection::add_issue_card(const store::SheetIssue& issue) {
   auto* row = child_of<FlowRow>(card);
   auto* button = child_of<Button>(row, is_job() ? tr("Show steps") : tr("Show values"));
   button->setObjectName(QStringLiteral("button-open-") + qt(issue.name));
-  button->setAccessibleDescription(issue_title(issue.name, issue.issue));
+  button->setAccessibleDescription(title_of(*sheet));
   row->add(button);
   connect(button, &QAbstractButton::clicked, this,
           [this, hash = issue.hash] { show_issue(hash, QStringLiteral("back")); });
   if (is_job()) {
-    auto* blank = child_of<Button>(row, tr("Save as a blank sheet of paper"));
+    auto* blank = child_of<Button>(row, tr("Save a blank sheet for paper (PDF)"));
     blank->setObjectName(QStringLiteral("button-blank-") + qt(issue.name));
     row->add(blank);
     connect(blank, &QAbstractButton::clicked, this, [this, issue] { save_blank(issue); });
@@ -210,8 +221,8 @@ void SheetsSection::show_issue(const std::string& hash, const QString& focus) {
     return;
   }
   shown_ = hash;
-  add_heading(*page_, issue_title(issue->name, issue->issue), sheet->demonstration);
-  add_text(*page_, sheet->title + QLatin1Char('\n') + state_of(*sheet));
+  add_heading(*page_, title_of(*sheet), sheet->demonstration);
+  add_text(*page_, below_title_of(*sheet) + QLatin1Char('\n') + state_of(*sheet));
   add_issue_buttons(*sheet);
   if (is_job()) {
     add_losses(*page_, store::lost_by_sheet(*store_, hash).value_or(std::vector<sheet::TakenAway>()));

@@ -50,13 +50,15 @@ class SheetsSection : public QObject {
   [[nodiscard]] Result<store::SheetIssue> issue_of(const std::string& hash) const;
   [[nodiscard]] Result<std::vector<store::SheetIssue>> issues_named(const std::string& name) const;
   [[nodiscard]] Result<Opened> opened(const store::SheetIssue& issue) const;
+  [[nodiscard]] QString title_of(const Opened& sheet) const;
+  [[nodiscard]] QString below_title_of(const Opened& sheet) const;
   [[nodiscard]] QString state_of(const Opened& sheet) const;
 
   /// Where what a button did is said.
   void add_told(int at);
   void add_list_head();
   void add_draft_card(const store::KeptDraft& draft);
-  void add_way_out(widgets::Box& card, const std::string& id, const QString& name);
+  void add_way_out(FlowRow& row, const std::string& id, const QString& name);
   void add_issue_card(const store::SheetIssue& issue);
   void show_issue(const std::string& hash, const QString& focus = {});
   void add_issue_buttons(const Opened& sheet);

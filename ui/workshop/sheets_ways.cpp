@@ -20,6 +20,21 @@ namespace shimwright::workshop {
 using widgets::child_of;
 using widgets::qt;
 
+namespace {
+
+/// Where a value stands and what it is; no heading before a label that begins with its word, as in `Float, at least`.
+QString value_words(const sheet::Difference& difference) {
+  const QString heading = widgets::say(difference.heading);
+  // What a field says of being left blank is for who fills it in.
+  const QString label = widgets::say(difference.label).section(QStringLiteral(" ("), 0, 0);
+  QStringList where{widgets::say(difference.section), label.startsWith(heading) ? QString() : heading, label};
+  where.removeAll(QString());
+  where.removeDuplicates();
+  return where.join(QStringLiteral(" · "));
+}
+
+}  // namespace
+
 void SheetsSection::begin(sheet::SheetDraft draft, store::Begun how, std::optional<std::string> from) {
   const store::By by = by_now(ways_);
   const std::string id = ids_.id(by.moment.at_ms);
@@ -127,11 +142,10 @@ void SheetsSection::show_comparison(const store::SheetIssue& before, const store
                                                                            {tr("Unit"), 1, false}});
   table->setObjectName(QStringLiteral("comparison"));
   for (const sheet::Difference& each : comparison.differences) {
-    QStringList where{widgets::say(each.section), widgets::say(each.heading), widgets::say(each.label)};
-    where.removeAll(QString());
-    where.removeDuplicates();
-    const QString language = each.language.empty() ? QString() : QStringLiteral(" (%1)").arg(qt(each.language));
-    table->add_row({where.join(QStringLiteral(" · ")) + language, each.before ? qt(*each.before) : tr("not there"),
+    const QString where = value_words(each);
+    const QString language =
+        each.language.empty() ? QString() : QStringLiteral(" (%1)").arg(language_name(each.language));
+    table->add_row({where + language, each.before ? qt(*each.before) : tr("not there"),
                     Cell(each.after ? qt(*each.after) : tr("not there"), "strong"), Cell(qt(each.unit), "soft")});
   }
   table->setVisible(!comparison.differences.empty());

@@ -29,7 +29,7 @@ ShimForm::ShimForm(const ShimEntered& before, bool is_new, std::vector<store::Ke
   if (std::any_of(micrometers_.begin(), micrometers_.end(), in_use)) {
     build_readings();
   }
-  auto* pair = widgets::lay_in<QHBoxLayout>(body(), 16);
+  auto* pair = add_pair();
   build_typed(pair);
   build_counts(is_new);
   if (!is_new) {
@@ -96,16 +96,16 @@ void ShimForm::build_typed(QBoxLayout* into) {
 }
 
 void ShimForm::build_counts(bool is_new) {
-  auto* pair = widgets::lay_in<QHBoxLayout>(body(), 16);
+  auto* pair = add_pair();
   count_ = child_of<NumberField>(this, tr("Counted now"), quantity::Unit::piece);
   count_->edit()->setObjectName(QStringLiteral("field-count"));
-  reorder_ = child_of<NumberField>(this, tr("Order at so many or fewer"), quantity::Unit::piece);
+  reorder_ = child_of<NumberField>(this, tr("Order when so few are left"), quantity::Unit::piece);
   reorder_->edit()->setObjectName(QStringLiteral("field-reorder"));
   if (before_.stock.reorder_at) {
     reorder_->set_text(std::to_string(*before_.stock.reorder_at));
   }
   if (!is_new) {
-    count_->set_hint(before_.shim.count ? tr("Blank: the count of before stays, %1.").arg(*before_.shim.count)
+    count_->set_hint(before_.shim.count ? tr("Blank: the count stays as it is, %1.").arg(*before_.shim.count)
                                         : tr("Blank: not counted."));
   }
   for (NumberField* each : {count_, reorder_}) {

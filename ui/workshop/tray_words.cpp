@@ -66,9 +66,9 @@ QString demand_words(const store::TrayDemand& demand) {
   if (demand.jobs == 0) {
     return TrayWords::tr("No open job has its shim from here still to come.");
   }
-  QString words = TrayWords::tr("Open jobs with a shim from here still to come: %1.").arg(demand.jobs);
+  QString words = TrayWords::tr("Open jobs that still take a shim from here: %1.").arg(demand.jobs);
   if (demand.without_belief > 0) {
-    words += QLatin1Char(' ') + TrayWords::tr("Of %1 of them nothing is known yet.").arg(demand.without_belief);
+    words += QLatin1Char(' ') + TrayWords::tr("Jobs with no hint yet at its size: %1.").arg(demand.without_belief);
   }
   return words;
 }

@@ -155,8 +155,9 @@ void TraysSection::offer_trays(const std::vector<store::Tray>& kept) {
 
 void TraysSection::offer(const sheet::SpecSheet& spec, job::Side side) {
   const store::Tray tray = tray_of_sheet(spec.side(side), ids_.id(ways_.clock().at_ms));
-  auto* begin =
-      child_of<widgets::Button>(list_, tr("Begin the tray %1 with the sizes of its spec sheet").arg(qt(tray.name)));
+  auto* begin = child_of<widgets::Button>(list_, tr("Begin the tray %1").arg(qt(tray.name)));
+  begin->set_second_line(tr("with the sizes of its spec sheet"));
+  begin->setMinimumHeight(widgets::pixels::answer);
   begin->setObjectName(QStringLiteral("button-begin-tray-") + qt(tray.name));
   list_->layout()->addWidget(begin);
   list_->layout()->setAlignment(begin, Qt::AlignLeft);

@@ -16,11 +16,30 @@ void empty_column(QWidget& holder) {
   }
 }
 
-void show_form(QWidget& form) {
-  for (QWidget* above = form.parentWidget(); above != nullptr; above = above->parentWidget()) {
+namespace {
+
+widgets::Scroll* page_of(const QWidget& what) {
+  for (QWidget* above = what.parentWidget(); above != nullptr; above = above->parentWidget()) {
     if (auto* page = qobject_cast<widgets::Scroll*>(above)) {
-      page->show_child(&form);
+      return page;
     }
+  }
+  return nullptr;
+}
+
+}  // namespace
+
+void show_form(QWidget& form) {
+  // Forms come up below the heading of their page.
+  if (widgets::Scroll* const page = page_of(form)) {
+    page->show_top();
+    page->show_child(form.focusWidget() != nullptr ? form.focusWidget() : &form);
+  }
+}
+
+void bring_into_sight(QWidget& what) {
+  if (widgets::Scroll* const page = page_of(what)) {
+    page->show_child(&what);
   }
 }
 

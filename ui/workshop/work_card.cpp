@@ -4,9 +4,11 @@
 #include <algorithm>
 #include <utility>
 
+#include "flow_row.h"
 #include "shimwright/widgets/child.h"
 #include "shimwright/widgets/say.h"
 #include "shimwright/widgets/style.h"
+#include "widgets_away.h"
 
 namespace shimwright::workshop {
 
@@ -21,9 +23,14 @@ WorkCard::WorkCard(const QString& heading, const QString& name, QWidget* parent)
 }
 
 widgets::Button* WorkCard::add_button(const QString& text, const QString& name, widgets::Button::Kind kind) {
-  auto* button = child_of<widgets::Button>(this, text, kind);
+  if (row_ == nullptr) {
+    row_ = child_of<FlowRow>(this);
+    body()->addWidget(row_);
+  }
+  auto* button = child_of<widgets::Button>(row_, text, kind);
   button->setObjectName(name);
-  body()->addWidget(button, 0, Qt::AlignLeft);
+  row_->add(button);
+  connect(button, &QAbstractButton::clicked, this, [this] { asked_ = true; });
   buttons_.push_back(button);
   return button;
 }
@@ -40,6 +47,7 @@ widgets::Text* WorkCard::add_text(const QString& text, const char* part) {
 }
 
 void WorkCard::add_progress() {
+  row_ = nullptr;  // buttons to come stand below what was told
   auto* row = widgets::lay_in<QHBoxLayout>(body(), 12);
   stop_ = child_of<widgets::Button>(this, tr("Stop"));
   stop_->setObjectName(QStringLiteral("button-stop-%1").arg(name_));
@@ -76,6 +84,11 @@ void WorkCard::tell(const QString& text, bool good) {
   widgets::set_part(outcome_, good ? "strong" : "error");
   outcome_->setText(text);
   outcome_->show();
+  // What a person asked for is told to that person; what began by itself scrolls nothing away.
+  if (asked_) {
+    bring_into_sight(*outcome_);
+  }
+  asked_ = asked_ && !stop_->isHidden();
 }
 
 void WorkCard::tell_refused(const Error& error) {

@@ -8,6 +8,10 @@
 class QProgressBar;
 
 namespace shimwright::workshop {
+class FlowRow;
+}
+
+namespace shimwright::workshop {
 
 /// A card with buttons for work that takes its time: progress, stop, and what came of it stand below them.
 class WorkCard : public widgets::Box {
@@ -40,6 +44,8 @@ class WorkCard : public widgets::Box {
   std::vector<widgets::Button*> buttons_;
   widgets::Button* pressed_ = nullptr;
   QProgressBar* progress_ = nullptr;
+  FlowRow* row_ = nullptr;  ///< of the buttons that are being added
+  bool asked_ = false;      ///< by a press, and not answered yet
   widgets::Button* stop_ = nullptr;
   widgets::Text* outcome_ = nullptr;
 };

@@ -78,7 +78,9 @@ void WorkshopPage::add_section(const QString& title, const QString& name, std::f
   connect(button, &SectionButton::wants_neighbour, this, [this, at](int step) {
     const int wanted = static_cast<int>(at) + step;
     if (wanted >= 0 && wanted < static_cast<int>(sections_.size())) {
-      sections_[static_cast<std::size_t>(wanted)].button->setFocus(Qt::TabFocusReason);
+      SectionButton* const neighbour = sections_[static_cast<std::size_t>(wanted)].button;
+      neighbour->setFocus(Qt::TabFocusReason);
+      list_->show_child(neighbour);
     }
   });
   sections_.push_back({button, page, [page, fill = std::move(fill)] { fill(*page); }, nullptr});
@@ -114,6 +116,7 @@ void WorkshopPage::choose(std::size_t section) {
   if (const QWidget* at = focusWidget(); at != nullptr && list_->isAncestorOf(at)) {
     chosen.button->setFocus(Qt::OtherFocusReason);
   }
+  list_->show_child(chosen.button);
   chosen.fill();
   pages_->setCurrentWidget(chosen.page);
   chosen.page->show_top();

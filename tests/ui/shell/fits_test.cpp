@@ -1,5 +1,7 @@
 // Every screen in every language on the smallest screen, and on the same at twice the size: the window keeps to it, and
 // shows the whole of what it says.
+#include <QAbstractScrollArea>
+#include <QScrollBar>
 #include <QSettings>
 #include <catch2/catch.hpp>
 
@@ -16,6 +18,18 @@ namespace {
 
 constexpr QSize smallest_at_twice(683, 384);
 
+/// Pages that could scroll sideways do not: who reads one would have to push every line to and fro.
+QStringList wide_pages(const QWidget& window) {
+  QStringList names;
+  for (const auto* each : window.findChildren<QAbstractScrollArea*>()) {
+    const bool may = each->horizontalScrollBarPolicy() != Qt::ScrollBarAlwaysOff;
+    if (may && each->isVisible() && each->horizontalScrollBar()->maximum() > 0) {
+      names << each->parentWidget()->objectName();
+    }
+  }
+  return names;
+}
+
 void fits(QWidget& window, const std::string& screen) {
   for (const QSize& size : {test::smallest_screen, smallest_at_twice}) {
     // What gives way does so as the window becomes narrower; only then it may become as low.
@@ -30,6 +44,9 @@ void fits(QWidget& window, const std::string& screen) {
     CHECK(window.height() == size.height());
     for (const QString& cut : test::cut_texts(window)) {
       FAIL_CHECK(cut.toStdString());
+    }
+    for (const QString& wide : wide_pages(window)) {
+      FAIL_CHECK("scrolls sideways: " << wide.toStdString());
     }
   }
 }
@@ -64,6 +81,37 @@ QStringList sections_of(const QWidget& window) {
     }
   }
   return names;
+}
+
+QAbstractButton* first_shown(const QWidget& window, const QString& beginning) {
+  for (auto* each : window.findChildren<QAbstractButton*>()) {
+    if (each->isVisible() && each->objectName().startsWith(beginning)) {
+      return each;
+    }
+  }
+  return nullptr;
+}
+
+void press_first(const QWidget& window, const QString& beginning) {
+  test::settle();
+  QAbstractButton* const found = first_shown(window, beginning);
+  INFO(beginning.toStdString());
+  REQUIRE(found != nullptr);
+  found->click();
+  test::settle();
+}
+
+void put_in(const QWidget& window, const QString& field, const QString& text) {
+  auto* found = window.findChild<QLineEdit*>(field);
+  INFO(field.toStdString());
+  REQUIRE(found != nullptr);
+  found->setText(text);
+  emit found->editingFinished();
+}
+
+bool in_sight(const QWidget* widget) {
+  return widget != nullptr && widget->isVisible() &&
+         widget->visibleRegion().boundingRect().height() == widget->height();
 }
 
 template <class Look>
@@ -124,6 +172,84 @@ TEST_CASE(
     REQUIRE(QTest::qWaitFor([&] { return read->isEnabled(); }, 60000));
     fits(*it.window, "figures");
   });
+}
+
+TEST_CASE("the open forms of the workshop fit the smallest screen in every language") {
+  in_every_language([] {
+    test::WindowBench it;
+    static_cast<void>(it.bench.go_to("lower-float", 6));
+    it.open();
+    REQUIRE(it.window->go(shell::PageName::workshop));
+    press_first(*it.window, "section-trays");
+    press_first(*it.window, "row-");
+    fits(*it.window, "a shim");
+    press_first(*it.window, "section-instruments");
+    press_first(*it.window, "button-add-instrument");
+    fits(*it.window, "a new instrument");
+    press_first(*it.window, "button-leave");
+    press_first(*it.window, "row-");
+    fits(*it.window, "an instrument");
+    press_first(*it.window, "button-repeat-test");
+    fits(*it.window, "a repeat test");
+    press_first(*it.window, "section-people");
+    press_first(*it.window, "row-");
+    fits(*it.window, "a person");
+    press_first(*it.window, "button-feel-test");
+    fits(*it.window, "a test of the feel");
+  });
+}
+
+TEST_CASE("the open sheets fit the smallest screen in every language") {
+  in_every_language([] {
+    test::WindowBench it;
+    static_cast<void>(it.bench.go_to("lower-float", 6));
+    it.open();
+    REQUIRE(it.window->go(shell::PageName::workshop));
+    press_first(*it.window, "button-open-");
+    fits(*it.window, "values");
+    press_first(*it.window, "button-next-issue");
+    for (int part = 0; part < 6; ++part) {
+      fits(*it.window, "part " + std::to_string(part) + " of a draft");
+      press_first(*it.window, "button-next-part");
+    }
+    press_first(*it.window, "button-next-part");
+    put_in(*it.window, "field-/lower/float/least_mm", "0.30");
+    put_in(*it.window, "field-/lower/float/source", "own service information, edition 4, invented");
+    press_first(*it.window, "button-make-issue");
+    press_first(*it.window, "button-compare-");
+    fits(*it.window, "two issues beside each other");
+    press_first(*it.window, "section-job-sheets");
+    press_first(*it.window, "button-open-");
+    fits(*it.window, "steps");
+  });
+}
+
+TEST_CASE("what is chosen, opened, told or missing in the workshop is in sight on the smallest screen") {
+  test::WindowBench it;
+  static_cast<void>(it.bench.go_to("lower-float", 6));
+  it.open(smallest_at_twice);
+  REQUIRE(it.window->go(shell::PageName::workshop));
+  for (const QString& section : sections_of(*it.window)) {
+    INFO(section.toStdString());
+    press_first(*it.window, section);
+    CHECK(in_sight(it.window->findChild<QWidget*>(section)));
+  }
+  auto* check = it.window->findChild<QAbstractButton*>("button-check");
+  check->click();
+  REQUIRE(QTest::qWaitFor([&] { return check->isEnabled(); }, 60000));
+  test::settle();
+  CHECK(in_sight(it.window->findChild<QWidget*>("check-result")));
+  press_first(*it.window, "section-instruments");
+  for (const char* form : {"row-", "button-repeat-test"}) {
+    press_first(*it.window, form);
+    INFO(form);
+    CHECK(in_sight(it.window->focusWidget()));
+  }
+  press_first(*it.window, "section-spec-sheets");
+  press_first(*it.window, "button-new-sheet");
+  press_first(*it.window, "button-make-issue");
+  CHECK(it.window->focusWidget()->objectName().startsWith("field-"));
+  CHECK(in_sight(it.window->focusWidget()));
 }
 
 TEST_CASE("the windows without a store fit the smallest screen in every language") {

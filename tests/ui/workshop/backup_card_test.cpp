@@ -14,7 +14,7 @@ TEST_CASE("a backup goes into the folder for backups, under the name of its day,
   QString told;
   QObject::connect(&data.section, &workshop::DataSection::backed_up,
                    [&](qint64 at_ms, const QString& file) { told = QString::number(at_ms) + file; });
-  CHECK(shown_in(data.section).contains("No backup"));
+  CHECK(shown_in(data.section).contains("No verified backup yet."));
   QTest::mouseClick(data.button("button-back-up"), Qt::LeftButton);
   CHECK_FALSE(data.button("button-back-up")->isEnabled());
   CHECK_FALSE(data.button("button-folder")->isEnabled());

@@ -73,9 +73,21 @@ TEST_CASE("the figures are read in the background, and each is a door to its job
   CHECK(it.jobs == std::vector<std::string>{it.job});
   auto* again = it.row("Pack off again");
   QTest::mouseClick(again, Qt::LeftButton);
-  CHECK(it.heading == "Pack off again");
-  CHECK(it.jobs.empty());
+  CHECK(it.heading == "Nov 2026");  // no door to nothing: why is said in place
+  CHECK(test::shown_in(it.section).contains("Pack off again: there is no such job in this time."));
   CHECK(again->accessibleName().contains("0 of 1"));
+}
+
+TEST_CASE("a month without jobs between two with some is shown as none") {
+  FiguresBench it;
+  // 630 days before.
+  test::fit_the_pack_before(it.bench);
+  QTest::mouseClick(it.button("button-months-0"), Qt::LeftButton);
+  REQUIRE(QTest::qWaitFor([&] { return !it.section.works(); }, 60000));
+  QCoreApplication::processEvents();
+  CHECK(it.row("Nov 2026")->accessibleName() == "Nov 2026: 1");
+  CHECK(it.row("Oct 2026")->accessibleName() == "Oct 2026: 0");
+  CHECK(it.row("Apr 2025")->accessibleName() == "Apr 2025: 0");
 }
 
 TEST_CASE("the shims that were left and the trials they took are there") {
@@ -107,13 +119,13 @@ TEST_CASE("a vehicle that was back is counted by the distance and the days that 
   const auto set = [&it](const char* field, const char* text) {
     it.section.findChild<QWidget*>(QLatin1String(field))->findChild<QLineEdit*>()->setText(QLatin1String(text));
     it.read();
-    return it.row("Within distance and days")->accessibleName();
+    return it.row("Back within the distance and the days")->accessibleName();
   };
   CHECK(set("field-within-km", "40000").endsWith(": 0"));
   CHECK(set("field-within-days", "700").endsWith(": 1"));
   CHECK(set("field-within-km", "33249").endsWith(": 0"));
   CHECK(set("field-within-km", "33250").endsWith(": 1"));
-  QTest::mouseClick(it.row("Within distance and days"), Qt::LeftButton);
+  QTest::mouseClick(it.row("Back within the distance and the days"), Qt::LeftButton);
   CHECK(it.jobs == std::vector<std::string>{it.job});
 }
 

@@ -14,7 +14,7 @@ TEST_CASE("a backup is looked at first, and only then may be gone back to") {
   QObject::connect(&data.section, &workshop::DataSection::restore_wanted, [&](const QString& file) { wanted = file; });
   CHECK_FALSE(data.button("button-restore")->isVisible());
   data.press("button-look-at-backup");
-  CHECK(data.result("restore").contains("is whole and goes to"));
+  CHECK(data.result("restore").contains("is whole; its last entry is of"));
   CHECK(data.result("restore").contains("Jobs: 1, "));
   CHECK(data.button("button-leave-store")->hasFocus());
   CHECK(wanted.isEmpty());

@@ -153,7 +153,7 @@ TEST_CASE("what open jobs may want of a tray is told by their belief") {
   bench.bench.go_to("large-gauge-fit", 1);
   bench.section->refresh();
   const QString shown = test::shown_in(bench.window);
-  CHECK(shown.contains("Open jobs with a shim from here still to come: 1."));
+  CHECK(shown.contains("Open jobs that still take a shim from here: 1."));
   bool wanted = false;
   for (const auto* row : bench.window.findChildren<QAbstractButton*>()) {
     wanted = wanted || row->accessibleName().contains("open jobs may want");

@@ -1,5 +1,6 @@
 #include "value_table.h"
 
+#include <QCoreApplication>
 #include <QLabel>
 #include <catch2/catch.hpp>
 
@@ -32,6 +33,33 @@ TEST_CASE("a number is never broken, however narrow its column") {
   for (const QLabel* each : table.findChildren<QLabel*>()) {
     if (each->text().startsWith("0.001")) {
       CHECK(each->width() >= each->fontMetrics().horizontalAdvance(each->text()));
+    }
+  }
+}
+
+TEST_CASE("a table too narrow for its columns says each row in a block, and a column that says nothing takes no room") {
+  ValueTable table({{"Step", 2, false}, {"Instruction", 2, false}, {"Limits", 1, false}, {"Unit", 1, false}});
+  table.add_row({Cell("Large bearing"), Cell("Depth from the housing’s face"), Cell(QString()), Cell("millimetres")});
+  const auto shown = [&table] {
+    QStringList texts;
+    for (const QLabel* each : table.findChildren<QLabel*>()) {
+      if (each->isVisible()) {
+        texts << each->text();
+      }
+    }
+    texts.sort();
+    return texts;
+  };
+  table.resize(700, 100);
+  table.show();
+  CHECK(shown() ==
+        QStringList{"Depth from the housing’s face", "Instruction", "Large bearing", "Step", "Unit", "millimetres"});
+  table.resize(table.minimumSizeHint());
+  QCoreApplication::processEvents();
+  CHECK(shown() == QStringList{"Depth from the housing’s face", "Instruction", "Large bearing", "Unit", "millimetres"});
+  for (const QLabel* each : table.findChildren<QLabel*>()) {
+    if (each->isVisible()) {
+      CHECK(each->geometry().right() < table.width());
     }
   }
 }

@@ -57,9 +57,12 @@ TEST_CASE("who comes to the page stands on the section that was chosen") {
 
 TEST_CASE("each section shows its own") {
   PageBench bench;
-  const std::vector<std::pair<const char*, const char*>> sections{
-      {"section-people", "People"},     {"section-instruments", "Instruments"}, {"section-trays", "large D7"},
-      {"section-own", "This workshop"}, {"section-data", "Back to a backup"},   {"section-spec-sheets", "D7, issue 3"}};
+  const std::vector<std::pair<const char*, const char*>> sections{{"section-people", "People"},
+                                                                  {"section-instruments", "Instruments"},
+                                                                  {"section-trays", "large D7"},
+                                                                  {"section-own", "This workshop"},
+                                                                  {"section-data", "Go back to a backup"},
+                                                                  {"section-spec-sheets", "D7, issue 3"}};
   for (const auto& [name, text] : sections) {
     QTest::mouseClick(bench.button(name), Qt::LeftButton);
     INFO(name);

@@ -32,12 +32,15 @@ class HindrancePage : public QWidget {
   void rescue_wanted(const QString& backup);
 
  private:
+  void connect_buttons();
   void ask_to_break();
+  void offer_backup(bool offered);
 
   QLabel* sentence_ = nullptr;
   QLabel* path_ = nullptr;
   QLabel* refused_ = nullptr;
   widgets::Button* retry_ = nullptr;
+  widgets::Button* retry_beside_backup_ = nullptr;  ///< the same, where it is not the main one
   widgets::Button* look_ = nullptr;
   widgets::Button* break_ = nullptr;
   widgets::Scroll* scroll_ = nullptr;
@@ -46,6 +49,7 @@ class HindrancePage : public QWidget {
   widgets::Button* really_ = nullptr;
   widgets::Box* rescue_ = nullptr;
   widgets::Button* put_back_ = nullptr;
+  bool searches_ = false;
   QString backup_;
   std::optional<store::LockHolder> holder_;
 };
