@@ -72,7 +72,7 @@ TEST_CASE("where the store shows nothing any more, that is said") {
   const auto offer = backed.offer();
   REQUIRE(offer);
   CHECK_FALSE(offer->missing);
-  CHECK(offer->told().in_english().find("does not show any more") != std::string::npos);
+  CHECK(offer->told().in_english().find("cannot be read from the damaged store") != std::string::npos);
 }
 
 TEST_CASE("a backup of another workshop is not offered") {
