@@ -2,6 +2,7 @@
 #include <QString>
 
 #include <nlohmann/json.hpp>
+#include <optional>
 
 #include "arguments.h"
 #include "commands.h"
@@ -60,22 +61,23 @@ Exit run_rescue(const std::vector<std::string>& words) {
   if (!offer) {
     return refused(offer.error());
   }
-  if (!*offer) {
+  const std::optional<store::BackupOffer>& found = *offer;
+  if (!found) {
     return failed(Error{
         "no_backup",
         folder,
         {SHIMWRIGHT_TEXT("cli", "There is no whole backup of this store in {0}: name another folder."), {folder}}});
   }
-  auto line = offer_line(**offer);
+  auto line = offer_line(*found);
   if (arguments->flags.count("put-back") != 0) {
-    auto kept = put_back_for(path, (*offer)->file);
+    auto kept = put_back_for(path, found->file);
     if (!kept) {
       return refused(kept.error());
     }
     line["kept"] = *kept;
   }
-  complain((*offer)->told().in_english());
-  if (const auto photos = (*offer)->told_of_photos()) {
+  complain(found->told().in_english());
+  if (const auto photos = found->told_of_photos()) {
     complain(photos->in_english());
   }
   say(line.dump());
