@@ -5857,10 +5857,6 @@
         <translation>PIN von %1</translation>
     </message>
     <message>
-        <source>First PIN of %1, 4 to 12 digits</source>
-        <translation>Erste PIN von %1, 4 bis 12 Ziffern</translation>
-    </message>
-    <message>
         <source>The same once more</source>
         <translation>Noch einmal dieselbe</translation>
     </message>
@@ -5931,6 +5927,14 @@
     <message>
         <source>Signing: this takes a moment.</source>
         <translation>Es wird unterschrieben: das dauert einen Augenblick.</translation>
+    </message>
+    <message>
+        <source>First PIN of %1</source>
+        <translation>Erste PIN von %1</translation>
+    </message>
+    <message>
+        <source>4 to 12 digits</source>
+        <translation>4 bis 12 Ziffern</translation>
     </message>
 </context>
 <context>

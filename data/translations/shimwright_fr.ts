@@ -5857,10 +5857,6 @@
         <translation>Code PIN de %1</translation>
     </message>
     <message>
-        <source>First PIN of %1, 4 to 12 digits</source>
-        <translation>Premier code PIN de %1, 4 à 12 chiffres</translation>
-    </message>
-    <message>
         <source>The same once more</source>
         <translation>Le même encore une fois</translation>
     </message>
@@ -5931,6 +5927,14 @@
     <message>
         <source>Signing: this takes a moment.</source>
         <translation>Signature en cours&#xa0;: un instant.</translation>
+    </message>
+    <message>
+        <source>First PIN of %1</source>
+        <translation>Premier code PIN de %1</translation>
+    </message>
+    <message>
+        <source>4 to 12 digits</source>
+        <translation>4 à 12 chiffres</translation>
     </message>
 </context>
 <context>

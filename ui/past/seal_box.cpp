@@ -24,6 +24,7 @@ using widgets::WordField;
 
 namespace {
 
+constexpr int least_pin_width = 260;  // its title in one line
 constexpr int pin_width = 340;
 
 record::Pin pin_in(const WordField& field) {
@@ -36,6 +37,7 @@ WordField* hidden_field(QWidget* parent, const QString& title, const QString& na
   field->edit()->setEchoMode(QLineEdit::Password);
   field->edit()->setInputMethodHints(Qt::ImhDigitsOnly | Qt::ImhSensitiveData | Qt::ImhNoPredictiveText);
   field->edit()->setObjectName(name);
+  field->setMinimumWidth(least_pin_width);
   field->setMaximumWidth(pin_width);
   return field;
 }
@@ -155,10 +157,10 @@ SealBox::PinFields SealBox::pin_fields(const std::string& person, const std::str
   auto* row = widgets::lay_in<QHBoxLayout>(column_, 12);
   const QString object = QStringLiteral("field-pin-%1").arg(pins_.size() + 1);
   const QString who = widgets::qt(name);
-  fields.pin = hidden_field(
-      content_, has_pin ? tr("PIN of %1").arg(who) : tr("First PIN of %1, 4 to 12 digits").arg(who), object);
+  fields.pin = hidden_field(content_, has_pin ? tr("PIN of %1").arg(who) : tr("First PIN of %1").arg(who), object);
   row->addWidget(fields.pin);
   if (!has_pin) {
+    fields.pin->edit()->setPlaceholderText(tr("4 to 12 digits"));
     fields.again = hidden_field(content_, tr("The same once more"), object + QStringLiteral("-again"));
     row->addWidget(fields.again);
   }
