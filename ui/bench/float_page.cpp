@@ -234,12 +234,10 @@ void FloatPage::add_deciding(std::vector<FootAction>& actions, job::Conclusion c
     return;
   }
   // Two at most, so that the foot holds them beside those of the job screen; the main one stands on the right.
-  if (seat) {
+  if (seat || no_shim) {
     actions.insert(actions.end(), {change_shim, seat_again});
   } else if (change) {
     actions.insert(actions.end(), {seat_again, change_shim});
-  } else if (no_shim) {
-    actions.insert(actions.end(), {change_shim, seat_again});
   } else if (open) {
     actions.insert(actions.end(), {measure_again, change_shim});
   } else {

@@ -39,8 +39,7 @@ double largest_u(const shim::FloatJudgement& judged) {
 }
 
 /// Clockwise from the first spot, 0 to 359.
-long degrees_from_first_spot(const job::Judgement& judgement, double angle_deg) {
-  const auto& spots = judgement.engine_case.disc_float->spots;
+long degrees_from_first_spot(const std::vector<shim::FloatSpot>& spots, double angle_deg) {
   const double first = spots.empty() ? 0.0 : spots.front().angle_deg;
   return (std::lround(angle_deg - first) % 360 + 360) % 360;
 }
@@ -165,17 +164,18 @@ bool tilts(const shim::FloatJudgement& judged) {
 
 QString float_facts(const job::Judgement& judgement) {
   const shim::FloatJudgement* judged = engine_judgement(judgement);
-  if (judged == nullptr || !judgement.engine_case.disc_float) {
+  const std::optional<shim::FloatCase>& measured = judgement.engine_case.disc_float;
+  if (judged == nullptr || !measured) {
     return {};
   }
   QString text = widgets::with_length_unit(QCoreApplication::translate("bench", "Spread %1 mm, allowed %2 mm"))
-                     .arg(length_words(judged->spread_mm, 3),
-                          length_words(in_millimetres(judgement.engine_case.disc_float->max_spread)));
+                     .arg(length_words(judged->spread_mm, 3), length_words(in_millimetres(measured->max_spread)));
+  const std::optional<double>& high_at = judged->high_at_deg;
   text +=
-      tilts(*judged)
+      high_at && tilts(*judged)
           ? widgets::with_length_unit(QCoreApplication::translate(
                                           "bench", "; the float is largest at %1° clockwise from spot 1, tilt %2 mm."))
-                .arg(degrees_from_first_spot(judgement, *judged->high_at_deg))
+                .arg(degrees_from_first_spot(measured->spots, *high_at))
                 .arg(length_words(judged->tilt_mm, 3))
           : QCoreApplication::translate("bench", ": no tilt beyond what the readings are uncertain by.");
   if (judgement.advised.expanded_u) {

@@ -80,7 +80,6 @@ QString standing_word(store::JobStanding standing) {
 widgets::Mark standing_mark(store::JobStanding standing) {
   switch (standing) {
     case store::JobStanding::open:
-      return widgets::Mark::in_work;
     case store::JobStanding::parked:
       return widgets::Mark::in_work;
     case store::JobStanding::closed:
@@ -146,17 +145,17 @@ QString JobRow::under_finding() const {
     return {};
   }
   const QString where = is_shown() ? QString() : finding_->term + QStringLiteral(" · ");
-  return before_term() + where + how_near();
+  return before_term() + where + how_near(*finding_);
 }
 
-QString JobRow::how_near() const {
-  if (finding_->exact) {
+QString JobRow::how_near(const Finding& finding) const {
+  if (finding.exact) {
     return tr("exact");
   }
-  const QString shown = finding_->place == store::FoundIn::vehicle  ? qt(job_.vehicle_key)
-                        : finding_->place == store::FoundIn::number ? qt(job_.number)
-                                                                    : finding_->term;
-  const auto mark = store::found_mark(widgets::plain(shown), widgets::plain(finding_->sought));
+  const QString shown = finding.place == store::FoundIn::vehicle  ? qt(job_.vehicle_key)
+                        : finding.place == store::FoundIn::number ? qt(job_.number)
+                                                                  : finding.term;
+  const auto mark = store::found_mark(widgets::plain(shown), widgets::plain(finding.sought));
   return mark && mark->forgiven.size() == 2 ? tr("two characters swapped") : tr("one character differs");
 }
 

@@ -53,7 +53,7 @@ class JobRow : public QAbstractButton {
   [[nodiscard]] QString under_standing() const;
   [[nodiscard]] QString under_finding() const;
   [[nodiscard]] QString before_term() const;
-  [[nodiscard]] QString how_near() const;
+  [[nodiscard]] QString how_near(const Finding& finding) const;
   /// Whether what was found stands in the row anyway.
   [[nodiscard]] bool is_shown() const;
   void paint_vehicle(QPainter& painter, const QRect& box) const;

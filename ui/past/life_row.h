@@ -3,6 +3,7 @@
 #include <QAbstractButton>
 
 #include "shimwright/store/vehicle_history.h"
+#include "shimwright/widgets/marks.h"
 
 namespace shimwright::past {
 
