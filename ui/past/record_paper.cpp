@@ -64,11 +64,15 @@ void RecordView::save() {
 }
 
 void RecordView::save_to(const QString& path) {
+  const std::optional<record::Record>& of_view = record_;
+  if (!of_view) {
+    return;
+  }
   texts_ = {tr("Writing page %1 of %2"), tr("Saved: %1").arg(QDir::toNativeSeparators(path)),
             tr("Stopped: nothing was written.")};
   show_run(true);
   say_result(texts_.page.arg(1).arg(pages_->pages().size()), true);
-  writing_->begin_instead([this, path = widgets::plain(path), paper = ways_.paper, record = *record_,
+  writing_->begin_instead([this, path = widgets::plain(path), paper = ways_.paper, record = *of_view,
                            &fonts = *fonts_](const store::BackupWatch& watch) {
     const auto written = write_to_file(record, path, paper, fonts, watch);
     return [this, written] {
@@ -108,13 +112,17 @@ void RecordView::show_photos(bool shown) {
 }
 
 void RecordView::read_pictures() {
+  const std::optional<record::Record>& of_view = record_;
+  if (!of_view) {
+    return;
+  }
   allow(false);  // a paper without the photos is not what the button says
   say_result(tr("The photos are being read."), true);
   std::map<std::string, std::string> paths;
-  for (const auto& each : record_->photos) {
+  for (const auto& each : of_view->photos) {
     paths.emplace(each.sha256, store_->photo_path(each.sha256));
   }
-  reading_->begin_instead([this, record = *record_, paths = std::move(paths)](const store::BackupWatch& watch) {
+  reading_->begin_instead([this, record = *of_view, paths = std::move(paths)](const store::BackupWatch& watch) {
     auto pictures = print::pictures_for_paper(record, [&](const std::string& sha256) {
       const auto path = paths.find(sha256);
       return watch.stop->load() || path == paths.end() ? std::string() : path->second;
@@ -124,7 +132,11 @@ void RecordView::read_pictures() {
 }
 
 void RecordView::put_pictures(bool shown, std::map<std::string, std::string> pictures) {
-  record::Record record = std::move(*record_);
+  std::optional<record::Record>& of_view = record_;
+  if (!of_view) {
+    return;
+  }
+  record::Record record = *std::move(of_view);
   record.with_photos = shown;
   record.pictures = std::move(pictures);
   show_record(std::move(record));

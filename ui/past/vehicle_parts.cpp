@@ -52,9 +52,11 @@ bool by_distance(const std::vector<const record::JobInLife*>& jobs) {
 
 ChartPoint point_of(const record::JobInLife& job, const record::FloatInLife& of_disc, bool distance) {
   ChartPoint point;
-  point.x = distance ? static_cast<double>(job.odometer->base) / metres_in_km
-                     : static_cast<double>(job.opened.at_ms) / ms_in_day;
-  point.x_text = distance ? odometer_words(job) : day_of(job.opened.at_ms);
+  const auto& odometer = job.odometer;
+  const bool by_odometer = distance && odometer.has_value();
+  point.x = by_odometer ? static_cast<double>(odometer->base) / metres_in_km
+                        : static_cast<double>(job.opened.at_ms) / ms_in_day;
+  point.x_text = by_odometer ? odometer_words(job) : day_of(job.opened.at_ms);
   point.job = qt(job.number);
   point.as_found = of_disc.as_found;
   point.so_far = !of_disc.as_found && !job.closed;
