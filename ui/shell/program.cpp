@@ -78,8 +78,9 @@ void Program::open(const std::string& path, store::Mode mode) {
     // Begun and cut off before the first person was entered, or all have left: what is known is not asked again.
     const auto known = (*store)->registers().workshop();
     offer_first();
-    if (known && *known) {
-      start_->first()->ask_for_person_only(widgets::qt((**known).name));
+    const auto workshop = known ? *known : std::nullopt;
+    if (workshop) {
+      start_->first()->ask_for_person_only(widgets::qt(workshop->name));
     }
     return;
   }
