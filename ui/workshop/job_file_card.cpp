@@ -1,6 +1,7 @@
 #include "job_file_card.h"
 
 #include <QDir>
+#include <QLineEdit>
 #include <QStringList>
 #include <utility>
 #include <vector>

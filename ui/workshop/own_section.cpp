@@ -89,7 +89,8 @@ void OwnSection::refresh() {
     form_->tell(workshop.error());
     return;
   }
-  before_ = *workshop ? **std::move(workshop) : store::Workshop{ids_.id(ways_.clock().at_ms), "", ""};
+  const std::optional<store::Workshop>& kept = *workshop;
+  before_ = kept ? *kept : store::Workshop{ids_.id(ways_.clock().at_ms), "", ""};
   logo_ = before_.logo;
   name_->set_text(before_.name);
   address_->set_text(before_.address);

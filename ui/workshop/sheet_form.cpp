@@ -17,7 +17,6 @@ namespace shimwright::workshop {
 
 using widgets::Button;
 using widgets::child_of;
-using widgets::qt;
 using widgets::Text;
 
 SheetForm::SheetForm(store::Store& store, WorkshopWays ways, store::KeptDraft draft, QWidget* parent)

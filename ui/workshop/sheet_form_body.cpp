@@ -124,8 +124,8 @@ void SheetForm::add_ways(QBoxLayout* column, const sheet::DraftSection& section)
     connect(button, &QAbstractButton::clicked, this, [this, place = way.place] { add_row(place); });
   }
   column->addWidget(row);
-  if (section.id == name_of(sheet::Side::lower) || section.id == name_of(sheet::Side::upper)) {
-    add_tray_row(column, *sheet::side_named(section.id));
+  if (const auto side = sheet::side_named(section.id)) {
+    add_tray_row(column, *side);
   }
 }
 

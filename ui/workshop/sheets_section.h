@@ -6,7 +6,6 @@
 #include <vector>
 
 #include <QObject>
-#include <QPointer>
 
 #include "shimwright/sheet/draft.h"
 #include "shimwright/store/ids.h"
@@ -80,9 +79,9 @@ class SheetsSection : public QObject {
   store::IdSource ids_;
   sheet::SheetKind kind_;
   widgets::Scroll* page_;
-  QPointer<widgets::Text> told_;
-  QPointer<SheetForm> form_;
-  std::string shown_;  ///< hash of the issue; blank: the list
+  widgets::Text* told_ = nullptr;  ///< as long as the page
+  SheetForm* form_ = nullptr;      ///< as long as the page
+  std::string shown_;              ///< hash of the issue; blank: the list
 };
 
 }  // namespace shimwright::workshop

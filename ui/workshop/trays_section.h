@@ -3,7 +3,6 @@
 #include <map>
 #include <vector>
 
-#include <QPointer>
 #include <QWidget>
 
 #include "shim_form.h"
@@ -40,7 +39,7 @@ class TraysSection : public QWidget {
   QWidget* list_ = nullptr;
   QLabel* told_ = nullptr;
   QVBoxLayout* place_ = nullptr;
-  QPointer<ShimForm> form_;
+  ShimForm* form_ = nullptr;  ///< until it is closed
 };
 
 }  // namespace shimwright::workshop
