@@ -164,7 +164,10 @@ bool is_demo_workshop(store::Store& store) {
   }
   // Its name can be changed, the history of it cannot.
   const auto changes = store.registers().changes("workshop", (**workshop).id);
-  const auto first = changes && !changes->empty() ? json::parse(changes->front().body) : Result<json::Value>();
+  if (!changes || changes->empty()) {
+    return false;
+  }
+  const auto first = json::parse(changes->front().body);
   if (!first) {
     return false;
   }

@@ -22,7 +22,7 @@ class PersonForm : public FormCard {
 
  signals:
   void feel_test_wanted();
-  void pin_act_wanted(PinAct act);
+  void pin_act_wanted(shimwright::workshop::PinAct act);
 
  private:
   void choose_role(store::PersonRole role);

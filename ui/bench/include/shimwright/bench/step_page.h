@@ -62,9 +62,9 @@ class StepPage : public QWidget {
   [[nodiscard]] const sheet::Step& step() const { return *step_; }
 
  signals:
-  void look_changed();               ///< strip or actions are others now
-  void refused(const Error& error);  ///< a command was; the job screen shows the sentence
-  void asks(const Ask& ask);
+  void look_changed();                           ///< strip or actions are others now
+  void refused(const shimwright::Error& error);  ///< a command was; the job screen shows the sentence
+  void asks(const shimwright::bench::Ask& ask);
   void leaves();  ///< the step is answered: go on to the next one
 
  protected:

@@ -35,7 +35,7 @@ class DailyBackup : public QObject {
  signals:
   void began();
   void done(qint64 at_ms);
-  void failed(const Error& error);
+  void failed(const shimwright::Error& error);
 
  private:
   void finish(const Result<store::BackupReport>& result, const QString& file, std::int64_t at_ms);

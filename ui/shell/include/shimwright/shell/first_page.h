@@ -27,7 +27,7 @@ class FirstPage : public QWidget {
 
  signals:
   void demo_wanted();
-  void begin_wanted(const Beginning& beginning);
+  void begin_wanted(const shimwright::shell::Beginning& beginning);
   void logo_wanted();
   /// Kept at once, whichever workshop is opened then: `language-de`, `length-in` …
   void choice_made(const QString& name);

@@ -47,7 +47,7 @@ class TopBar : public QFrame {
   void set_demo_workshop(bool demo);
 
  signals:
-  void place_wanted(PageName place);
+  void place_wanted(shimwright::shell::PageName place);
   void settings_wanted();
   void person_wanted();
 
