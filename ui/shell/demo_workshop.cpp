@@ -157,13 +157,14 @@ Result<void> delete_demo_workshop(const StorePlaces& places) {
 }
 
 bool is_demo_workshop(store::Store& store) {
-  const auto workshop = store.registers().workshop();
+  const auto read = store.registers().workshop();
+  const auto workshop = read ? *read : std::nullopt;
   const auto script = demo_script(demo_jobs().front().script);
-  if (!workshop || !*workshop || !script) {
+  if (!workshop || !script) {
     return false;
   }
   // Its name can be changed, the history of it cannot.
-  const auto changes = store.registers().changes("workshop", (**workshop).id);
+  const auto changes = store.registers().changes("workshop", workshop->id);
   if (!changes || changes->empty()) {
     return false;
   }
