@@ -178,6 +178,17 @@ TEST_CASE("within its limits the verdict stays in sight until the person goes on
   CHECK(shown.left == 1);
 }
 
+TEST_CASE("on the limit, where more runs decide nothing, no button is the main one; where no shim helps, seating is") {
+  const auto& [lift, main] = GENERATE(table<const char*, const char*>({{"0.85", ""}, {"1.54", "seat-again"}}));
+  test::UiBench ui("01-smooth-day");
+  ui.go_to(float_step);
+  FloatSitting shown(ui);
+  shown.lift_all({lift, lift, lift, lift, lift, lift});
+  INFO(shown.advice().toStdString());
+  REQUIRE(shown.advice().contains(QLatin1String(main).isEmpty() ? "you decide" : "No shim of the tray"));
+  CHECK(shown.main_action() == main);
+}
+
 TEST_CASE("a float as found is for information, without a verdict") {
   test::UiBench ui;
   ui.go_to("hub-ring-off");
