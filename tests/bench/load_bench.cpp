@@ -1,5 +1,4 @@
 #include <algorithm>
-#include <chrono>
 #include <cstdlib>
 #include <fstream>
 #include <functional>
@@ -25,12 +24,13 @@
 #include "shimwright/store/job_record.h"
 #include "shimwright/store/registers.h"
 #include "shimwright/widgets/style.h"
+#include "timing.h"
 #include "workshop.h"
 
 namespace {
 
 using namespace shimwright;
-using Clock = std::chrono::steady_clock;
+using bench_timing::milliseconds;
 using Json = nlohmann::ordered_json;
 
 constexpr int repeats = 15;
@@ -42,12 +42,6 @@ Content needed(Result<Content> result) {
     std::exit(2);
   }
   return std::move(*result);
-}
-
-double milliseconds(const std::function<void()>& call) {
-  const auto start = Clock::now();
-  call();
-  return std::chrono::duration<double, std::milli>(Clock::now() - start).count();
 }
 
 double median(const std::function<void(int)>& call) {

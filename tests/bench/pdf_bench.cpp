@@ -1,5 +1,4 @@
 #include <algorithm>
-#include <chrono>
 #include <cstdlib>
 #include <functional>
 #include <iostream>
@@ -24,12 +23,14 @@
 #include "shimwright/shell/stores.h"
 #include "shimwright/store/job_record.h"
 #include "shimwright/store/store.h"
+#include "timing.h"
 #include "workshop.h"
 
 namespace {
 
 using namespace shimwright;
-using Clock = std::chrono::steady_clock;
+using bench_timing::median;
+using bench_timing::milliseconds;
 
 constexpr int usual_repeats = 30;
 
@@ -49,17 +50,6 @@ void needed(const Result<void>& result) {
   if (!result) {
     give_up(result.error().in_english());
   }
-}
-
-double milliseconds(const std::function<void()>& call) {
-  const auto start = Clock::now();
-  call();
-  return std::chrono::duration<double, std::milli>(Clock::now() - start).count();
-}
-
-double median(std::vector<double> times) {
-  std::sort(times.begin(), times.end());
-  return times[times.size() / 2];
 }
 
 /// Of the demonstration workshop the job whose record has the most pages.

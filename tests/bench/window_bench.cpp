@@ -1,5 +1,4 @@
 #include <algorithm>
-#include <chrono>
 #include <cstdlib>
 #include <functional>
 #include <future>
@@ -24,25 +23,16 @@
 #include "shimwright/shell/program.h"
 #include "shimwright/shell/stores.h"
 #include "shimwright/widgets/style.h"
+#include "timing.h"
 #include "workshop.h"
 
 namespace {
 
 using namespace shimwright;
-using Clock = std::chrono::steady_clock;
+using bench_timing::median;
+using bench_timing::milliseconds;
 
 constexpr double frame_ms = 1000.0 / 60;
-
-double milliseconds(const std::function<void()>& call) {
-  const auto start = Clock::now();
-  call();
-  return std::chrono::duration<double, std::milli>(Clock::now() - start).count();
-}
-
-double median(std::vector<double> times) {
-  std::sort(times.begin(), times.end());
-  return times[times.size() / 2];
-}
 
 [[noreturn]] void give_up(const std::string& sentence) {
   std::cerr << sentence << '\n';
