@@ -8,6 +8,7 @@
 #include "judged_pages.h"
 #include "judged_words.h"
 #include "shimwright/job/standing.h"
+#include "shimwright/shim/tilt.h"
 #include "shimwright/widgets/child.h"
 #include "shimwright/widgets/say.h"
 #include "shimwright/widgets/turning_row.h"
@@ -143,7 +144,7 @@ void FloatPage::show_disc(const Runs& runs) {
     spots.push_back({number, angles[at], with_verdicts ? mark_of(judged->spot_verdicts[at]) : widgets::Mark::none,
                      measuring() && number == next_spot(runs)});
   }
-  disc_->set_spots(spots, judged != nullptr && tilts(*judged) ? judged->high_at_deg : std::nullopt);
+  disc_->set_spots(spots, judged != nullptr && shim::tilt_has_direction(*judged) ? judged->high_at_deg : std::nullopt);
 }
 
 void FloatPage::show_promises() {

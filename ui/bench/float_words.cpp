@@ -6,6 +6,7 @@
 
 #include "judged_words.h"
 #include "shimwright/quantity/typed_number.h"
+#include "shimwright/shim/tilt.h"
 #include "shimwright/widgets/say.h"
 #include "shimwright/widgets/units.h"
 
@@ -158,10 +159,6 @@ QString float_reason_text(const job::Judgement& judgement) {
   return reason;
 }
 
-bool tilts(const shim::FloatJudgement& judged) {
-  return judged.high_at_deg && judged.tilt_mm > 1.96 * largest_u(judged);
-}
-
 QString float_facts(const job::Judgement& judgement) {
   const shim::FloatJudgement* judged = engine_judgement(judgement);
   const std::optional<shim::FloatCase>& measured = judgement.engine_case.disc_float;
@@ -172,7 +169,7 @@ QString float_facts(const job::Judgement& judgement) {
                      .arg(length_words(judged->spread_mm, 3), length_words(in_millimetres(measured->max_spread)));
   const std::optional<double>& high_at = judged->high_at_deg;
   text +=
-      high_at && tilts(*judged)
+      high_at && shim::tilt_has_direction(*judged)
           ? widgets::with_length_unit(QCoreApplication::translate(
                                           "bench", "; the float is largest at %1° clockwise from spot 1, tilt %2 mm."))
                 .arg(degrees_from_first_spot(measured->spots, *high_at))

@@ -26,8 +26,6 @@ namespace shimwright::bench {
 [[nodiscard]] QString float_reason_text(const job::Judgement& judgement);
 
 /// Spread and tilt, what a shim does to this float and where that comes from.
-/// Whether the tilt is more than what the readings are uncertain by (95 %): a smaller one has no direction.
-[[nodiscard]] bool tilts(const shim::FloatJudgement& judged);
 [[nodiscard]] QString float_facts(const job::Judgement& judgement);
 
 /// Limits, guard zones and a mark for each spot measured so far; without a judgement the marks are plain ticks.
