@@ -8410,6 +8410,10 @@
         <source>The backup {0} is whole; its last entry is of {1}. Jobs: {2}, entries: {3}. Entered after it: {4} entries, in jobs: {5}; they will only be in the file that is kept.</source>
         <translation>Die Sicherung {0} ist heil; ihr letzter Eintrag ist von {1}. Aufträge: {2}, Einträge: {3}. Danach eingetragen: {4} Einträge, in Aufträgen: {5}; sie sind dann nur in der Datei, die aufgehoben wird.</translation>
     </message>
+    <message>
+        <source>This photo is damaged, so the place where it was taken cannot be told from the rest and left out; choose another one or take it again.</source>
+        <translation>Dieses Foto ist beschädigt, deshalb lässt sich der Ort der Aufnahme nicht vom Rest trennen und weglassen; wählen Sie ein anderes oder nehmen Sie es neu auf.</translation>
+    </message>
 </context>
 <context>
     <name>vehicle</name>

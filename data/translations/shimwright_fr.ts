@@ -8410,6 +8410,10 @@
         <source>The backup {0} is whole; its last entry is of {1}. Jobs: {2}, entries: {3}. Entered after it: {4} entries, in jobs: {5}; they will only be in the file that is kept.</source>
         <translation>La sauvegarde {0} est intacte&#xa0;; sa dernière entrée est du {1}. Interventions&#xa0;: {2}, entrées&#xa0;: {3}. Saisi après&#xa0;: {4} entrées, en interventions&#xa0;: {5}&#xa0;; elles ne seront que dans le fichier gardé.</translation>
     </message>
+    <message>
+        <source>This photo is damaged, so the place where it was taken cannot be told from the rest and left out; choose another one or take it again.</source>
+        <translation>Cette photo est endommagée : le lieu de la prise de vue ne peut pas être distingué du reste et laissé de côté ; choisissez-en une autre ou reprenez-la.</translation>
+    </message>
 </context>
 <context>
     <name>vehicle</name>

@@ -115,8 +115,8 @@ class Store {
   [[nodiscard]] Result<std::optional<job::PreviousPack>> previous_pack(const std::string& vehicle_key,
                                                                        const std::string& before_job) const;
 
-  /// Copies a photo into the store, before its entry. JPEG or PNG, at most 20 MB. Codes: `photo_unreadable`,
-  /// `photo_too_large`, `photo_kind`.
+  /// Copies a photo into the store, before its entry, without the place where it was taken. JPEG or PNG, at most 20 MB.
+  /// Codes: `photo_unreadable`, `photo_too_large`, `photo_kind`, `photo_damaged`.
   [[nodiscard]] Result<KeptPhoto> keep_photo(const std::string& file);
   /// Where a photo lies; the file may be missing.
   [[nodiscard]] std::string photo_path(const std::string& sha256) const;
