@@ -6095,10 +6095,6 @@
         <translation>Hier arbeitet noch niemand. Eingeben, wer hier arbeitet; alles andere dieser Werkstatt bleibt, wie es ist.</translation>
     </message>
     <message>
-        <source>Another language is spoken from the next start on.</source>
-        <translation>Eine andere Sprache gilt ab dem nächsten Start.</translation>
-    </message>
-    <message>
         <source>All of it can be changed later in the settings.</source>
         <translation>Alles kann später in den Einstellungen geändert werden.</translation>
     </message>
@@ -6312,10 +6308,6 @@
         <translation>Sprache des Fensters</translation>
     </message>
     <message>
-        <source>This takes effect at the next start.</source>
-        <translation>Das gilt ab dem nächsten Start.</translation>
-    </message>
-    <message>
         <source>At the bench</source>
         <translation>An der Werkbank</translation>
     </message>
@@ -6414,6 +6406,18 @@
     <message>
         <source>The demonstration is deleted; it can be made anew at any time.</source>
         <translation>Die Demonstration ist gelöscht; sie lässt sich jederzeit neu anlegen.</translation>
+    </message>
+    <message>
+        <source>The size takes effect at the next start.</source>
+        <translation>Die Größe gilt ab dem nächsten Start.</translation>
+    </message>
+    <message>
+        <source>The window shows it once it comes up anew.</source>
+        <translation>Das Fenster zeigt es, sobald es neu aufgeht.</translation>
+    </message>
+    <message>
+        <source>Let it come up now</source>
+        <translation>Jetzt neu öffnen</translation>
     </message>
 </context>
 <context>

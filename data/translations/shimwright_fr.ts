@@ -6095,10 +6095,6 @@
         <translation>Personne ne travaille encore ici. Saisir qui y travaille&#xa0;; tout le reste de cet atelier reste comme il est.</translation>
     </message>
     <message>
-        <source>Another language is spoken from the next start on.</source>
-        <translation>Une autre langue est parlée à partir du prochain démarrage.</translation>
-    </message>
-    <message>
         <source>All of it can be changed later in the settings.</source>
         <translation>Tout peut être changé plus tard dans les réglages.</translation>
     </message>
@@ -6312,10 +6308,6 @@
         <translation>Langue de la fenêtre</translation>
     </message>
     <message>
-        <source>This takes effect at the next start.</source>
-        <translation>Ceci prend effet au prochain démarrage.</translation>
-    </message>
-    <message>
         <source>At the bench</source>
         <translation>À l’établi</translation>
     </message>
@@ -6414,6 +6406,18 @@
     <message>
         <source>The demonstration is deleted; it can be made anew at any time.</source>
         <translation>La démonstration est supprimée&#xa0;; elle peut être refaite à tout moment.</translation>
+    </message>
+    <message>
+        <source>The size takes effect at the next start.</source>
+        <translation>La taille prend effet au prochain démarrage.</translation>
+    </message>
+    <message>
+        <source>The window shows it once it comes up anew.</source>
+        <translation>La fenêtre l'affiche dès qu'elle s'ouvre à nouveau.</translation>
+    </message>
+    <message>
+        <source>Let it come up now</source>
+        <translation>La rouvrir maintenant</translation>
     </message>
 </context>
 <context>
