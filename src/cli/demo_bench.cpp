@@ -234,25 +234,25 @@ job::Command DemoTechnician::answer_readings(const sheet::Step& step, const job:
 
 job::Command DemoTechnician::answer_trial(const sheet::Step& step, const job::JobState& state,
                                           const job::Context& context) {
+  const TrueSide& truth = side(step.its_side());
+  const std::int64_t seat = truth.seat + (state.assembly == 1 ? truth.first_seat_error : 0);
   const auto judgement = job::judge(state, step, context).value_or(std::nullopt);
   const job::Advised* advised = judgement ? &judgement->advised : nullptr;
   if (advised == nullptr || !advised->shim) {
-    const std::string nearest = nearest_to(side(step.its_side()).seat, job::tray_of(state, step.its_side(), context));
-    return job::ChooseShim{step.id, nearest, "the trials do not settle, taken as the one taken out"};
+    const std::string nearest = nearest_to(seat, job::tray_of(state, step.its_side(), context));
+    return job::ChooseShim{step.id, nearest, "the trials do not settle, the nearest there is"};
   }
   if (advised->conclusion == job::Conclusion::fit_shim) {
     return job::ChooseShim{step.id, *advised->shim, ""};
   }
-  const TrueSide& truth = side(step.its_side());
-  const auto seat = static_cast<double>(truth.seat + (state.assembly == 1 ? truth.first_seat_error : 0));
   double thickness = 0;
   for (const job::TrayShim& each : job::tray_of(state, step.its_side(), context)) {
     thickness = each.id == *advised->shim ? static_cast<double>(each.thickness.count()) : thickness;
   }
   const auto& gauge_fit = state.sheets.spec->side(step.its_side()).gauge_fit;
   const double band = gauge_fit ? static_cast<double>(gauge_fit->snug_band.count()) : 0.0;
-  const double felt = thickness + dice_.bell(4.0);
-  const job::Fit fit = felt > seat ? job::Fit::tight : felt > seat - band ? job::Fit::snug : job::Fit::loose;
+  const double proud = thickness + dice_.bell(4.0) - static_cast<double>(seat);
+  const job::Fit fit = proud > 0 ? job::Fit::tight : proud > -band ? job::Fit::snug : job::Fit::loose;
   return job::TryShim{step.id, *advised->shim, fit};
 }
 

@@ -50,7 +50,7 @@ std::string draw_serial(const char* year, Dice& dice) {
 TrueSide draw_side(const sheet::SideSpec& spec, Dice& dice) {
   const auto sizes = sizes_of(spec);
   const auto count = static_cast<std::int64_t>(sizes.size());
-  const std::int64_t place = dice.between(count / 3, count * 2 / 3);
+  const std::int64_t place = dice.between(count * 2 / 5, count * 2 / 3);
   const std::int64_t step = sizes[1] - sizes[0];
   TrueSide side;
   side.seat = sizes[static_cast<std::size_t>(place)] + dice.between(step / 5, step * 4 / 5);
@@ -69,7 +69,7 @@ void draw_first_seat(TrueGearbox& gearbox, Dice& dice) {
   gearbox.upper.first_seat_error = 0;
   if (dice.one_in(8)) {
     TrueSide& off = dice.one_in(2) ? gearbox.lower : gearbox.upper;
-    off.first_seat_error = -dice.between(320, 400);
+    off.first_seat_error = -dice.between(400, 470);
   }
 }
 
