@@ -45,6 +45,10 @@ Result<void> check_outputs(const Arguments& arguments) {
     if (out == arguments.options.end()) {
       continue;
     }
+    if (out->second == "-") {
+      return refuse("no_place", std::string("--") + option,
+                    SHIMWRIGHT_TEXT("cli", "“-” is no place for a file: name one."));
+    }
     if (!taken.insert(own_place(out->second)).second) {
       return refuse("same_place", std::string("--") + option,
                     SHIMWRIGHT_TEXT("cli", "This place is named twice; choose one for each file."));

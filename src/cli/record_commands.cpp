@@ -35,6 +35,15 @@ Result<record::PaperSize> paper_of(const Arguments& arguments) {
                 {found->second});
 }
 
+Result<void> something_wanted(const Arguments& arguments) {
+  const auto& options = arguments.options;
+  if (options.count("pdf") + options.count("json") + options.count("slip") + arguments.flags.count("summary") != 0) {
+    return {};
+  }
+  return refuse("nothing_wanted", "",
+                SHIMWRIGHT_TEXT("cli", "Say what the record is wanted as: --pdf, --json, --slip or --summary."));
+}
+
 Result<void> write_file(const std::string& path, const std::string& bytes) {
   QSaveFile file(QString::fromStdString(path));
   const bool written = file.open(QIODevice::WriteOnly) &&
@@ -99,6 +108,9 @@ Exit run_record(const std::vector<std::string>& words) {
       read_arguments(words, {1, 1, {"store", "pdf", "json", "paper", "slip"}, {"store"}, {"summary", "photos"}});
   if (!arguments) {
     return refused(arguments.error());
+  }
+  if (auto wanted = something_wanted(*arguments); !wanted) {
+    return refused(wanted.error());
   }
   auto paper = paper_of(*arguments);
   if (!paper) {
