@@ -1028,6 +1028,54 @@
         <source>Name a signed file, or a store and a job or a code: see its --help.</source>
         <translation>Eine unterschriebene Datei nennen, oder einen Datenbestand und einen Auftrag oder Code: siehe --help.</translation>
     </message>
+    <message>
+        <source>Something other than an older record lies there and is not written over; choose another name.</source>
+        <translation>Dort liegt etwas anderes als ein älteres Protokoll, das nicht überschrieben wird; wählen Sie einen anderen Namen.</translation>
+    </message>
+    <message>
+        <source>“-” is no place for a file: name one.</source>
+        <translation>„-“ ist kein Ort für eine Datei: Nennen Sie einen.</translation>
+    </message>
+    <message>
+        <source>This place is named twice; choose one for each file.</source>
+        <translation>Dieser Ort ist zweimal genannt; wählen Sie für jede Datei einen.</translation>
+    </message>
+    <message>
+        <source>Say what the record is wanted as: --pdf, --json, --slip or --summary.</source>
+        <translation>Sagen Sie, als was das Protokoll gewünscht ist: --pdf, --json, --slip oder --summary.</translation>
+    </message>
+    <message>
+        <source>This tray has no shims: list them, or leave the tray out.</source>
+        <translation>Dieses Sortiment hat keine Scheiben: Führen Sie sie auf oder lassen Sie das Sortiment weg.</translation>
+    </message>
+    <message>
+        <source>This text holds the character U+0000, which no text may: take it out.</source>
+        <translation>Dieser Text enthält das Zeichen U+0000, das in keinem Text stehen darf: Nehmen Sie es heraus.</translation>
+    </message>
+    <message>
+        <source>“{0}” stands here twice: take one away.</source>
+        <translation>„{0}“ steht hier zweimal: Nehmen Sie eines weg.</translation>
+    </message>
+    <message>
+        <source>The job sheet has no step “{0}”: name one of its steps.</source>
+        <translation>Der Arbeitsplan hat keinen Schritt „{0}“: Nennen Sie einen seiner Schritte.</translation>
+    </message>
+    <message>
+        <source>There is no photo “{0}” beside the script: put it there.</source>
+        <translation>Neben dem Skript liegt kein Foto „{0}“: Legen Sie es dorthin.</translation>
+    </message>
+    <message>
+        <source>The job sheet does not speak “{0}”: name one of its languages.</source>
+        <translation>Den Arbeitsplan gibt es nicht auf „{0}“: Nennen Sie eine seiner Sprachen.</translation>
+    </message>
+    <message>
+        <source>This script has no commands: add some.</source>
+        <translation>Dieses Skript hat keine Befehle: Fügen Sie welche hinzu.</translation>
+    </message>
+    <message>
+        <source>The spec sheet has no tray “{0}”: name it as it stands there.</source>
+        <translation>Das Datenblatt hat kein Sortiment „{0}“: Nennen Sie es, wie es dort steht.</translation>
+    </message>
 </context>
 <context>
     <name>job</name>
@@ -1595,6 +1643,10 @@
     <message>
         <source>The record cannot be written here ({0}); choose another folder or make room.</source>
         <translation>Das Protokoll lässt sich hier nicht schreiben ({0}); einen anderen Ordner wählen oder Platz schaffen.</translation>
+    </message>
+    <message>
+        <source>Something other than a PDF lies there and is not written over; choose another name.</source>
+        <translation>Dort liegt etwas anderes als ein PDF, das nicht überschrieben wird; wählen Sie einen anderen Namen.</translation>
     </message>
 </context>
 <context>

@@ -9,15 +9,15 @@
     </message>
     <message>
         <source>1  Here: choose a folder on a stick as the folder for backups, and back up now. The folder photos beside the backup belongs to it.</source>
-        <translation>1  Ici : choisir un dossier sur une clé comme dossier des sauvegardes, et sauvegarder maintenant. Le dossier photos à côté de la sauvegarde en fait partie.</translation>
+        <translation>1  Ici&#xa0;: choisir un dossier sur une clé comme dossier des sauvegardes, et sauvegarder maintenant. Le dossier photos à côté de la sauvegarde en fait partie.</translation>
     </message>
     <message>
         <source>2  There: install Shimwright, start it, and begin your own workshop. What you enter is replaced by what comes.</source>
-        <translation>2  Là-bas : installer Shimwright, le démarrer et commencer un atelier. Ce qui y est saisi sera remplacé par ce qui arrive.</translation>
+        <translation>2  Là-bas&#xa0;: installer Shimwright, le démarrer et commencer un atelier. Ce qui y est saisi sera remplacé par ce qui arrive.</translation>
     </message>
     <message>
         <source>3  There, on this page: look at the backup on the stick and go back to it. From then on enter nothing here any more.</source>
-        <translation>3  Là-bas, sur cette page : regarder la sauvegarde de la clé et y revenir. À partir de là, ne plus rien saisir ici.</translation>
+        <translation>3  Là-bas, sur cette page&#xa0;: regarder la sauvegarde de la clé et y revenir. À partir de là, ne plus rien saisir ici.</translation>
     </message>
 </context>
 <context>
@@ -831,7 +831,7 @@
     </message>
     <message>
         <source>Mixed: %1 to %2</source>
-        <translation>Mixte : %1 à %2</translation>
+        <translation>Mixte&#xa0;: %1 à %2</translation>
     </message>
     <message>
         <source>Look at seating and parts</source>
@@ -851,7 +851,7 @@
     </message>
     <message>
         <source> That no shim of the tray fits: %1 in 100.</source>
-        <translation> Qu’aucune cale de l’assortiment ne convienne : %1 sur 100.</translation>
+        <translation> Qu’aucune cale de l’assortiment ne convienne&#xa0;: %1 sur 100.</translation>
     </message>
     <message>
         <source>VIN %1</source>
@@ -1006,11 +1006,11 @@
     </message>
     <message>
         <source>“{0}” is no day: write it as 2026-11-24.</source>
-        <translation>« {0} » n’est pas un jour : l’écrire comme 2026-11-24.</translation>
+        <translation>«&#xa0;{0}&#xa0;» n’est pas un jour&#xa0;: l’écrire comme 2026-11-24.</translation>
     </message>
     <message>
         <source>The last day lies before the first: change the two.</source>
-        <translation>Le dernier jour précède le premier : échanger les deux.</translation>
+        <translation>Le dernier jour précède le premier&#xa0;: échanger les deux.</translation>
     </message>
     <message>
         <source>There is no job of this vehicle in the store; look at its number again.</source>
@@ -1018,15 +1018,63 @@
     </message>
     <message>
         <source>Say where the measurements go: --csv OUT, --json OUT or both.</source>
-        <translation>Indiquer où vont les mesures : --csv OUT, --json OUT ou les deux.</translation>
+        <translation>Indiquer où vont les mesures&#xa0;: --csv OUT, --json OUT ou les deux.</translation>
     </message>
     <message>
         <source>“{0}” is no whole number from 0 on.</source>
-        <translation>« {0} » n’est pas un nombre entier à partir de 0.</translation>
+        <translation>«&#xa0;{0}&#xa0;» n’est pas un nombre entier à partir de 0.</translation>
     </message>
     <message>
         <source>Name a signed file, or a store and a job or a code: see its --help.</source>
         <translation>Nommer un fichier signé, ou une base et une intervention ou un code&#xa0;: voir --help.</translation>
+    </message>
+    <message>
+        <source>Something other than an older record lies there and is not written over; choose another name.</source>
+        <translation>Autre chose qu&apos;un ancien rapport se trouve là et n&apos;est pas écrasé&#xa0;; choisissez un autre nom.</translation>
+    </message>
+    <message>
+        <source>“-” is no place for a file: name one.</source>
+        <translation>«&#xa0;-&#xa0;» n&apos;est pas un emplacement de fichier&#xa0;: nommez-en un.</translation>
+    </message>
+    <message>
+        <source>This place is named twice; choose one for each file.</source>
+        <translation>Cet emplacement est nommé deux fois&#xa0;; choisissez-en un par fichier.</translation>
+    </message>
+    <message>
+        <source>Say what the record is wanted as: --pdf, --json, --slip or --summary.</source>
+        <translation>Dites sous quelle forme le rapport est voulu&#xa0;: --pdf, --json, --slip ou --summary.</translation>
+    </message>
+    <message>
+        <source>This tray has no shims: list them, or leave the tray out.</source>
+        <translation>Cet assortiment n&apos;a pas de cales&#xa0;: listez-les, ou omettez l&apos;assortiment.</translation>
+    </message>
+    <message>
+        <source>This text holds the character U+0000, which no text may: take it out.</source>
+        <translation>Ce texte contient le caractère U+0000, qu&apos;aucun texte ne peut contenir&#xa0;: retirez-le.</translation>
+    </message>
+    <message>
+        <source>“{0}” stands here twice: take one away.</source>
+        <translation>«&#xa0;{0}&#xa0;» figure ici deux fois&#xa0;: enlevez-en un.</translation>
+    </message>
+    <message>
+        <source>The job sheet has no step “{0}”: name one of its steps.</source>
+        <translation>La fiche de travail n&apos;a pas d&apos;étape «&#xa0;{0}&#xa0;»&#xa0;: nommez une de ses étapes.</translation>
+    </message>
+    <message>
+        <source>There is no photo “{0}” beside the script: put it there.</source>
+        <translation>Il n&apos;y a pas de photo «&#xa0;{0}&#xa0;» à côté du script&#xa0;: mettez-la là.</translation>
+    </message>
+    <message>
+        <source>The job sheet does not speak “{0}”: name one of its languages.</source>
+        <translation>La fiche de travail n&apos;existe pas en «&#xa0;{0}&#xa0;»&#xa0;: nommez une de ses langues.</translation>
+    </message>
+    <message>
+        <source>This script has no commands: add some.</source>
+        <translation>Ce script n&apos;a pas de commandes&#xa0;: ajoutez-en.</translation>
+    </message>
+    <message>
+        <source>The spec sheet has no tray “{0}”: name it as it stands there.</source>
+        <translation>La fiche technique n&apos;a pas d&apos;assortiment «&#xa0;{0}&#xa0;»&#xa0;: nommez-le tel qu&apos;il y figure.</translation>
     </message>
 </context>
 <context>
@@ -1457,11 +1505,11 @@
     </message>
     <message>
         <source>This has {0} characters, at most {1} are kept: say it in fewer.</source>
-        <translation>Ce texte a {0} caractères, {1} au plus sont conservés : l’écrire plus court.</translation>
+        <translation>Ce texte a {0} caractères, {1} au plus sont conservés&#xa0;: l’écrire plus court.</translation>
     </message>
     <message>
         <source>There is a line break or another character in this that does not print: write it without.</source>
-        <translation>Il y a là un saut de ligne ou un autre caractère qui ne s’imprime pas : l’écrire sans.</translation>
+        <translation>Il y a là un saut de ligne ou un autre caractère qui ne s’imprime pas&#xa0;: l’écrire sans.</translation>
     </message>
 </context>
 <context>
@@ -1595,6 +1643,10 @@
     <message>
         <source>The record cannot be written here ({0}); choose another folder or make room.</source>
         <translation>Le rapport ne peut pas être écrit ici ({0})&#xa0;; choisir un autre dossier ou faire de la place.</translation>
+    </message>
+    <message>
+        <source>Something other than a PDF lies there and is not written over; choose another name.</source>
+        <translation>Autre chose qu&apos;un PDF se trouve là et n&apos;est pas écrasé&#xa0;; choisissez un autre nom.</translation>
     </message>
 </context>
 <context>
@@ -2844,11 +2896,11 @@
     </message>
     <message>
         <source>Depth, {0}: {1}</source>
-        <translation>Profondeur, {0} : {1}</translation>
+        <translation>Profondeur, {0}&#xa0;: {1}</translation>
     </message>
     <message>
         <source>{0}: {1}, before</source>
-        <translation>{0} : {1}, avant</translation>
+        <translation>{0}&#xa0;: {1}, avant</translation>
     </message>
     <message>
         <source>{0} of {1}, batch {2}</source>
@@ -2964,19 +3016,19 @@
     </message>
     <message>
         <source>Pack {0}, {1}: {2} mm final in job {3}, {4} mm as found in job {5} after {6} km.</source>
-        <translation>Bloc {0}, {1} : {2} mm à la fin de l’intervention {3}, {4} mm à l’arrivée de l’intervention {5}, après {6} km.</translation>
+        <translation>Bloc {0}, {1}&#xa0;: {2} mm à la fin de l’intervention {3}, {4} mm à l’arrivée de l’intervention {5}, après {6} km.</translation>
     </message>
     <message>
         <source>Pack {0}, {1}: {2} mm final in job {3}, {4} mm as found in job {5}; over which distance is not known.</source>
-        <translation>Bloc {0}, {1} : {2} mm à la fin de l’intervention {3}, {4} mm à l’arrivée de l’intervention {5} ; la distance n’est pas connue.</translation>
+        <translation>Bloc {0}, {1}&#xa0;: {2} mm à la fin de l’intervention {3}, {4} mm à l’arrivée de l’intervention {5}&#xa0;; la distance n’est pas connue.</translation>
     </message>
     <message>
         <source>How uncertain both were was not kept, so nothing is said of the difference.</source>
-        <translation>L’incertitude des deux n’a pas été enregistrée ; rien n’est dit de la différence.</translation>
+        <translation>L’incertitude des deux n’a pas été enregistrée&#xa0;; rien n’est dit de la différence.</translation>
     </message>
     <message>
         <source>The difference of {0} mm cannot be told apart from none: it is known to ± {1} mm (95 %).</source>
-        <translation>La différence de {0} mm ne se distingue pas de zéro : elle est connue à ± {1} mm (95 %).</translation>
+        <translation>La différence de {0} mm ne se distingue pas de zéro&#xa0;: elle est connue à ± {1} mm (95 %).</translation>
     </message>
     <message>
         <source>That is {0} mm more, ± {1} mm (95 %).</source>
@@ -2984,7 +3036,7 @@
     </message>
     <message>
         <source>That is {0} mm less, ± {1} mm (95 %). Wear only adds: look at the serial and at both measurements.</source>
-        <translation>C’est {0} mm de moins, ± {1} mm (95 %). L’usure ne fait qu’augmenter : regarder le numéro de série et les deux mesures.</translation>
+        <translation>C’est {0} mm de moins, ± {1} mm (95 %). L’usure ne fait qu’augmenter&#xa0;: regarder le numéro de série et les deux mesures.</translation>
     </message>
     <message>
         <source> · the seal does not hold</source>
@@ -5405,7 +5457,7 @@
     </message>
     <message>
         <source>job %1, %2: %3 %4, limits %5 to %6, %7</source>
-        <translation>travail %1, %2 : %3 %4, limites %5 à %6, %7</translation>
+        <translation>travail %1, %2&#xa0;: %3 %4, limites %5 à %6, %7</translation>
     </message>
 </context>
 <context>
@@ -5558,15 +5610,15 @@
     </message>
     <message>
         <source>float as found: %1</source>
-        <translation>jeu à l’arrivée : %1</translation>
+        <translation>jeu à l’arrivée&#xa0;: %1</translation>
     </message>
     <message>
         <source>final float: %1</source>
-        <translation>jeu à la fin : %1</translation>
+        <translation>jeu à la fin&#xa0;: %1</translation>
     </message>
     <message>
         <source>float so far: %1</source>
-        <translation>jeu jusqu’ici : %1</translation>
+        <translation>jeu jusqu’ici&#xa0;: %1</translation>
     </message>
     <message>
         <source>signed</source>
@@ -5736,11 +5788,11 @@
     </message>
     <message>
         <source>%1: the first %2 of %3 jobs</source>
-        <translation>%1 : les %2 premières de %3 interventions</translation>
+        <translation>%1&#xa0;: les %2 premières de %3 interventions</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
     <message>
         <source>This does not hold:</source>
@@ -5760,7 +5812,7 @@
     </message>
     <message>
         <source>No job has exactly this. Jobs that come close: %1</source>
-        <translation>Aucun travail n’a exactement cela. Travaux qui s’en approchent : %1</translation>
+        <translation>Aucun travail n’a exactement cela. Travaux qui s’en approchent&#xa0;: %1</translation>
     </message>
 </context>
 <context>
@@ -5965,7 +6017,7 @@
     </message>
     <message>
         <source>Older jobs that are not shown here: %1. The past jobs find them by the VIN.</source>
-        <translation>Interventions plus anciennes qui ne sont pas ici : %1. Les interventions passées les trouvent par le VIN.</translation>
+        <translation>Interventions plus anciennes qui ne sont pas ici&#xa0;: %1. Les interventions passées les trouvent par le VIN.</translation>
     </message>
     <message>
         <source>Float of the lower disc over the vehicle&apos;s life</source>
@@ -6171,7 +6223,7 @@
     </message>
     <message>
         <source>There is no whole backup of this store in %1. Bring the folder of your backups back, and try again; keep the damaged file as it is.</source>
-        <translation>Aucune sauvegarde intacte de cette base dans %1. Rapporter le dossier des sauvegardes et réessayer ; garder le fichier endommagé tel quel.</translation>
+        <translation>Aucune sauvegarde intacte de cette base dans %1. Rapporter le dossier des sauvegardes et réessayer&#xa0;; garder le fichier endommagé tel quel.</translation>
     </message>
     <message>
         <source>The backup was not put there. %1</source>
@@ -6235,7 +6287,7 @@
     <name>shimwright::shell::PhotoWatch</name>
     <message>
         <source>Photos that are gone from the folder of photos: %1. They are of job %2.</source>
-        <translation>Photos qui manquent dans le dossier des photos : %1. Elles sont du travail %2.</translation>
+        <translation>Photos qui manquent dans le dossier des photos&#xa0;: %1. Elles sont du travail %2.</translation>
     </message>
     <message>
         <source>Bring them back from the backup</source>
@@ -6243,11 +6295,11 @@
     </message>
     <message>
         <source>Photos that are back: %1. None is missing now.</source>
-        <translation>Photos revenues : %1. Il n’en manque plus aucune.</translation>
+        <translation>Photos revenues&#xa0;: %1. Il n’en manque plus aucune.</translation>
     </message>
     <message>
         <source>Photos that are back: %1. Not in the backup either: %2.</source>
-        <translation>Photos revenues : %1. Absentes aussi de la sauvegarde : %2.</translation>
+        <translation>Photos revenues&#xa0;: %1. Absentes aussi de la sauvegarde&#xa0;: %2.</translation>
     </message>
 </context>
 <context>
@@ -6262,7 +6314,7 @@
     </message>
     <message>
         <source>This is the last whole backup. The damaged store is kept: %1</source>
-        <translation>C’est la dernière sauvegarde intacte. La base endommagée est gardée : %1</translation>
+        <translation>C’est la dernière sauvegarde intacte. La base endommagée est gardée&#xa0;: %1</translation>
     </message>
     <message>
         <source>The store is going back to the backup</source>
@@ -6274,7 +6326,7 @@
     </message>
     <message>
         <source>Photos that are gone: %1.</source>
-        <translation>Photos manquantes : %1.</translation>
+        <translation>Photos manquantes&#xa0;: %1.</translation>
     </message>
 </context>
 <context>
@@ -6413,7 +6465,7 @@
     </message>
     <message>
         <source>The window shows it once it comes up anew.</source>
-        <translation>La fenêtre l'affiche dès qu'elle s'ouvre à nouveau.</translation>
+        <translation>La fenêtre l&apos;affiche dès qu&apos;elle s&apos;ouvre à nouveau.</translation>
     </message>
     <message>
         <source>Let it come up now</source>
@@ -6697,15 +6749,15 @@
     </message>
     <message>
         <source>Folder: %1</source>
-        <translation>Dossier : %1</translation>
+        <translation>Dossier&#xa0;: %1</translation>
     </message>
     <message>
         <source>It lies on the same disk as the store: choose one on a second disk or a share.</source>
-        <translation>Il est sur le même disque que la base : en choisir un sur un second disque ou un partage.</translation>
+        <translation>Il est sur le même disque que la base&#xa0;: en choisir un sur un second disque ou un partage.</translation>
     </message>
     <message>
         <source>Last verified backup: %1, %2</source>
-        <translation>Dernière sauvegarde contrôlée : %1, %2</translation>
+        <translation>Dernière sauvegarde contrôlée&#xa0;: %1, %2</translation>
     </message>
     <message>
         <source>The backup is being made.</source>
@@ -6721,7 +6773,7 @@
     </message>
     <message>
         <source>Photos that are gone, and so not in it: %1.</source>
-        <translation>Photos manquantes, donc absentes d’elle : %1.</translation>
+        <translation>Photos manquantes, donc absentes d’elle&#xa0;: %1.</translation>
     </message>
     <message>
         <source>No verified backup yet.</source>
@@ -6729,7 +6781,7 @@
     </message>
     <message>
         <source>A backup is made by itself every day, checked before it takes its name, and kept for a week: one file for each day of the week. The file from before each update of the store is kept for good. Jobs go on meanwhile.</source>
-        <translation>Une sauvegarde se fait d’elle-même chaque jour, est contrôlée avant de prendre son nom, et gardée une semaine : un fichier par jour de la semaine. Le fichier d’avant chaque mise à jour de la base est gardé pour toujours. Le travail continue pendant ce temps.</translation>
+        <translation>Une sauvegarde se fait d’elle-même chaque jour, est contrôlée avant de prendre son nom, et gardée une semaine&#xa0;: un fichier par jour de la semaine. Le fichier d’avant chaque mise à jour de la base est gardé pour toujours. Le travail continue pendant ce temps.</translation>
     </message>
 </context>
 <context>
@@ -6755,7 +6807,7 @@
     </message>
     <message>
         <source>A vehicle is back soon within:</source>
-        <translation>Un véhicule revient vite en moins de :</translation>
+        <translation>Un véhicule revient vite en moins de&#xa0;:</translation>
     </message>
     <message>
         <source>Distance</source>
@@ -6846,7 +6898,7 @@
     </message>
     <message>
         <source>Those that were left in the vehicle; the first %1.</source>
-        <translation>Celles qui sont restées dans le véhicule ; les %1 premières.</translation>
+        <translation>Celles qui sont restées dans le véhicule&#xa0;; les %1 premières.</translation>
     </message>
     <message>
         <source>%1, %2, %3</source>
@@ -7034,7 +7086,7 @@
     </message>
     <message>
         <source>A whole job goes into one file: entries, sheets, seal, and photos as they were taken, with the place where the camera wrote it down. Personal texts are in it unless they were erased.</source>
-        <translation>Une intervention entière va dans un fichier : entrées, fiches, sceau et photos telles qu’elles ont été prises, avec le lieu si l’appareil l’a noté. Les textes personnels y sont, sauf s’ils ont été effacés.</translation>
+        <translation>Une intervention entière va dans un fichier&#xa0;: entrées, fiches, sceau et photos telles qu’elles ont été prises, avec le lieu si l’appareil l’a noté. Les textes personnels y sont, sauf s’ils ont été effacés.</translation>
     </message>
     <message>
         <source>Job number</source>
@@ -7050,7 +7102,7 @@
     </message>
     <message>
         <source>There is no job of this number in the store: look at the number again.</source>
-        <translation>Aucune intervention de ce numéro dans la base : revoir le numéro.</translation>
+        <translation>Aucune intervention de ce numéro dans la base&#xa0;: revoir le numéro.</translation>
     </message>
     <message>
         <source>The job is being written.</source>
@@ -7058,7 +7110,7 @@
     </message>
     <message>
         <source>Written and read again: %1</source>
-        <translation>Écrit et relu : %1</translation>
+        <translation>Écrit et relu&#xa0;: %1</translation>
     </message>
     <message>
         <source>The file is being looked through.</source>
@@ -7070,11 +7122,11 @@
     </message>
     <message>
         <source>Job %1 was taken in: %2 entries, %3 photos.</source>
-        <translation>L’intervention %1 a été prise : %2 entrées, %3 photos.</translation>
+        <translation>L’intervention %1 a été prise&#xa0;: %2 entrées, %3 photos.</translation>
     </message>
     <message>
         <source>Job %1 went on: %2 entries were added to the %3 that are here.</source>
-        <translation>L’intervention %1 a continué : %2 entrées s’ajoutent aux %3 d’ici.</translation>
+        <translation>L’intervention %1 a continué&#xa0;: %2 entrées s’ajoutent aux %3 d’ici.</translation>
     </message>
 </context>
 <context>
@@ -7195,7 +7247,7 @@
     </message>
     <message>
         <source>%1 in: %2</source>
-        <translation>%1 dans : %2</translation>
+        <translation>%1 dans&#xa0;: %2</translation>
     </message>
 </context>
 <context>
@@ -7493,7 +7545,7 @@
     </message>
     <message>
         <source>Not kept yet, %1 to be filled in or put right: %2</source>
-        <translation>Pas encore enregistré, %1 à remplir ou à corriger : %2</translation>
+        <translation>Pas encore enregistré, %1 à remplir ou à corriger&#xa0;: %2</translation>
     </message>
     <message>
         <source>Section of the sheet</source>
@@ -7734,7 +7786,7 @@
     </message>
     <message>
         <source>Sealed in another store: %1.</source>
-        <translation>Scellées dans une autre base : %1.</translation>
+        <translation>Scellées dans une autre base&#xa0;: %1.</translation>
     </message>
     <message>
         <source>and %1 more</source>
@@ -8200,35 +8252,35 @@
     </message>
     <message>
         <source>This photo of the job is gone or changed, so the job file would not be whole; run the check of the store.</source>
-        <translation>Cette photo de l’intervention a disparu ou changé, le fichier ne serait donc pas entier ; lancer le contrôle de la base.</translation>
+        <translation>Cette photo de l’intervention a disparu ou changé, le fichier ne serait donc pas entier&#xa0;; lancer le contrôle de la base.</translation>
     </message>
     <message>
         <source>Something other than an older file of this job lies there and is not written over; choose another name.</source>
-        <translation>Il y a là autre chose qu’un fichier plus ancien de cette intervention, et cela n’est pas écrasé ; choisir un autre nom.</translation>
+        <translation>Il y a là autre chose qu’un fichier plus ancien de cette intervention, et cela n’est pas écrasé&#xa0;; choisir un autre nom.</translation>
     </message>
     <message>
         <source>The export was stopped; no file was left.</source>
-        <translation>L’écriture a été arrêtée ; aucun fichier n’est resté.</translation>
+        <translation>L’écriture a été arrêtée&#xa0;; aucun fichier n’est resté.</translation>
     </message>
     <message>
         <source>The import was stopped; the store is as it was.</source>
-        <translation>La prise a été arrêtée ; la base est comme avant.</translation>
+        <translation>La prise a été arrêtée&#xa0;; la base est comme avant.</translation>
     </message>
     <message>
         <source>From entry {0} on this job went another way here than in the file, so it stays as it is; what the file has more can be noted by hand.</source>
-        <translation>À partir de l’entrée {0}, cette intervention a continué autrement ici que dans le fichier, elle reste donc comme elle est ; ce que le fichier a de plus peut être noté à la main.</translation>
+        <translation>À partir de l’entrée {0}, cette intervention a continué autrement ici que dans le fichier, elle reste donc comme elle est&#xa0;; ce que le fichier a de plus peut être noté à la main.</translation>
     </message>
     <message>
         <source>“{0}” of the file is “{1}” here; the name here stays.</source>
-        <translation>« {0} » du fichier est « {1} » ici ; le nom d’ici reste.</translation>
+        <translation>«&#xa0;{0}&#xa0;» du fichier est «&#xa0;{1}&#xa0;» ici&#xa0;; le nom d’ici reste.</translation>
     </message>
     <message>
         <source>This job file does not hold together here, so nothing was taken from it: have it exported anew.</source>
-        <translation>Ce fichier d’intervention n’est pas cohérent ici, rien n’en a donc été pris : le faire écrire à nouveau.</translation>
+        <translation>Ce fichier d’intervention n’est pas cohérent ici, rien n’en a donc été pris&#xa0;: le faire écrire à nouveau.</translation>
     </message>
     <message>
         <source>Another job here has the number {0} as well: tell the two apart by vehicle and date.</source>
-        <translation>Une autre intervention ici a aussi le numéro {0} : distinguer les deux par le véhicule et la date.</translation>
+        <translation>Une autre intervention ici a aussi le numéro {0}&#xa0;: distinguer les deux par le véhicule et la date.</translation>
     </message>
     <message>
         <source>This is no job file of this program, or its beginning was changed.</source>
@@ -8236,11 +8288,11 @@
     </message>
     <message>
         <source>This job file is not as it was written, its end may be missing: have it exported anew.</source>
-        <translation>Ce fichier d’intervention n’est pas comme il a été écrit, sa fin peut manquer : le faire écrire à nouveau.</translation>
+        <translation>Ce fichier d’intervention n’est pas comme il a été écrit, sa fin peut manquer&#xa0;: le faire écrire à nouveau.</translation>
     </message>
     <message>
         <source>This stands twice in the job file; have it exported anew.</source>
-        <translation>Ceci est deux fois dans le fichier d’intervention ; le faire écrire à nouveau.</translation>
+        <translation>Ceci est deux fois dans le fichier d’intervention&#xa0;; le faire écrire à nouveau.</translation>
     </message>
     <message>
         <source>A text in quotation marks has to stand here.</source>
@@ -8248,47 +8300,47 @@
     </message>
     <message>
         <source>This job file was written by a newer program: take it in with that.</source>
-        <translation>Ce fichier d’intervention vient d’un programme plus récent : le prendre avec celui-ci.</translation>
+        <translation>Ce fichier d’intervention vient d’un programme plus récent&#xa0;: le prendre avec celui-ci.</translation>
     </message>
     <message>
         <source>This file cannot be read: look whether it is there and may be read.</source>
-        <translation>Ce fichier n’est pas lisible : vérifier qu’il est là et peut être lu.</translation>
+        <translation>Ce fichier n’est pas lisible&#xa0;: vérifier qu’il est là et peut être lu.</translation>
     </message>
     <message>
         <source>This job file is larger than any of this program; have it looked at.</source>
-        <translation>Ce fichier d’intervention est plus grand que tous ceux de ce programme ; le faire examiner.</translation>
+        <translation>Ce fichier d’intervention est plus grand que tous ceux de ce programme&#xa0;; le faire examiner.</translation>
     </message>
     <message>
         <source>The copy of the backup does not hold the same entries as the backup, so it is not used; look after the disk.</source>
-        <translation>La copie de la sauvegarde n’a pas les mêmes entrées que la sauvegarde, elle n’est donc pas utilisée ; vérifier le disque.</translation>
+        <translation>La copie de la sauvegarde n’a pas les mêmes entrées que la sauvegarde, elle n’est donc pas utilisée&#xa0;; vérifier le disque.</translation>
     </message>
     <message>
         <source>What is there could not be kept beside its place, so nothing was changed; look after the disk.</source>
-        <translation>Ce qui est là n’a pas pu être gardé à côté, rien n’a donc été changé ; vérifier le disque.</translation>
+        <translation>Ce qui est là n’a pas pu être gardé à côté, rien n’a donc été changé&#xa0;; vérifier le disque.</translation>
     </message>
     <message>
         <source>This is a backup of another store, and there are jobs in this one: take single jobs in by their files, or begin a new store for the backup.</source>
-        <translation>C’est la sauvegarde d’une autre base, et il y a des interventions dans celle-ci : prendre les interventions une à une par leurs fichiers, ou commencer une nouvelle base pour la sauvegarde.</translation>
+        <translation>C’est la sauvegarde d’une autre base, et il y a des interventions dans celle-ci&#xa0;: prendre les interventions une à une par leurs fichiers, ou commencer une nouvelle base pour la sauvegarde.</translation>
     </message>
     <message>
         <source>This is the store itself: choose a backup of it.</source>
-        <translation>C’est la base elle-même : en choisir une sauvegarde.</translation>
+        <translation>C’est la base elle-même&#xa0;: en choisir une sauvegarde.</translation>
     </message>
     <message>
         <source>This backup was written by a newer program: restore it with that.</source>
-        <translation>Cette sauvegarde vient d’un programme plus récent : y revenir avec celui-ci.</translation>
+        <translation>Cette sauvegarde vient d’un programme plus récent&#xa0;: y revenir avec celui-ci.</translation>
     </message>
     <message>
         <source>This job is whole and signed with keys known here; it was sealed in another store, and what that one held besides is not shown here.</source>
-        <translation>Cette intervention est intacte et signée de clés connues ici ; elle a été scellée dans une autre base, et ce que celle-là contenait d’autre n’est pas montré ici.</translation>
+        <translation>Cette intervention est intacte et signée de clés connues ici&#xa0;; elle a été scellée dans une autre base, et ce que celle-là contenait d’autre n’est pas montré ici.</translation>
     </message>
     <message>
         <source>Stopped: the figures were not read to their end.</source>
-        <translation>Arrêté : les chiffres n’ont pas été lus jusqu’au bout.</translation>
+        <translation>Arrêté&#xa0;: les chiffres n’ont pas été lus jusqu’au bout.</translation>
     </message>
     <message>
         <source>Something other than an older export of measurements lies there and is not written over; choose another name.</source>
-        <translation>Il y a là autre chose qu’un ancien export de mesures, qui n’est pas remplacé ; choisir un autre nom.</translation>
+        <translation>Il y a là autre chose qu’un ancien export de mesures, qui n’est pas remplacé&#xa0;; choisir un autre nom.</translation>
     </message>
     <message>
         <source>“{0}” in this store is not as this program makes it, so it is not opened; keep it as it is and go on with the latest backup.</source>
@@ -8360,7 +8412,7 @@
     </message>
     <message>
         <source>This is longer than a register keeps: say it in fewer words.</source>
-        <translation>C’est plus long que ce qu’un registre conserve : l’écrire plus court.</translation>
+        <translation>C’est plus long que ce qu’un registre conserve&#xa0;: l’écrire plus court.</translation>
     </message>
     <message>
         <source>This file is whole, but this store has other entries of the job, or fewer: run the check of the store.</source>
@@ -8380,15 +8432,15 @@
     </message>
     <message>
         <source>This was stopped; what was there before is there still.</source>
-        <translation>Cela a été arrêté ; ce qui était là auparavant y est encore.</translation>
+        <translation>Cela a été arrêté&#xa0;; ce qui était là auparavant y est encore.</translation>
     </message>
     <message>
         <source>Photos that are gone from this backup: {0}.</source>
-        <translation>Photos manquantes dans cette sauvegarde : {0}.</translation>
+        <translation>Photos manquantes dans cette sauvegarde&#xa0;: {0}.</translation>
     </message>
     <message>
         <source>The photos of this backup were left behind: bring its folder photos too, beside the backup.</source>
-        <translation>Les photos de cette sauvegarde sont restées en arrière : apporter aussi son dossier photos, à côté de la sauvegarde.</translation>
+        <translation>Les photos de cette sauvegarde sont restées en arrière&#xa0;: apporter aussi son dossier photos, à côté de la sauvegarde.</translation>
     </message>
     <message>
         <source>Stopped: the jobs were not read to their end.</source>
@@ -8416,7 +8468,7 @@
     </message>
     <message>
         <source>This photo is damaged, so the place where it was taken cannot be told from the rest and left out; choose another one or take it again.</source>
-        <translation>Cette photo est endommagée : le lieu de la prise de vue ne peut pas être distingué du reste et laissé de côté ; choisissez-en une autre ou reprenez-la.</translation>
+        <translation>Cette photo est endommagée&#xa0;: le lieu de la prise de vue ne peut pas être distingué du reste et laissé de côté&#xa0;; choisissez-en une autre ou reprenez-la.</translation>
     </message>
 </context>
 <context>

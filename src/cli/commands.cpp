@@ -33,9 +33,10 @@ std::vector<CommandEntry> bench_commands() {
        false, run_find},
       {"record",
        "record JOB --store FILE [--pdf OUT [--photos]] [--json OUT] [--slip OUT] [--summary] [--paper a4|letter]",
-       "Writes the record of a job (its number or id) as PDF, as canonical JSON, or as plain sentences; or the slip "
-       "(A5) "
-       "for who goes on with it.",
+       "Writes the record of a job (its number or id). --pdf as it is printed, --photos with the job's photos behind "
+       "it,\n"
+       "--json as canonical JSON, --slip a slip (A5) for who goes on with the job, --summary as plain sentences on\n"
+       "standard output. An older record is written over, and nothing else.",
        true, run_record},
       {"check", "check --store FILE",
        "Checks the chain of every job, what is derived from the entries, the photos and the file itself. Prints each\n"

@@ -11,11 +11,11 @@ namespace shimwright::cli {
 
 namespace {
 
-/// All words are one text: a typed number may hold a space, and begin with a minus.
+/// All words are one text: a typed number may hold a space, and begin with a minus; it may stand behind `--`.
 std::string joined(const std::vector<std::string>& words) {
   std::string text;
-  for (std::size_t at = 0; at < words.size(); ++at) {
-    text += (at == 0 ? "" : " ") + words[at];
+  for (std::size_t at = !words.empty() && words.front() == "--" ? 1 : 0; at < words.size(); ++at) {
+    text += (text.empty() ? "" : " ") + words[at];
   }
   return text;
 }

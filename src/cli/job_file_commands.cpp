@@ -5,6 +5,7 @@
 
 #include "arguments.h"
 #include "commands.h"
+#include "progress.h"
 #include "shimwright/store/exchange.h"
 #include "workshop.h"
 
@@ -70,7 +71,7 @@ Exit run_export(const std::vector<std::string>& words) {
   if (!out) {
     return refused(out.error());
   }
-  auto report = store::export_job(path, *job, *out);
+  auto report = store::export_job(path, *job, *out, told_on_the_way("export"));
   if (!report) {
     return told_by_cause(report.error());
   }
@@ -96,7 +97,8 @@ Exit run_import(const std::vector<std::string>& words) {
   if (!store) {
     return refused(store.error());
   }
-  auto report = store::import_job(path, absolute(arguments->positional.front()), {"", moment_now()});
+  auto report =
+      store::import_job(path, absolute(arguments->positional.front()), {"", moment_now()}, told_on_the_way("import"));
   if (!report) {
     return told_by_cause(report.error());
   }

@@ -52,16 +52,20 @@ std::unique_ptr<QCoreApplication> application(bool draws, int& count, char** wor
 int main(int count, char** raw_words) {
   shimwright::cli::keep_to_owner();
   const std::vector<std::string> words(raw_words + 1, raw_words + count);
-  if (words.empty() || words.front() == "--help" || words.front() == "help") {
+  if (words.empty() || words.front() == "--help" || words.front() == "-h" || words.front() == "help") {
     say_help();
     return words.empty() ? 2 : 0;
+  }
+  if (words.front() == "--version") {
+    shimwright::cli::say("shimwright-cli " SHIMWRIGHT_VERSION);
+    return 0;
   }
   const CommandEntry* command = command_named(words.front());
   if (command == nullptr) {
     shimwright::cli::complain(words.front() + ": There is no such command: see --help.");
     return 2;
   }
-  if (words.size() == 2 && words[1] == "--help") {
+  if (words.size() == 2 && (words[1] == "--help" || words[1] == "-h")) {
     shimwright::cli::say("shimwright-cli " + std::string(command->usage) + "\n\n" + std::string(command->help));
     return 0;
   }

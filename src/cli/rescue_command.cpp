@@ -6,6 +6,7 @@
 
 #include "arguments.h"
 #include "commands.h"
+#include "progress.h"
 #include "shimwright/store/check.h"
 #include "shimwright/store/rescue.h"
 #include "workshop.h"
@@ -24,7 +25,7 @@ bool is_in_order(const std::string& path) {
   if (!store) {
     return false;
   }
-  auto report = store::check(**store);
+  auto report = store::check(**store, told_on_the_way("check"));
   return report && report->in_order();
 }
 
@@ -57,7 +58,7 @@ Exit run_rescue(const std::vector<std::string>& words) {
   const std::string path = absolute(arguments->options.at("store"));
   const auto from = arguments->options.find("from");
   const std::string folder = from == arguments->options.end() ? backups_beside(path) : absolute(from->second);
-  auto offer = store::last_whole_backup(path, folder);
+  auto offer = store::last_whole_backup(path, folder, told_on_the_way("rescue"));
   if (!offer) {
     return refused(offer.error());
   }

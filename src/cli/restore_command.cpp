@@ -2,6 +2,7 @@
 
 #include "arguments.h"
 #include "commands.h"
+#include "progress.h"
 #include "shimwright/store/restore.h"
 #include "workshop.h"
 
@@ -12,7 +13,7 @@ namespace {
 using nlohmann::ordered_json;
 
 Exit look_only(const std::string& path, const std::string& backup) {
-  auto offer = store::look_at_backup(path, backup);
+  auto offer = store::look_at_backup(path, backup, told_on_the_way("restore"));
   if (!offer) {
     return refused(offer.error());
   }

@@ -4,6 +4,7 @@
 
 #include "arguments.h"
 #include "commands.h"
+#include "progress.h"
 #include "shimwright/store/backup.h"
 #include "shimwright/store/check.h"
 #include "shimwright/vehicle/vehicle_number.h"
@@ -71,7 +72,7 @@ Exit run_check(const std::vector<std::string>& words) {
     // A store that cannot even be opened because it is damaged is a finding, not a wrong request.
     return store.error().code == "store_damaged" ? failed(store.error()) : refused(store.error());
   }
-  auto report = store::check(**store);
+  auto report = store::check(**store, told_on_the_way("check"));
   if (!report) {
     return failed(report.error());
   }
@@ -116,17 +117,8 @@ Exit run_backup(const std::vector<std::string>& words) {
   if (!arguments) {
     return refused(arguments.error());
   }
-  store::BackupWatch watch;
-  std::int64_t told = -1;
-  watch.progress = [&told](std::int64_t done, std::int64_t of_all) {
-    const std::int64_t percent = of_all > 0 ? done * 100 / of_all : 100;
-    if (percent / 10 != told) {
-      told = percent / 10;
-      complain(fmt::format("backup: {} of {}", done, of_all));
-    }
-  };
   const std::string out = absolute(arguments->positional.front());
-  auto report = store::back_up(absolute(arguments->options.at("store")), out, watch);
+  auto report = store::back_up(absolute(arguments->options.at("store")), out, told_on_the_way("backup"));
   if (!report) {
     const bool disk = report.error().code == "disk_full" || report.error().code == "disk_fault" ||
                       report.error().code == "backup_wrong";

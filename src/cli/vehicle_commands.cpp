@@ -6,6 +6,7 @@
 
 #include "arguments.h"
 #include "commands.h"
+#include "progress.h"
 #include "shimwright/store/measurement_export.h"
 #include "shimwright/store/vehicle_history.h"
 #include "shimwright/vehicle/vehicle_number.h"
@@ -80,7 +81,7 @@ std::vector<std::pair<TableForm, std::string>> files_of(const Arguments& argumen
 
 Exit export_to(store::Store& store, const store::JobIds& jobs, const Arguments& arguments) {
   for (const auto& [form, file] : files_of(arguments)) {
-    auto report = store::export_jobs(store, jobs, file, form);
+    auto report = store::export_jobs(store, jobs, file, form, told_on_the_way("measurements"));
     if (!report) {
       return told(report.error());
     }
@@ -123,7 +124,7 @@ Exit run_vehicle(const std::vector<std::string>& words) {
     return refused(store.error());
   }
   const std::string key = vehicle::folded_key(arguments->positional.front());
-  auto history = store::vehicle_history(**store, key, SIZE_MAX);
+  auto history = store::vehicle_history(**store, key, SIZE_MAX, told_on_the_way("vehicle"));
   if (!history) {
     return refused(history.error());
   }
@@ -200,7 +201,7 @@ Exit run_figures(const std::vector<std::string>& words) {
   if (!store) {
     return refused(store.error());
   }
-  auto figures = store::figures_of(**store, *period, within);
+  auto figures = store::figures_of(**store, *period, within, told_on_the_way("figures"));
   if (!figures) {
     return refused(figures.error());
   }

@@ -313,7 +313,9 @@ Result<std::optional<Judgement>> judge_float(const JobState& state, const sheet:
   Advised& advised = judgement.advised;
   advised = advised_on(state, step, judgement.engine_case, judgement.answer);
   advised.conclusion = found.conclusion;
-  advised.shim = answer.shim;
+  if (!as_found) {  // whose shim was fitted by somebody else, and may not even be measured yet
+    advised.shim = answer.shim;
+  }
   advised.reason = float_reason(found.conclusion, answer, disc_float, step.its_side(), found.trials_disagree);
   say_where_gone(advised, today);
   if (!as_found && judgement.answer.cross_check &&

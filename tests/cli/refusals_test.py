@@ -31,6 +31,9 @@ class Refusals(Bench):
         )
         self.said("several_jobs", "record", number, "--store", self.store, "--summary")
 
+    def test_a_record_is_wanted_as_something(self):
+        self.said("nothing_wanted", "record", "1001", "--store", self.store)
+
     def test_a_store_in_order_takes_no_backup(self):
         self.assertEqual(run("make-demo", "--jobs", 1, "--store", self.store)[0], 0)
         self.assertEqual(run("backup", self.folder / "backups" / "monday.shimwright", "--store", self.store)[0], 0)

@@ -12,6 +12,13 @@ const std::string good = R"({"format":"shimwright.script","version":1,"min_reade
   "trays":[{"name":"large D7","shims":[{"id":"1.65","thickness":"1,652","u_um":2,"count":1}]}],
   "commands":[{"command":"note","by":"MK","text":"hello"}]})";
 
+std::string code_without(const std::string& part, const std::string& instead) {
+  std::string text = good;
+  text.replace(text.find(part), part.size(), instead);
+  const auto script = cli::read_script(text);
+  return script ? "taken" : script.error().code;
+}
+
 std::string place_without(const std::string& part, const std::string& instead) {
   std::string text = good;
   const auto at = text.find(part);
@@ -47,6 +54,10 @@ TEST_CASE("a fault in a script is named by its place") {
     shims += (each == 0 ? "" : ",") + (R"({"id":")" + size + R"(","thickness":")" + size + R"(","u_um":2})");
   }
   CHECK(place_without(R"({"id":"1.65","thickness":"1,652","u_um":2,"count":1})", shims) == "/trays/0/shims");
+  CHECK(place_without(R"({"id":"1.65","thickness":"1,652","u_um":2,"count":1})", "") == "/trays/0/shims");
+  CHECK(place_without("hello", "he\\u0000llo") == "/commands/0/text");
+  CHECK(code_without(R"({"id":"1.65","thickness":"1,652","u_um":2,"count":1})", "") == "nothing_there");
+  CHECK(code_without("hello", "he\\u0000llo") == "bad_text");
   CHECK(place_without(R"("by":"MK")", R"("by":"RT")") == "/commands/0/by");
   CHECK(place_without(R"({"command":"note","by":"MK","text":"hello"})",
                       R"({"command":"peak","by":"MK","step":"s","text":"1","instrument":"wrench"})") == "/commands/0");

@@ -101,6 +101,21 @@ TEST_CASE("A float as found is for information: no sensitivity, no trials, the o
   CHECK(bench.step("upper-float-as-found") == "accepted");
 }
 
+TEST_CASE("A float as found advises no shim, whether the old one is measured or not") {
+  for (const bool measured : {true, false}) {
+    for (const auto& floats : {too_large, std::vector<std::string>{"0.05", "0.06", "0.05"}}) {
+      Bench bench;
+      bench.answer_up_to("upper-float-as-found");
+      if (measured) {
+        bench.enter("old-shim-upper", "thickness", "1.812", "micrometer");
+      }
+      bench.runs("upper-float-as-found", floats);
+      CHECK(bench.advice("upper-float-as-found").conclusion == Conclusion::for_information);
+      CHECK_FALSE(bench.advice("upper-float-as-found").shim);
+    }
+  }
+}
+
 TEST_CASE("Where the same parts go back, the shim taken out is the one fitted") {
   Bench bench;
   bench.answer_up_to("large-gauge-fit").take(SayNotRequired{"large-gauge-fit", "the same pack goes back"});

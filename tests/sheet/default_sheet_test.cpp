@@ -187,14 +187,31 @@ TEST_CASE("Peaks, teach-ins, equal counts and signatures are where the job needs
 TEST_CASE("What can hurt is said where it can") {
   const JobSheet sheet = test::default_job_sheet();
   for (const char* id :
-       {"road-test-before", "vehicle-secured", "high-voltage", "selector-position", "pressure-let-down",
-        "battery-off",      "oil-drained",     "gearbox-down", "on-stand",          "hub-ring-off",
-        "pack-ring-off",    "puller-set",      "dust-away",    "degreased",         "large-gauge-fit",
-        "small-gauge-fit",  "pack-lowered",    "press-peak",   "pack-ring-new",     "levers-moved",
-        "gearbox-up",       "supply-voltage",  "before-start", "teach-in-lower",    "teach-in-upper",
-        "road-test"}) {
+       {"road-test-before", "vehicle-secured", "high-voltage",  "selector-position", "pressure-let-down",
+        "battery-off",      "oil-drained",     "gearbox-down",  "on-stand",          "hub-ring-off",
+        "pack-ring-off",    "puller-set",      "dust-away",     "degreased",         "large-gauge-fit",
+        "small-gauge-fit",  "pack-lowered",    "press-peak",    "pack-ring-new",     "levers-moved",
+        "gearbox-up",       "supply-voltage",  "before-start",  "teach-in-lower",    "teach-in-upper",
+        "road-test",        "draw-off-peak",   "flywheel-index"}) {
     CHECK_FALSE(step(sheet, id).cautions.empty());
   }
+}
+
+TEST_CASE("Every precaution leaves the last word to the maker or to local rules") {
+  const JobSheet sheet = test::default_job_sheet();
+  for (const Step* each : sheet.steps()) {
+    for (const Caution& caution : each->cautions) {
+      const std::string& text = caution.precaution.in_english();
+      INFO(each->id << ": " << text);
+      CHECK((text.find("service information") != std::string::npos || text.find("local rules") != std::string::npos));
+    }
+  }
+}
+
+TEST_CASE("The pack meets the flywheel before the gearbox comes flush") {
+  const JobSheet sheet = test::default_job_sheet();
+  CHECK(sheet.position_of("flywheel-index") < sheet.position_of("gearbox-up"));
+  CHECK(sheet.position_of("gearbox-up") < sheet.position_of("housing-torques"));
 }
 
 TEST_CASE("Each step that finds a shim says when it is not required") {

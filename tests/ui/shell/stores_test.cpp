@@ -16,7 +16,7 @@ namespace {
 /// The shipped job sheet under another issue number.
 std::string job_sheet_of_issue(int issue) {
   std::string text = *cli::shipped_job_sheet("dry-pack-renewal");
-  const std::string shipped = R"("issue": 2)";
+  const std::string shipped = R"("issue": 3)";
   REQUIRE(text.find(shipped) != std::string::npos);
   return text.replace(text.find(shipped), shipped.size(), R"("issue": )" + std::to_string(issue));
 }
@@ -81,7 +81,7 @@ TEST_CASE("a workshop is offered the later issues of its sheets, beside those it
   old.add_spec_sheet("D7-2");
   for (int time = 0; time < 2; ++time) {
     REQUIRE(shell::add_later_issues(*old.store, old.now));
-    CHECK(issues(old.registers().job_sheets()) == std::map<std::string, std::int64_t>{{"dry-pack-renewal", 2}});
+    CHECK(issues(old.registers().job_sheets()) == std::map<std::string, std::int64_t>{{"dry-pack-renewal", 3}});
     CHECK(issues(old.registers().spec_sheets()) == std::map<std::string, std::int64_t>{{"D7", 3}});
   }
   const std::string first = record::sha256_hex(job_sheet_of_issue(1));

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <cstdint>
+#include <functional>
 #include <memory>
 #include <optional>
 #include <string>
@@ -75,6 +76,8 @@ class Store {
 
   /// Persons, instruments, trays, sheets, workshop.
   [[nodiscard]] Registers& registers();
+  /// Does what `work` does, or nothing where that is refused.
+  [[nodiscard]] Result<void> all_or_nothing(const std::function<Result<void>()>& work);
 
   /// Keeps entries, their personal texts and all that is derived from them, in one transaction; after a return without
   /// error they are on the disk. `after` is the job as these entries have made it: its next step, pack serials and the
