@@ -97,7 +97,7 @@ std::vector<Page> lay_out(const Record& record, PaperSize paper, const TextMeasu
   }
   // Signatures alone on a page say nothing of what was signed: the rows move together, or the last section comes along.
   Laid tight = laid(record, PageWriter(paper, measure, head_of(record), Spacing::tight));
-  if (tight.writer.page_count() < usual.writer.page_count()) {
+  if (!tight.signed_alone && tight.writer.page_count() < usual.writer.page_count()) {
     return tight.writer.finish();
   }
   PageWriter along(paper, measure, head_of(record));

@@ -112,3 +112,31 @@ TEST_CASE("a heading keeps what it heads with it") {
   REQUIRE(pages.size() == 2);
   CHECK(has({pages[1]}, "Shims, mm"));
 }
+
+TEST_CASE("closer rows have half the white between them") {
+  const FixedMeasure measure;
+  for (const auto& [spacing, gap] : {std::pair(record::Spacing::usual, 2.0), std::pair(record::Spacing::tight, 1.0)}) {
+    PageWriter writer(PaperSize::a4, measure, {}, spacing);
+    writer.piece(5);
+    const double before = writer.y();
+    writer.gap(2);
+    CHECK(writer.y() - before == Approx(gap));
+    CHECK(writer.spaced(2) == Approx(gap));
+  }
+}
+
+TEST_CASE("a heading that is to begin a page does, once and only that one") {
+  const FixedMeasure measure;
+  PageWriter writer(PaperSize::a4, measure, {});
+  writer.begin_page_at_heading(1);
+  for (const char* title : {"first", "second", "third"}) {
+    writer.heading(title, 10);
+    writer.piece(10);
+  }
+  CHECK(writer.heading_count() == 3);
+  const auto pages = writer.finish();
+  REQUIRE(pages.size() == 2);
+  CHECK(has({pages[0]}, "first"));
+  CHECK(has({pages[1]}, "second"));
+  CHECK(has({pages[1]}, "third"));
+}
