@@ -17,6 +17,8 @@ readonly TIDY=clang-tidy-16
 readonly TIDY_SECONDS=240
 # Ten million executions, but of those that read files at most six hours each.
 readonly LONG_FUZZ_SECONDS=21600
+# What a stage may take on the disk, in kilobytes.
+readonly ROOM_FOR_A_STAGE=$((4 * 1024 * 1024))
 JOBS=$(nproc)
 
 usage() {
@@ -82,6 +84,16 @@ install_packages() {
 RESULTS=()
 FAILED=0
 
+room_left() { df --output=avail -k build | tail -n 1; }
+
+# A build whose tests are over goes again where the next stage might not find room.
+make_room() {
+  if (($(room_left) < ROOM_FOR_A_STAGE)); then
+    rm -rf "build/$1"
+    say "room: less than 4 GB were left on this disk, so build/$1 is gone again"
+  fi
+}
+
 # `stage NAME COMMAND …`: one line when it is over, what it said in its log; a failure shows the end of the log.
 stage() {
   local name=$1 log="$LOGS/${1// /-}.log" start=$SECONDS result=ok
@@ -90,6 +102,8 @@ stage() {
     result=FAILED
     FAILED=1
     tail -n 60 "$log"
+    (($(room_left) > ROOM_FOR_A_STAGE / 8)) ||
+      complain "$name: the disk of build/ is full. A whole run takes about 8 GB; make room and run it again."
   fi
   local line
   printf -v line '%-6s  %-28s %4d s' "$result" "$name" $((SECONDS - start))
@@ -193,7 +207,9 @@ run_tests() {
 
   build_and_test release
   build_and_test sanitize
+  ((long)) || make_room sanitize
   build_and_test core
+  make_room core
   stage "tidy of what changed" tidy changed "$TIDY_SECONDS"
   if has_preset fuzz; then stage "fuzz" fuzz 30 -1; else left_out "fuzz" "no such preset"; fi
   if ((long)); then

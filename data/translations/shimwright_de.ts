@@ -6151,10 +6151,6 @@
         <translation>Hier arbeitet noch niemand. Eingeben, wer hier arbeitet; alles andere dieser Werkstatt bleibt, wie es ist.</translation>
     </message>
     <message>
-        <source>Another language is spoken from the next start on.</source>
-        <translation>Eine andere Sprache gilt ab dem nächsten Start.</translation>
-    </message>
-    <message>
         <source>All of it can be changed later in the settings.</source>
         <translation>Alles kann später in den Einstellungen geändert werden.</translation>
     </message>
@@ -6368,10 +6364,6 @@
         <translation>Sprache des Fensters</translation>
     </message>
     <message>
-        <source>This takes effect at the next start.</source>
-        <translation>Das gilt ab dem nächsten Start.</translation>
-    </message>
-    <message>
         <source>At the bench</source>
         <translation>An der Werkbank</translation>
     </message>
@@ -6470,6 +6462,18 @@
     <message>
         <source>The demonstration is deleted; it can be made anew at any time.</source>
         <translation>Die Demonstration ist gelöscht; sie lässt sich jederzeit neu anlegen.</translation>
+    </message>
+    <message>
+        <source>The size takes effect at the next start.</source>
+        <translation>Die Größe gilt ab dem nächsten Start.</translation>
+    </message>
+    <message>
+        <source>The window shows it once it comes up anew.</source>
+        <translation>Das Fenster zeigt es, sobald es neu aufgeht.</translation>
+    </message>
+    <message>
+        <source>Let it come up now</source>
+        <translation>Jetzt neu öffnen</translation>
     </message>
 </context>
 <context>
@@ -8512,6 +8516,10 @@
     <message>
         <source>The backup {0} is whole; its last entry is of {1}. Jobs: {2}, entries: {3}. Entered after it: {4} entries, in jobs: {5}; they will only be in the file that is kept.</source>
         <translation>Die Sicherung {0} ist heil; ihr letzter Eintrag ist von {1}. Aufträge: {2}, Einträge: {3}. Danach eingetragen: {4} Einträge, in Aufträgen: {5}; sie sind dann nur in der Datei, die aufgehoben wird.</translation>
+    </message>
+    <message>
+        <source>This photo is damaged, so the place where it was taken cannot be told from the rest and left out; choose another one or take it again.</source>
+        <translation>Dieses Foto ist beschädigt, deshalb lässt sich der Ort der Aufnahme nicht vom Rest trennen und weglassen; wählen Sie ein anderes oder nehmen Sie es neu auf.</translation>
     </message>
 </context>
 <context>

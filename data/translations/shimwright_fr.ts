@@ -6151,10 +6151,6 @@
         <translation>Personne ne travaille encore ici. Saisir qui y travaille&#xa0;; tout le reste de cet atelier reste comme il est.</translation>
     </message>
     <message>
-        <source>Another language is spoken from the next start on.</source>
-        <translation>Une autre langue est parlée à partir du prochain démarrage.</translation>
-    </message>
-    <message>
         <source>All of it can be changed later in the settings.</source>
         <translation>Tout peut être changé plus tard dans les réglages.</translation>
     </message>
@@ -6368,10 +6364,6 @@
         <translation>Langue de la fenêtre</translation>
     </message>
     <message>
-        <source>This takes effect at the next start.</source>
-        <translation>Ceci prend effet au prochain démarrage.</translation>
-    </message>
-    <message>
         <source>At the bench</source>
         <translation>À l’établi</translation>
     </message>
@@ -6470,6 +6462,18 @@
     <message>
         <source>The demonstration is deleted; it can be made anew at any time.</source>
         <translation>La démonstration est supprimée&#xa0;; elle peut être refaite à tout moment.</translation>
+    </message>
+    <message>
+        <source>The size takes effect at the next start.</source>
+        <translation>La taille prend effet au prochain démarrage.</translation>
+    </message>
+    <message>
+        <source>The window shows it once it comes up anew.</source>
+        <translation>La fenêtre l'affiche dès qu'elle s'ouvre à nouveau.</translation>
+    </message>
+    <message>
+        <source>Let it come up now</source>
+        <translation>La rouvrir maintenant</translation>
     </message>
 </context>
 <context>
@@ -8512,6 +8516,10 @@
     <message>
         <source>The backup {0} is whole; its last entry is of {1}. Jobs: {2}, entries: {3}. Entered after it: {4} entries, in jobs: {5}; they will only be in the file that is kept.</source>
         <translation>La sauvegarde {0} est intacte&#xa0;; sa dernière entrée est du {1}. Interventions&#xa0;: {2}, entrées&#xa0;: {3}. Saisi après&#xa0;: {4} entrées, en interventions&#xa0;: {5}&#xa0;; elles ne seront que dans le fichier gardé.</translation>
+    </message>
+    <message>
+        <source>This photo is damaged, so the place where it was taken cannot be told from the rest and left out; choose another one or take it again.</source>
+        <translation>Cette photo est endommagée : le lieu de la prise de vue ne peut pas être distingué du reste et laissé de côté ; choisissez-en une autre ou reprenez-la.</translation>
     </message>
 </context>
 <context>

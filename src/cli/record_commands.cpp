@@ -5,7 +5,9 @@
 
 #include "arguments.h"
 #include "commands.h"
+#include "outputs.h"
 #include "replay.h"
+#include "script_checks.h"
 #include "sheets.h"
 #include "shimwright/print/page_painter.h"
 #include "shimwright/print/pdf.h"
@@ -63,6 +65,25 @@ void sealed_in_this_go(record::Record& record) {
   }
 }
 
+Result<Script> good_script(const std::string& path, const std::string& folder) {
+  auto text = read_file(path);
+  auto script = text ? read_script(*text) : tl::make_unexpected(text.error());
+  if (!script) {
+    return script;
+  }
+  auto sheet = shipped_job_sheet(script->sheet).and_then(sheet::read_job_sheet);
+  if (!sheet) {
+    return tl::make_unexpected(sheet.error());
+  }
+  auto spec = shipped_spec_sheet(script->spec).and_then(sheet::read_spec_sheet);
+  if (!spec) {
+    return tl::make_unexpected(spec.error());
+  }
+  auto good = check_against(*script, *sheet, *spec, folder);
+  good = good ? could_settle(*script) : good;
+  return good ? script : tl::make_unexpected(good.error());
+}
+
 /// Said at the end, when all that was asked for is written.
 Exit seal_holds(const record::Record& record) {
   if (const auto& seal = record.seal; seal && seal->check.standing != record::SealStanding::holds) {
@@ -82,6 +103,9 @@ Exit run_record(const std::vector<std::string>& words) {
   auto paper = paper_of(*arguments);
   if (!paper) {
     return refused(paper.error());
+  }
+  if (auto free = check_outputs(*arguments); !free) {
+    return refused(free.error());
   }
   auto store = open_to_look(arguments->options.at("store"));
   if (!store) {
@@ -131,20 +155,15 @@ Exit run_replay(const std::vector<std::string>& words) {
   if (!paper) {
     return refused(paper.error());
   }
-  const std::string& path = arguments->positional.front();
-  auto text = read_file(path);
-  if (!text) {
-    return refused(text.error());
+  if (auto free = check_outputs(*arguments); !free) {
+    return refused(free.error());
   }
-  auto script = read_script(*text);
+  const std::string& path = arguments->positional.front();
+  const std::string folder = QFileInfo(QString::fromStdString(path)).absolutePath().toStdString();
+  // All of the script is known to be good before the store is touched.
+  auto script = good_script(path, folder);
   if (!script) {
     return refused(script.error());
-  }
-  // All of the script is known to be good before the store is touched.
-  auto sheet = shipped_job_sheet(script->sheet);
-  auto spec = sheet ? shipped_spec_sheet(script->spec) : sheet;
-  if (!spec) {
-    return refused(spec.error());
   }
   auto store = open_to_write(arguments->options.at("store"), script->people.empty() ? "" : script->people.front().name);
   if (!store) {
@@ -155,7 +174,6 @@ Exit run_replay(const std::vector<std::string>& words) {
   if (!known) {
     return refused(known.error());
   }
-  const std::string folder = QFileInfo(QString::fromStdString(path)).absolutePath().toStdString();
   auto result = replay(**store, *script, *known, ids, folder, [](const std::string& line) { say(line); });
   if (!result) {
     return failed(result.error());

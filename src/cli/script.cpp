@@ -1,8 +1,6 @@
 #include "script.h"
 
-#include <algorithm>
-#include <set>
-
+#include "script_checks.h"
 #include "shimwright/json/object_reader.h"
 #include "shimwright/quantity/typed_number.h"
 #include "shimwright/record/signing_key.h"
@@ -155,6 +153,10 @@ Result<ScriptTray> read_tray(const json::Value& value, const std::string& place)
   if (!shims) {
     return tl::make_unexpected(shims.error());
   }
+  if (shims->empty()) {
+    return refuse("nothing_there", reader->place_of("shims"),
+                  SHIMWRIGHT_TEXT("cli", "This tray has no shims: list them, or leave the tray out."));
+  }
   constexpr std::size_t most_shims = 200;  // as on a spec sheet: every trial is planned over all of them
   if (shims->size() > most_shims) {
     return refuse("too_many", reader->place_of("shims"),
@@ -191,60 +193,24 @@ Result<void> read_head(const ObjectReader& reader, Script& script) {
   return {};
 }
 
-const std::string* name_of_instrument(const job::Command& command) {
-  if (const auto* peak = std::get_if<job::EnterPeak>(&command)) {
-    return &peak->reading.instrument;
+/// Where a text holds the character U+0000, which ends a text for many programs.
+// NOLINTNEXTLINE(misc-no-recursion): no deeper than the reader of JSON allows
+std::optional<std::string> place_of_nought(const json::Value& value, const std::string& place) {
+  if (const std::string* text = value.string()) {
+    return text->find('\0') == std::string::npos ? std::nullopt : std::optional(place);
   }
-  if (const auto* depths = std::get_if<job::EnterDepths>(&command)) {
-    return &depths->instrument;
-  }
-  if (const auto* run = std::get_if<job::EnterFloatRun>(&command)) {
-    return &run->instrument;
-  }
-  return nullptr;
-}
-
-bool known(const std::vector<job::Instrument>& instruments, const std::string& name) {
-  return name.empty() || std::any_of(instruments.begin(), instruments.end(),
-                                     [&](const job::Instrument& each) { return each.name == name; });
-}
-
-bool known(const std::vector<ScriptPerson>& people, const std::string& initials) {
-  return std::any_of(people.begin(), people.end(), [&](const ScriptPerson& each) { return each.initials == initials; });
-}
-
-Result<void> names_are_known(const Script& script) {
-  for (std::size_t at = 0; at < script.commands.size(); ++at) {
-    const ScriptCommand& each = script.commands[at];
-    const std::string place = json::pointer("/commands", at);
-    if (!known(script.people, each.by)) {
-      return refuse("unknown_person", place + "/by",
-                    SHIMWRIGHT_TEXT("cli", "“{0}” is not among the people of this script: add the person."), {each.by});
-    }
-    std::vector<std::string> instruments;
-    if (const std::string* name = name_of_instrument(each.command)) {
-      instruments.push_back(*name);
-    }
-    if (const auto* readings = std::get_if<job::EnterReadings>(&each.command)) {
-      for (const job::TypedReading& reading : readings->readings) {
-        instruments.push_back(reading.instrument);
-      }
-    }
-    for (const std::string& name : instruments) {
-      if (!known(script.instruments, name)) {
-        return refuse("unknown_instrument", place,
-                      SHIMWRIGHT_TEXT("cli", "“{0}” is not among the instruments of this script: add the instrument."),
-                      {name});
-      }
-    }
-    const auto* handed = std::get_if<job::HandOver>(&each.command);
-    if (handed != nullptr && !known(script.people, handed->to)) {
-      return refuse("unknown_person", place + "/to",
-                    SHIMWRIGHT_TEXT("cli", "“{0}” is not among the people of this script: add the person."),
-                    {handed->to});
+  std::optional<std::string> found;
+  if (const json::Array* array = value.array()) {
+    for (std::size_t at = 0; at < array->size() && !found; ++at) {
+      found = place_of_nought((*array)[at], json::pointer(place, at));
     }
   }
-  return {};
+  if (const json::Object* object = value.object()) {
+    for (auto each = object->begin(); each != object->end() && !found; ++each) {
+      found = place_of_nought(each->second, json::pointer(place, each->first));
+    }
+  }
+  return found;
 }
 
 }  // namespace
@@ -253,6 +219,10 @@ Result<Script> read_script(std::string_view json_text) {
   auto value = json::parse(json_text);
   if (!value) {
     return tl::make_unexpected(value.error());
+  }
+  if (const auto place = place_of_nought(*value, "")) {
+    return refuse("bad_text", *place,
+                  SHIMWRIGHT_TEXT("cli", "This text holds the character U+0000, which no text may: take it out."));
   }
   auto reader = ObjectReader::open(*value, "",
                                    {"format", "version", "min_reader", "title", "workshop", "address", "sheet", "spec",
@@ -285,7 +255,7 @@ Result<Script> read_script(std::string_view json_text) {
   script.instruments = *std::move(instruments);
   script.trays = *std::move(trays);
   script.commands = *std::move(commands);
-  if (auto names = names_are_known(script); !names) {
+  if (auto names = check_names(script); !names) {
     return tl::make_unexpected(names.error());
   }
   return script;

@@ -3,6 +3,7 @@
 
 #include "arguments.h"
 #include "commands.h"
+#include "outputs.h"
 #include "pin_input.h"
 #include "shimwright/job/evolve.h"
 #include "shimwright/job/to_decide.h"
@@ -68,6 +69,9 @@ Exit run_sign(const std::vector<std::string>& words) {
   auto arguments = read_arguments(words, {1, 1, {"store", "person", "folder", "pdf"}, {"store", "person"}, {}});
   if (!arguments) {
     return refused(arguments.error());
+  }
+  if (auto free = check_outputs(*arguments); !free) {
+    return refused(free.error());
   }
   auto by_whom = signing(*arguments);
   if (!by_whom) {

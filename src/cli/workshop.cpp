@@ -4,10 +4,12 @@
 #include <QDir>
 #include <QFileInfo>
 #include <QString>
+#include <QTemporaryDir>
 #include <algorithm>
 #include <utility>
 
 #include "sheets.h"
+#include "shimwright/json/value.h"
 
 namespace shimwright::cli {
 
@@ -16,6 +18,13 @@ namespace {
 template <class Value>
 tl::unexpected<Error> passed_on(const Result<Value>& result) {
   return tl::make_unexpected(result.error());
+}
+
+/// A refusal of the registers, `person/name`, at its place in the script: `/people/3/name`.
+tl::unexpected<Error> refused_at(const std::string& place, Error error) {
+  const auto rest = error.place.find('/');
+  error.place = place + (rest == std::string::npos ? std::string() : error.place.substr(rest));
+  return tl::make_unexpected(std::move(error));
 }
 
 void give_pin(const ScriptPerson& scripted, const std::string& id, KnownHere& known) {
@@ -33,14 +42,15 @@ Result<void> settle_people(store::Store& store, const Script& script, store::IdS
   for (const store::Person& each : *there) {
     known.people[each.initials] = each.id;
   }
-  for (const ScriptPerson& each : script.people) {
+  for (std::size_t at = 0; at < script.people.size(); ++at) {
+    const ScriptPerson& each = script.people[at];
     if (const auto person = known.people.find(each.initials); person != known.people.end()) {
       give_pin(each, person->second, known);
       continue;
     }
     const store::Person person{ids.id(by.moment.at_ms), each.name, each.initials, std::nullopt, true};
     if (auto put = store.registers().put(person, by); !put) {
-      return put;
+      return refused_at(json::pointer("/people", at), put.error());
     }
     known.people[each.initials] = person.id;
     give_pin(each, person.id, known);
@@ -57,13 +67,14 @@ Result<void> settle_instruments(store::Store& store, const Script& script, store
   for (const job::Instrument& each : *there) {
     known.instruments[each.name] = each.id;
   }
-  for (job::Instrument each : script.instruments) {
+  for (std::size_t at = 0; at < script.instruments.size(); ++at) {
+    job::Instrument each = script.instruments[at];
     if (known.instruments.count(each.name) != 0) {
       continue;
     }
     each.id = ids.id(by.moment.at_ms);
     if (auto put = store.registers().put(each, by); !put) {
-      return put;
+      return refused_at(json::pointer("/instruments", at), put.error());
     }
     known.instruments[each.name] = each.id;
   }
@@ -71,7 +82,8 @@ Result<void> settle_instruments(store::Store& store, const Script& script, store
 }
 
 Result<void> settle_trays(store::Store& store, const Script& script, store::IdSource& ids, const store::By& by) {
-  for (const ScriptTray& each : script.trays) {
+  for (std::size_t at = 0; at < script.trays.size(); ++at) {
+    const ScriptTray& each = script.trays[at];
     auto there = store.registers().tray_named(each.name);
     if (!there) {
       return passed_on(there);
@@ -80,7 +92,7 @@ Result<void> settle_trays(store::Store& store, const Script& script, store::IdSo
       continue;
     }
     if (auto put = store.registers().put(store::Tray{ids.id(by.moment.at_ms), each.name, each.shims}, by); !put) {
-      return put;
+      return refused_at(json::pointer("/trays", at), put.error());
     }
   }
   return {};
@@ -116,8 +128,26 @@ Result<void> settle_workshop(store::Store& store, const Script& script, store::I
   if (*there) {
     return {};
   }
-  return store.registers().put(store::Workshop{ids.id(by.moment.at_ms), script.workshop_name, script.workshop_address},
-                               by);
+  const store::Workshop workshop{ids.id(by.moment.at_ms), script.workshop_name, script.workshop_address};
+  auto put = store.registers().put(workshop, by);
+  return put ? put : refused_at("/workshop", put.error());
+}
+
+Result<void> settle_all(store::Store& store, const Script& script, store::IdSource& ids, KnownHere& known) {
+  const store::By by{"", moment_now()};
+  if (auto done = settle_sheets(store, script, by, known); !done) {
+    return done;
+  }
+  if (auto done = settle_people(store, script, ids, by, known); !done) {
+    return done;
+  }
+  if (auto done = settle_instruments(store, script, ids, by, known); !done) {
+    return done;
+  }
+  if (auto done = settle_trays(store, script, ids, by); !done) {
+    return done;
+  }
+  return settle_workshop(store, script, ids, by);
 }
 
 }  // namespace
@@ -129,23 +159,22 @@ job::Moment moment_now() {
 
 Result<KnownHere> settle_in(store::Store& store, const Script& script, store::IdSource& ids) {
   KnownHere known;
-  const store::By by{"", moment_now()};
-  if (auto done = settle_sheets(store, script, by, known); !done) {
-    return passed_on(done);
-  }
-  if (auto done = settle_people(store, script, ids, by, known); !done) {
-    return passed_on(done);
-  }
-  if (auto done = settle_instruments(store, script, ids, by, known); !done) {
-    return passed_on(done);
-  }
-  if (auto done = settle_trays(store, script, ids, by); !done) {
-    return passed_on(done);
-  }
-  if (auto done = settle_workshop(store, script, ids, by); !done) {
-    return passed_on(done);
+  auto settled = store.all_or_nothing([&] { return settle_all(store, script, ids, known); });
+  if (!settled) {
+    return passed_on(settled);
   }
   return known;
+}
+
+Result<void> could_settle(const Script& script) {
+  const QTemporaryDir folder;
+  auto store = open_to_write(folder.filePath(QStringLiteral("trial.shimwright")).toStdString(), "");
+  if (!store) {
+    return passed_on(store);
+  }
+  store::IdSource ids;
+  auto settled = settle_in(**store, script, ids);
+  return settled ? Result<void>() : passed_on(settled);
 }
 
 std::string absolute(const std::string& path) {

@@ -24,8 +24,12 @@ struct KnownHere {
   std::string spec_hash;
 };
 
-/// Enters the script's people, instruments, trays and sheets into the store's registers where they are not there yet.
+/// Enters the script's people, instruments, trays and sheets into the store's registers where they are not there yet:
+/// all of them, or none where one is refused. The place of a refusal is a JSON pointer into the script. Codes: those of
+/// store::Registers.
 [[nodiscard]] Result<KnownHere> settle_in(store::Store& store, const Script& script, store::IdSource& ids);
+/// Whether a new store would take all of them; no store is touched.
+[[nodiscard]] Result<void> could_settle(const Script& script);
 
 /// Opens for looking only.
 [[nodiscard]] Result<std::unique_ptr<store::Store>> open_to_look(const std::string& path);

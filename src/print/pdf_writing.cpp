@@ -1,5 +1,6 @@
 #include "shimwright/print/pdf_writing.h"
 
+#include <QFile>
 #include <QMarginsF>
 #include <QPageLayout>
 #include <QPageSize>
@@ -36,6 +37,18 @@ QPageSize page_size(record::PaperSize paper) {
   return QPageSize(QPageSize::A4);
 }
 
+Result<void> check_pdf_place(const std::string& path) {
+  QFile there(QString::fromStdString(path));
+  const QByteArray begins("%PDF-");
+  if (!there.exists() || there.size() == 0 ||
+      (there.open(QIODevice::ReadOnly) && there.read(begins.size()) == begins)) {
+    return {};
+  }
+  return refuse(
+      "file_in_the_way", path,
+      SHIMWRIGHT_TEXT("print", "Something other than a PDF lies there and is not written over; choose another name."));
+}
+
 Document document_of(const record::Record& record, record::PaperSize paper, const Fonts& fonts) {
   return {"Clutch pack job record " + record.job.number, record::lay_out(record, paper, FontMeasure(fonts))};
 }
@@ -57,6 +70,9 @@ PdfWriting::~PdfWriting() {
 
 Result<std::unique_ptr<PdfWriting>> PdfWriting::begin(Document document, const std::string& path,
                                                       record::PaperSize paper, const Fonts& fonts) {
+  if (auto free = check_pdf_place(path); !free) {
+    return tl::make_unexpected(free.error());
+  }
   // NOLINTNEXTLINE(cppcoreguidelines-owning-memory): the constructor is private, the owner takes it at once.
   auto writing = std::unique_ptr<PdfWriting>(new PdfWriting(std::move(document), path, paper, fonts));
   if (!writing->file_.open(QIODevice::WriteOnly)) {

@@ -13,7 +13,7 @@ namespace {
 
 /// By assembly, of one job.
 using ByAssembly = std::map<std::int64_t, std::int64_t>;
-using ByJob = std::map<std::string, ByAssembly>;
+using ChangesByJob = std::map<std::string, ByAssembly>;
 
 // A second assembly is what a pair is made of. The latest sixty jobs that had one say as much as all ever did, and no
 // reading waits longer because a workshop is old. A job from elsewhere was measured with gauges and shims of elsewhere.
@@ -45,12 +45,12 @@ constexpr const char* job_before_sql =
     "ORDER "
     "BY opened_at_ms DESC, id DESC LIMIT 1";
 
-Result<ByJob> by_job(Connection& connection, const char* sql, const Row& values) {
+Result<ChangesByJob> by_job(Connection& connection, const char* sql, const Row& values) {
   auto rows = connection.rows(sql, values);
   if (!rows) {
     return passed_on(rows);
   }
-  ByJob found;
+  ChangesByJob found;
   for (const Row& row : *rows) {
     found[text_in(row, 0)][number_in(row, 1)] = number_in(row, 2);
   }

@@ -9,7 +9,6 @@ namespace shimwright::store {
 namespace {
 
 using json::ObjectReader;
-using json::Value;
 
 constexpr std::int64_t largest_number = (std::int64_t{1} << 53) - 1;
 constexpr std::int64_t minutes_of_day = 24LL * 60;
@@ -72,7 +71,7 @@ class Members {
   std::optional<Error> fault_;
 };
 
-Result<record::StoredEntry> read_entry(const Value& value, const std::string& place) {
+Result<record::StoredEntry> read_entry(const json::Value& value, const std::string& place) {
   auto opened = ObjectReader::open(value, place,
                                    {"seq", "at_ms", "offset_min", "clock_went_back", "person", "kind", "kind_version",
                                     "body", "previous_hash", "hash"});
@@ -94,7 +93,7 @@ Result<record::StoredEntry> read_entry(const Value& value, const std::string& pl
   return members.result(std::move(entry));
 }
 
-Result<FilePerson> read_person(const Value& value, const std::string& place) {
+Result<FilePerson> read_person(const json::Value& value, const std::string& place) {
   auto opened = ObjectReader::open(value, place, {"id", "name", "initials"});
   if (!opened) {
     return tl::make_unexpected(opened.error());
@@ -104,7 +103,7 @@ Result<FilePerson> read_person(const Value& value, const std::string& place) {
   return members.result(std::move(person));
 }
 
-Result<FilePhoto> read_photo(const Value& value, const std::string& place) {
+Result<FilePhoto> read_photo(const json::Value& value, const std::string& place) {
   auto opened = ObjectReader::open(value, place, {"sha256", "bytes"});
   if (!opened) {
     return tl::make_unexpected(opened.error());
@@ -114,7 +113,7 @@ Result<FilePhoto> read_photo(const Value& value, const std::string& place) {
   return members.result(std::move(photo));
 }
 
-Result<void> read_personal(const Value& value, const std::string& place,
+Result<void> read_personal(const json::Value& value, const std::string& place,
                            std::map<std::string, record::PersonalText>& personal) {
   auto opened = ObjectReader::open(value, place, {"id", "salt", "text"});
   if (!opened) {
@@ -130,7 +129,7 @@ Result<void> read_personal(const Value& value, const std::string& place,
   return members.result(0).map([](int) {});
 }
 
-Result<record::SignedAddendum> read_addendum(const Value& value, const std::string& place) {
+Result<record::SignedAddendum> read_addendum(const json::Value& value, const std::string& place) {
   auto opened = ObjectReader::open(value, place, {"statement", "signature"});
   if (!opened) {
     return tl::make_unexpected(opened.error());
@@ -150,7 +149,7 @@ Result<std::string> checked_json(std::string text) {
   return text;
 }
 
-Result<record::SignedRecord> read_seal(const Value& value, const std::string& place) {
+Result<record::SignedRecord> read_seal(const json::Value& value, const std::string& place) {
   auto opened = ObjectReader::open(value, place, {"statement", "signatures", "record", "code", "addenda"});
   if (!opened) {
     return tl::make_unexpected(opened.error());
@@ -159,7 +158,7 @@ Result<record::SignedRecord> read_seal(const Value& value, const std::string& pl
   record::SignedRecord seal;
   const std::string statement = members.kept(checked_json(members.text("statement")));
   seal.statement = members.kept(record::read_seal_statement(statement));
-  members.each("signatures", [&seal](const Value& each, const std::string& at) -> Result<void> {
+  members.each("signatures", [&seal](const json::Value& each, const std::string& at) -> Result<void> {
     if (each.string() == nullptr) {
       return refuse("wrong_type", at, SHIMWRIGHT_TEXT("store", "A text in quotation marks has to stand here."));
     }
@@ -168,7 +167,7 @@ Result<record::SignedRecord> read_seal(const Value& value, const std::string& pl
   });
   seal.record = members.kept(checked_json(members.text("record")));
   seal.code = members.text("code");
-  members.each("addenda", [&seal](const Value& each, const std::string& at) {
+  members.each("addenda", [&seal](const json::Value& each, const std::string& at) {
     return read_addendum(each, at).map(
         [&seal](auto&& read) { seal.addenda.push_back(std::forward<decltype(read)>(read)); });
   });
@@ -176,12 +175,12 @@ Result<record::SignedRecord> read_seal(const Value& value, const std::string& pl
 }
 
 /// Whose file it is, before anything else of it is asked for.
-Result<void> check_format(const Value& whole) {
-  const Value* format = whole.find("format");
+Result<void> check_format(const json::Value& whole) {
+  const json::Value* format = whole.find("format");
   if (format == nullptr || format->string() == nullptr || *format->string() != "shimwright.job") {
     return not_job_file();
   }
-  const Value* reader = whole.find("min_reader");
+  const json::Value* reader = whole.find("min_reader");
   if (reader != nullptr && reader->number() != nullptr && reader->number()->text != "1") {
     return refuse("newer_format", "",
                   SHIMWRIGHT_TEXT("store", "This job file was written by a newer program: take it in with that."));
@@ -201,17 +200,18 @@ Result<JobLine> read_members(Members members) {
   const auto add_to = [](auto& list) {
     return [&list](auto&& read) { list.push_back(std::forward<decltype(read)>(read)); };
   };
-  members.each("entries", [&](const Value& each, const std::string& at) {
+  members.each("entries", [&](const json::Value& each, const std::string& at) {
     return read_entry(each, at).map(add_to(line.entries));
   });
-  members.each("persons", [&](const Value& each, const std::string& at) {
+  members.each("persons", [&](const json::Value& each, const std::string& at) {
     return read_person(each, at).map(add_to(line.persons));
   });
   members.each("personal",
-               [&](const Value& each, const std::string& at) { return read_personal(each, at, line.personal); });
-  members.each("photos",
-               [&](const Value& each, const std::string& at) { return read_photo(each, at).map(add_to(line.photos)); });
-  if (const Value* seal = members.reader().member("seal"); seal != nullptr) {
+               [&](const json::Value& each, const std::string& at) { return read_personal(each, at, line.personal); });
+  members.each("photos", [&](const json::Value& each, const std::string& at) {
+    return read_photo(each, at).map(add_to(line.photos));
+  });
+  if (const json::Value* seal = members.reader().member("seal"); seal != nullptr) {
     line.seal = members.kept(read_seal(*seal, members.reader().place_of("seal")));
   }
   return members.result(std::move(line));

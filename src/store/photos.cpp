@@ -4,6 +4,7 @@
 #include <QFile>
 #include <QFileInfo>
 
+#include "camera_data.h"
 #include "disk.h"
 #include "shimwright/store/store.h"
 
@@ -82,14 +83,21 @@ Result<KeptPhoto> Store::keep_photo(const std::string& file) {
     return refuse("photo_kind", file,
                   SHIMWRIGHT_TEXT("store", "This is neither a JPEG nor a PNG photo; choose one that is."));
   }
-  const std::string sha256 = QCryptographicHash::hash(*content, QCryptographicHash::Sha256).toHex().toStdString();
+  const auto kept = without_place(*content);
+  if (!kept) {
+    return refuse("photo_damaged", file,
+                  SHIMWRIGHT_TEXT("store",
+                                  "This photo is damaged, so the place where it was taken cannot be told from the rest "
+                                  "and left out; choose another one or take it again."));
+  }
+  const std::string sha256 = QCryptographicHash::hash(*kept, QCryptographicHash::Sha256).toHex().toStdString();
   const QString place = photo_place(connection_->path(), sha256);
   if (hash_of_file(place) != sha256) {
-    if (auto written = write_photo(place, *content); !written) {
+    if (auto written = write_photo(place, *kept); !written) {
       return passed_on(written);
     }
   }
-  return KeptPhoto{sha256, *media_type, content->size()};
+  return KeptPhoto{sha256, *media_type, kept->size()};
 }
 
 std::string Store::photo_path(const std::string& sha256) const {

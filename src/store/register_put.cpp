@@ -1,6 +1,7 @@
 #include "register_put.h"
 
 #include "register_history.h"
+#include "shimwright/sheet/names.h"
 #include "shimwright/store/ids.h"
 
 namespace shimwright::store {
@@ -29,7 +30,7 @@ Result<void> put_item(Connection& connection, const RegisterItem& item, const By
     return refuse("bad_id", item.table + "/id",
                   SHIMWRIGHT_TEXT("store", "The id of this is not a UUID; report this fault."));
   }
-  if (item.name.empty()) {
+  if (sheet::is_blank(item.name)) {
     return refuse("bad_item", item.table + "/name", SHIMWRIGHT_TEXT("store", "A name is needed; enter one."));
   }
   if (auto lengths = check_lengths(item); !lengths) {

@@ -5,6 +5,7 @@
 #include "register_put.h"
 #include "schema.h"
 #include "shimwright/record/hash.h"
+#include "shimwright/sheet/names.h"
 #include "shimwright/store/registers.h"
 
 namespace shimwright::store {
@@ -54,7 +55,7 @@ Result<void> check_alike(const std::string& place, const job::TrayShim& shim,
 }
 
 Result<void> check_shim(const Tray& tray, const job::TrayShim& shim, std::set<std::string>& seen) {
-  if (shim.id.empty()) {
+  if (sheet::is_blank(shim.id)) {
     return refuse("bad_item", "tray/shim", SHIMWRIGHT_TEXT("store", "A name is needed; enter one."));
   }
   if (!seen.insert(shim.id).second) {

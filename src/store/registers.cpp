@@ -4,6 +4,7 @@
 
 #include "register_put.h"
 #include "schema.h"
+#include "shimwright/sheet/names.h"
 
 namespace shimwright::store {
 
@@ -48,7 +49,7 @@ Result<void> check_not_last(Connection& connection, const Person& person) {
 }
 
 Result<void> check_person(Connection& connection, const Person& person) {
-  if (person.initials.empty()) {
+  if (sheet::is_blank(person.initials)) {
     return refuse("bad_item", "person/initials", SHIMWRIGHT_TEXT("store", "Initials are needed; enter them."));
   }
   if (auto checked = check_date("person/left_on", person.left_on); !checked) {

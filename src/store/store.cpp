@@ -196,6 +196,17 @@ Registers& Store::registers() {
   return *registers_;
 }
 
+Result<void> Store::all_or_nothing(const std::function<Result<void>()>& work) {
+  auto transaction = Transaction::begin(*connection_);
+  if (!transaction) {
+    return passed_on(transaction);
+  }
+  if (auto done = work(); !done) {
+    return done;
+  }
+  return transaction->commit();
+}
+
 Connection& Store::connection() const {
   return *connection_;
 }

@@ -114,6 +114,7 @@ shell::Equipment equipment(const print::Fonts& fonts) {
   equipment.choose_folder = [](QWidget*, const QString&) { return QString(); };
   equipment.choose_photo = equipment.choose_folder;
   equipment.after = bench::real_surroundings().after;
+  equipment.speak = [](const QString&) {};
   equipment.dress = [&fonts](widgets::Scheme scheme) { widgets::dress(*qApp, scheme, fonts); };
   equipment.sound = [] {};
   equipment.pages = shell::page_table();

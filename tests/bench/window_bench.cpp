@@ -68,6 +68,7 @@ shell::Equipment equipment(shell::EarlyFonts& fonts) {
   equipment.choose_folder = [](QWidget*, const QString&) { return QString(); };
   equipment.choose_photo = equipment.choose_folder;
   equipment.after = bench::real_surroundings().after;
+  equipment.speak = [](const QString&) {};
   equipment.dress = [&fonts](widgets::Scheme scheme) {
     if (auto dressed = fonts.dress(*qApp, scheme); !dressed) {
       give_up(dressed.error().in_english());

@@ -13,9 +13,9 @@ SOURCE = pathlib.Path(__file__).resolve().parents[2]
 DEMO = sorted((SOURCE / "data" / "demo").glob("*.json"))
 
 
-def run(*words, text=None):
-    """What a call did: exit status, lines of standard output, lines of standard error."""
-    done = subprocess.run([PROGRAM, *map(str, words)], input=text, capture_output=True, text=True, check=False)
+def run(*words, text=None, folder=None):
+    """What a call in that folder did: exit status, lines of standard output, lines of standard error."""
+    done = subprocess.run([PROGRAM, *map(str, words)], input=text, capture_output=True, text=True, check=False, cwd=folder)
     return done.returncode, done.stdout.splitlines(), done.stderr.splitlines()
 
 
@@ -37,9 +37,9 @@ class Bench(unittest.TestCase):
         self.folder = pathlib.Path(self._folder.name)
         self.store = self.folder / "workshop.shimwright"
 
-    def refused(self, *words, text=None):
+    def refused(self, *words, text=None, folder=None):
         """The one line with which a call is refused."""
-        status, out, err = run(*words, text=text)
+        status, out, err = run(*words, text=text, folder=folder)
         self.assertEqual(status, 2, err)
         self.assertEqual(out, [])
         self.assertEqual(len(err), 1, err)

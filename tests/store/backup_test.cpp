@@ -8,6 +8,7 @@
 #include <QFile>
 #include <QFileInfo>
 
+#include "sample_photos.h"
 #include "shimwright/store/check.h"
 #include "shimwright/store/rescue.h"
 #include "shimwright/store/restore.h"
@@ -34,7 +35,7 @@ struct Filled {
 
   Filled() {
     job.open();
-    write_file(bench.file("a.jpg"), QByteArray("\xFF\xD8\xFF\xE0 pack", 9));
+    write_file(bench.file("a.jpg"), bare_jpeg("pack"));
     photo = got(bench.store().keep_photo(bench.file("a.jpg").toStdString()));
     job.add(job::PhotoTaken{{"received-photos", 1}, photo.sha256, photo.media_type, photo.bytes, ""});
   }

@@ -8,6 +8,7 @@
 
 #include <nlohmann/json.hpp>
 
+#include "sample_photos.h"
 #include "sealed_job.h"
 #include "shimwright/record/hash.h"
 #include "shimwright/store/check.h"
@@ -17,7 +18,7 @@
 namespace shimwright::store::test {
 
 inline QByteArray tiny_photo(int which) {
-  return QByteArray("\xFF\xD8\xFF\xE0 invented photo ", 19) + QByteArray::number(which);
+  return bare_jpeg("invented photo " + QByteArray::number(which));
 }
 
 inline std::string hash_of(const QByteArray& content) {

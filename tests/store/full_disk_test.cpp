@@ -4,6 +4,7 @@
 #include <QTemporaryDir>
 
 #include "qt/small_disk.h"
+#include "sample_photos.h"
 #include "shimwright/store/check.h"
 #include "workbench.h"
 
@@ -29,7 +30,7 @@ void is_told(const Result<Content>& outcome) {
 std::string photo_beside(const QTemporaryDir& folder) {
   QFile file(folder.filePath("a.jpg"));
   REQUIRE(file.open(QIODevice::WriteOnly));
-  REQUIRE(file.write(QByteArray("\xFF\xD8\xFF\xE0", 4) + QByteArray(20000, 'j')) == 20004);
+  REQUIRE(file.write(bare_jpeg(QByteArray(20000, 'j'))) == 20006);
   return file.fileName().toStdString();
 }
 
@@ -72,8 +73,8 @@ TEST_CASE("on a disk filled to the brim a photo is refused whole, and kept when 
   is_told(bench.store().keep_photo(photo));
   disk.make_space();
   const KeptPhoto kept = got(bench.store().keep_photo(photo));
-  CHECK(kept.bytes == 20004);
-  CHECK(QFile(QString::fromStdString(bench.store().photo_path(kept.sha256))).size() == 20004);
+  CHECK(kept.bytes == 20006);
+  CHECK(QFile(QString::fromStdString(bench.store().photo_path(kept.sha256))).size() == 20006);
 }
 
 }  // namespace shimwright::store

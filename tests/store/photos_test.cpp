@@ -2,6 +2,7 @@
 
 #include <QFile>
 
+#include "sample_photos.h"
 #include "shimwright/store/check.h"
 #include "workbench.h"
 
@@ -11,7 +12,7 @@ using namespace test;
 
 namespace {
 
-const QByteArray jpeg = QByteArray("\xFF\xD8\xFF\xE0", 4) + QByteArray(2000, 'j');
+const QByteArray jpeg = bare_jpeg(QByteArray(2000, 'j'));
 
 std::string file_with(const QString& path, const QByteArray& content) {
   QFile file(path);
@@ -44,13 +45,24 @@ TEST_CASE("a photo is kept under its hash, byte for byte") {
 
 TEST_CASE("a PNG is known as one, anything else is refused") {
   Workbench bench;
-  const QByteArray png("\x89PNG\r\n\x1A\n rest", 13);
+  const QByteArray png = png_of(png_chunk("IDAT", "drawn"));
   CHECK(got(bench.store().keep_photo(file_with(bench.file("b"), png))).media_type == "image/png");
   CHECK(code_of(bench.store().keep_photo(file_with(bench.file("c.jpg"), "GIF89a"))) == "photo_kind");
   CHECK(code_of(bench.store().keep_photo(file_with(bench.file("d.jpg"), ""))) == "photo_kind");
   CHECK(code_of(bench.store().keep_photo(bench.file("none").toStdString())) == "photo_unreadable");
   const QByteArray large = jpeg + QByteArray(20 * 1024 * 1024, 'x');
   CHECK(code_of(bench.store().keep_photo(file_with(bench.file("e.jpg"), large))) == "photo_too_large");
+}
+
+TEST_CASE("a photo is kept without the place where it was taken, whatever names the file") {
+  Workbench bench;
+  const QByteArray plain = png_of(png_chunk("IDAT", "drawn"));
+  const QByteArray told = png_of(png_chunk("eXIf", tiff_with_position(true)) + png_chunk("IDAT", "drawn"));
+  const KeptPhoto photo = got(bench.store().keep_photo(file_with(bench.file("a.png"), told)));
+  CHECK(photo.sha256 == got(bench.store().keep_photo(file_with(bench.file("b.png"), plain))).sha256);
+  CHECK(photo.bytes == plain.size());
+  CHECK(hash_of_file(QString::fromStdString(bench.store().photo_path(photo.sha256))) == photo.sha256);
+  CHECK(code_of(bench.store().keep_photo(file_with(bench.file("c.png"), told.chopped(1)))) == "photo_damaged");
 }
 
 TEST_CASE("the check finds a photo that is gone or was changed") {

@@ -95,7 +95,10 @@ TEST_CASE("an item without a name or with a made-up id is refused, and leaves no
   Workbench bench;
   Registers& registers = bench.store().registers();
   CHECK(code_of(registers.put(Person{"mk", "Mara Kern", "XX", {}, true}, by_mk())) == "bad_id");
-  CHECK(code_of(registers.put(Person{dial_id, "", "XX", {}, true}, by_mk())) == "bad_item");
+  for (const char* blank : {"", " ", "\t\xC2\xA0"}) {
+    CHECK(code_of(registers.put(Person{dial_id, blank, "XX", {}, true}, by_mk())) == "bad_item");
+    CHECK(code_of(registers.put(Person{dial_id, "Nell Norden", blank, {}, true}, by_mk())) == "bad_item");
+  }
   CHECK(code_of(registers.put(Person{dial_id, "\xff", "XX", {}, true}, by_mk())) == "not_utf8");
   CHECK(got(registers.persons()).size() == 2);
   CHECK(got(registers.changes("person", dial_id)).empty());

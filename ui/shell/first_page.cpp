@@ -5,7 +5,6 @@
 
 #include "shimwright/shell/start_choices.h"
 #include "shimwright/widgets/child.h"
-#include "shimwright/widgets/style.h"
 #include "shimwright/widgets/turning_row.h"
 
 namespace shimwright::shell {
@@ -24,12 +23,7 @@ FirstPage::FirstPage(QWidget* parent) : QWidget(parent) {
   fault_->hide();
   column->addWidget(fault_);
   // First of all: who does not read the language has to find it without scrolling.
-  auto* language = widgets::lay_in<widgets::TurningRow>(column, 18);
-  add_choice(tr("Language of the window"), language_choices(), scroll->content(), language);
-  auto* when = widgets::child_of<widgets::Text>(scroll->content(),
-                                                tr("Another language is spoken from the next start on."), "soft");
-  when->setMinimumHeight(widgets::pixels::target);
-  language->addWidget(when, 1, Qt::AlignBottom);
+  add_choice(tr("Language of the window"), language_choices(), scroll->content(), column);
   auto* row = widgets::lay_in<widgets::TurningRow>(column, 18);
   build_demo(row);
   build_own(row);
@@ -183,9 +177,34 @@ void FirstPage::begin() {
     }
   }
   set_fault({});
-  const bool all = !workshop_->isHidden();
-  emit begin_wanted({all ? workshop_->text() : std::string(), all ? address_->text() : std::string(), person_->text(),
-                     initials_->text(), all ? logo_ : std::nullopt});
+  Beginning beginning = typed().beginning;
+  if (workshop_->isHidden()) {
+    beginning = {{}, {}, beginning.person, beginning.initials, std::nullopt};
+  }
+  emit begin_wanted(beginning);
+}
+
+FirstTyped FirstPage::typed() const {
+  return {{workshop_->text(), address_->text(), person_->text(), initials_->text(), logo_}, logo_told_->text()};
+}
+
+void FirstPage::put_typed(const FirstTyped& typed) {
+  const Beginning& beginning = typed.beginning;
+  for (const auto& [field, text] : {std::pair{workshop_, beginning.workshop},
+                                    {address_, beginning.address},
+                                    {person_, beginning.person},
+                                    {initials_, beginning.initials}}) {
+    field->set_text(text);
+  }
+  if (beginning.logo) {
+    set_logo(beginning.logo, typed.logo_name);
+  }
+}
+
+void FirstPage::take_focus_at(const QString& choice) {
+  if (auto* button = findChild<QWidget*>(QStringLiteral("button-") + choice); button != nullptr) {
+    button->setFocus();
+  }
 }
 
 }  // namespace shimwright::shell

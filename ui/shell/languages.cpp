@@ -77,4 +77,13 @@ Spoken::~Spoken() {
   QLocale::setDefault(before_);
 }
 
+void Speaker::speak(const QString& code) {
+  if (code == code_) {
+    return;
+  }
+  code_ = code;
+  spoken_.reset();  // before the next: each puts back what was there before it
+  spoken_ = std::make_unique<Spoken>(code);
+}
+
 }  // namespace shimwright::shell

@@ -67,7 +67,7 @@ void dress(QApplication& application, shell::EarlyFonts& fonts, shimwright::widg
   }
 }
 
-shell::Equipment equipment_for(QApplication& application, shell::EarlyFonts& fonts) {
+shell::Equipment equipment_for(QApplication& application, shell::EarlyFonts& fonts, shell::Speaker& speaker) {
   shell::Equipment equipment;
   equipment.clock = [] { return shimwright::cli::moment_now(); };
   equipment.places = shell::places_of_this_person();
@@ -80,6 +80,7 @@ shell::Equipment equipment_for(QApplication& application, shell::EarlyFonts& fon
   };
   equipment.after = shimwright::bench::real_surroundings().after;
   equipment.dress = [&application, &fonts](shimwright::widgets::Scheme scheme) { dress(application, fonts, scheme); };
+  equipment.speak = [&speaker](const QString& language) { speaker.speak(language); };
   equipment.sound = [] { QApplication::beep(); };
   equipment.pages = shell::page_table();
   return equipment;
@@ -90,11 +91,12 @@ int run(QApplication& application, shell::Settings& settings, shell::EarlyFonts&
   if (!start) {
     return complain(start.error().in_english());
   }
-  const shell::Spoken spoken(shell::language_to_speak(settings.language()));
+  shell::Speaker speaker;
+  speaker.speak(shell::language_to_speak(settings.language()));
   QApplication::setWindowIcon(shell::program_icon());
   // Between two windows there is a moment with none.
   QApplication::setQuitOnLastWindowClosed(false);
-  shell::Program program(settings, equipment_for(application, fonts));
+  shell::Program program(settings, equipment_for(application, fonts, speaker));
   QObject::connect(&program, &shell::Program::finished, &application, &QApplication::quit, Qt::QueuedConnection);
   program.start(*start);
   return QApplication::exec();

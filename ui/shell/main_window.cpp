@@ -268,6 +268,13 @@ void MainWindow::open_settings() {
       settings_page_->tell_backup(tr("The backup is being made and checked."), false);
       backup_->start();
     });
+    connect(settings_page_, &SettingsPage::renewal_wanted, this, [this] {
+      if (may_close()) {
+        emit renewal_wanted();
+      } else {
+        tell_typed();
+      }
+    });
     connect(settings_page_, &SettingsPage::store_wanted, this, [this](const QString& path) {
       if (may_close()) {
         emit store_wanted(path);

@@ -40,7 +40,6 @@ Program::Program(Settings& settings, Equipment equipment) : settings_(&settings)
 Program::~Program() = default;
 
 void Program::start(const StartWords& words) {
-  widgets::show_in(settings_->units());
   if (words.demo) {
     try_demo();
     return;
@@ -99,6 +98,8 @@ void Program::take(std::unique_ptr<store::Store> store) {
   dress_first();
   main_.reset();
   bench_.reset();
+  widgets::show_in(settings_->units());
+  equipment_.speak(language_to_speak(settings_->language()));
   store_ = std::move(store);
   if (path_ == equipment_.places.own || path_ == equipment_.places.demo) {
     settings_->set_last_store(widgets::qt(path_));
@@ -111,6 +112,7 @@ void Program::take(std::unique_ptr<store::Store> store) {
   connect(
       main_.get(), &MainWindow::store_wanted, this, [this](const QString& path) { switch_to(widgets::plain(path)); },
       Qt::QueuedConnection);
+  connect(main_.get(), &MainWindow::renewal_wanted, this, &Program::come_up_anew, Qt::QueuedConnection);
   connect(
       main_.get(), &MainWindow::restore_wanted, this,
       [this](const QString& backup) { restore_from(widgets::plain(backup)); }, Qt::QueuedConnection);
@@ -135,20 +137,31 @@ void Program::bring_later_issues() {
   }
 }
 
+void Program::let_go() {
+  settings_->set_geometry(main_->saveGeometry());
+  main_.reset();
+  bench_.reset();
+  store_.reset();
+}
+
+void Program::come_up_anew() {
+  if (main_) {
+    let_go();
+    open(std::string(path_), mode_);
+  }
+}
+
 void Program::switch_to(const std::string& path) {
   if (!main_) {
     return;
   }
-  settings_->set_geometry(main_->saveGeometry());
   if (path == equipment_.places.demo && !is_there(path)) {
     if (auto made = make_demo_workshop(path, equipment_.clock()); !made) {
       main_->tell_refused(made.error());
       return;
     }
   }
-  main_.reset();
-  bench_.reset();
-  store_.reset();
+  let_go();
   open(path, store::Mode::read_write);
 }
 
@@ -309,16 +322,32 @@ void Program::choose_first_logo() {
   }
 }
 
-/// The window speaks another language only once it is made anew; units and paper hold from the store that is opened
-/// next.
+/// Held by the window over the store that is opened next.
 void Program::take_choice(const QString& name) {
   settings_->set_units(with_choice(settings_->units(), name));
-  widgets::show_in(settings_->units());
   if (const auto paper = paper_named(name)) {
     settings_->set_paper(*paper);
   }
   if (name.startsWith(QLatin1String("language-"))) {
     settings_->set_language(name.mid(9));
+    // Later: the button that was pressed is of the window that goes.
+    QMetaObject::invokeMethod(
+        this, [this, name] { ask_in_other_language(name); }, Qt::QueuedConnection);
+  }
+}
+
+void Program::ask_in_other_language(const QString& choice) {
+  if (!start_ || start_->isHidden()) {
+    return;
+  }
+  const FirstTyped typed = start_->first()->typed();
+  settings_->set_geometry(start_->saveGeometry());
+  start_.reset();
+  equipment_.speak(language_to_speak(settings_->language()));
+  open(std::string(path_), mode_);
+  if (start_) {
+    start_->first()->put_typed(typed);
+    start_->first()->take_focus_at(choice);
   }
 }
 

@@ -70,7 +70,8 @@ void SettingsPage::build_look(QVBoxLayout* column) {
   language_ = widgets::child_of<ChoiceRow>(card, tr("Language of the window"), language_choices());
   card->body()->addWidget(language_);
   build_units(card);
-  next_start_ = widgets::child_of<widgets::Text>(card, tr("This takes effect at the next start."), "strong");
+  build_renewal(card);
+  next_start_ = widgets::child_of<widgets::Text>(card, tr("The size takes effect at the next start."), "strong");
   next_start_->setObjectName(QStringLiteral("next-start"));
   next_start_->hide();
   card->body()->addWidget(next_start_);
@@ -80,7 +81,7 @@ void SettingsPage::build_look(QVBoxLayout* column) {
   });
   connect(language_, &ChoiceRow::chosen, this, [this](const QString& name) {
     settings_->set_language(name.mid(9));
-    next_start_->show();
+    renewal_->show();
   });
 }
 
@@ -95,9 +96,24 @@ void SettingsPage::build_units(widgets::Box* card) {
       if (const auto paper = paper_named(name)) {
         settings_->set_paper(*paper);
       }
-      next_start_->show();
+      renewal_->show();
     });
   }
+}
+
+void SettingsPage::build_renewal(widgets::Box* card) {
+  renewal_ = widgets::child_of<QWidget>(card);
+  renewal_->setObjectName(QStringLiteral("renewal"));
+  auto* row = widgets::lay<QHBoxLayout>(renewal_, 14);
+  row->setContentsMargins(0, 0, 0, 0);
+  row->addWidget(widgets::child_of<widgets::Text>(renewal_, tr("The window shows it once it comes up anew."), "strong"),
+                 1);
+  auto* now = widgets::child_of<widgets::Button>(renewal_, tr("Let it come up now"));
+  now->setObjectName(QStringLiteral("button-renew-window"));
+  connect(now, &QPushButton::clicked, this, &SettingsPage::renewal_wanted);
+  row->addWidget(now);
+  card->body()->addWidget(renewal_);
+  renewal_->hide();
 }
 
 void SettingsPage::build_bench(QVBoxLayout* column) {

@@ -10,6 +10,7 @@
 #include "copy.h"
 #include "each_call.h"
 #include "opening.h"
+#include "sample_photos.h"
 #include "shimwright/store/backup.h"
 #include "shimwright/store/check.h"
 #include "workbench.h"
@@ -132,7 +133,7 @@ TEST_CASE("a photo that meets a fault of the disk is kept at the next try") {
     const auto keep = [&] { return bench.store().keep_photo(source); };
     const auto attempt = [&]() -> Result<void> {
       source = bench.file(QStringLiteral("%1.jpg").arg(++taken)).toStdString();
-      write_file(QString::fromStdString(source), QByteArray("\xFF\xD8\xFF", 3) + QByteArray(64, char(taken)));
+      write_file(QString::fromStdString(source), bare_jpeg(QByteArray(64, char(taken))));  // 70 bytes
       auto kept = keep();
       return kept ? Result<void>() : tl::make_unexpected(kept.error());
     };
@@ -140,7 +141,7 @@ TEST_CASE("a photo that meets a fault of the disk is kept at the next try") {
       const KeptPhoto photo = got(keep());
       QFile file(QString::fromStdString(bench.store().photo_path(photo.sha256)));
       REQUIRE(file.open(QIODevice::ReadOnly));
-      CHECK(file.size() == 67);
+      CHECK(file.size() == 70);
     });
     CHECK(calls >= 3);
   }
@@ -151,7 +152,7 @@ TEST_CASE("a backup that meets a fault leaves the one before it, and the store t
   Workbench bench;
   TestJob job(bench, "10", "2026-0147");
   job.open();
-  write_file(bench.file("a.jpg"), QByteArray("\xFF\xD8\xFF\xE0 pack", 9));
+  write_file(bench.file("a.jpg"), bare_jpeg("pack"));
   const KeptPhoto photo = got(bench.store().keep_photo(bench.file("a.jpg").toStdString()));
   job.add(job::PhotoTaken{{"received-photos", 1}, photo.sha256, photo.media_type, photo.bytes, ""});
   const std::string out = bench.file("backups/monday.sqlite").toStdString();

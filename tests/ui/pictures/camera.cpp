@@ -83,6 +83,7 @@ shell::Equipment Camera::equipment(const QString& folder) {
   equipment.choose_photo = [](QWidget*, const QString&) { return QString(); };
   equipment.after = bench::real_surroundings().after;
   equipment.dress = [](widgets::Scheme) {};
+  equipment.speak = [](const QString&) {};
   equipment.sound = [] {};
   equipment.pages = shell::page_table();
   return equipment;

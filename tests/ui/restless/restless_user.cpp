@@ -88,6 +88,7 @@ shell::Equipment RestlessUser::equipment() {
   };
   equipment.choose_photo = [this](QWidget*, const QString&) { return below(4) == 0 ? QString() : a_file(); };
   equipment.after = bench::real_surroundings().after;
+  equipment.speak = [](const QString&) {};
   equipment.dress = [this](widgets::Scheme scheme) { widgets::dress(*qApp, scheme, fonts_); };
   equipment.sound = [] {};
   equipment.pages = shell::page_table();

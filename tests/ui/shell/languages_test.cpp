@@ -73,6 +73,21 @@ TEST_CASE("what was chosen is spoken, else what the system wants and the program
   CHECK(spoken("", {}) == "en");
 }
 
+TEST_CASE("one language is spoken at a time, and the one before is gone") {
+  const QLocale before;
+  {
+    shell::Speaker speaker;
+    for (const char* code : {"de", "fr", "fr", "en", "de"}) {
+      speaker.speak(QLatin1String(code));
+      CHECK(QLocale().name().startsWith(QLatin1String(code)));
+      const QString word = QCoreApplication::translate("shimwright::shell::TopBar", "Bench");
+      const shell::Spoken alone{QString::fromLatin1(code)};
+      CHECK(word == QCoreApplication::translate("shimwright::shell::TopBar", "Bench"));
+    }
+  }
+  CHECK(QLocale() == before);
+}
+
 TEST_CASE("German and French are offered, and each language that is offered is spoken") {
   std::vector<QString> codes;
   for (const shell::Language& each : shell::languages()) {

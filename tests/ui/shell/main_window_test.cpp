@@ -117,12 +117,20 @@ TEST_CASE("another store is not opened over what is typed") {
   REQUIRE(it.window->go(PageName::home));
   QSignalSpy wanted(it.window.get(), &shell::MainWindow::store_wanted);
   test::press(*it.window, "button-settings");
+  QSignalSpy renewal(it.window.get(), &shell::MainWindow::renewal_wanted);
+  test::press(*it.window, "button-language-fr");
+  test::press(*it.window, "button-renew-window");
+  CHECK(renewal.count() == 0);
+  CHECK(it.window->page() == PageName::new_job);
+  test::press(*it.window, "button-settings");
   test::press(*it.window, "button-other-store");
   CHECK(wanted.count() == 0);
   CHECK(it.window->page() == PageName::new_job);
   CHECK(named(*it.window, "notice-typed")->isVisible());
   named(*it.window, "plain-page")->setProperty("unsent", false);
   test::press(*it.window, "button-settings");
+  test::press(*it.window, "button-renew-window");
+  CHECK(renewal.count() == 1);
   test::press(*it.window, "button-other-store");
   CHECK(wanted.count() == 1);
 }

@@ -1,6 +1,8 @@
 #include "shimwright/shell/program.h"
 
 #include <QFile>
+#include <QLineEdit>
+#include <QPointer>
 #include <QRegularExpression>
 #include <QSignalSpy>
 #include <QSqlDatabase>
@@ -13,6 +15,7 @@
 #include "shell_bench.h"
 #include "shimwright/store/backup.h"
 #include "shimwright/store/registers.h"
+#include "shimwright/widgets/units.h"
 
 using namespace shimwright;
 using test::named;
@@ -134,6 +137,44 @@ TEST_CASE("a file that is no store is told in place") {
   CHECK(it.program->main_window() == nullptr);
   CHECK_FALSE(named<QLabel>(it.start_window(), "hindrance")->text().isEmpty());
   CHECK_FALSE(named(it.start_window(), "button-look")->isVisible());
+}
+
+TEST_CASE("the first page is asked in the language that is chosen, and keeps what was typed") {
+  Start it;
+  QStringList spoken;
+  it.equipment.speak = [&spoken](const QString& language) { spoken.push_back(language); };
+  it.start();
+  QTest::keyClicks(named(it.start_window(), "field-workshop"), "Own");
+  QTest::keyClicks(named(it.start_window(), "field-initials"), "AB");
+  test::press(it.start_window(), "button-language-fr");
+  QCoreApplication::processEvents();
+  CHECK(spoken == QStringList{"fr"});
+  CHECK(it.start_window().isVisible());
+  CHECK(named<QLineEdit>(it.start_window(), "field-workshop")->text() == "Own");
+  CHECK(named<QLineEdit>(it.start_window(), "field-initials")->text() == "AB");
+  CHECK(named<QPushButton>(it.start_window(), "button-language-fr")->isChecked());
+  CHECK(named(it.start_window(), "button-language-fr")->hasFocus());
+}
+
+TEST_CASE("the window comes up anew in other units and another language, over the same store") {
+  Start it;
+  QStringList spoken;
+  it.equipment.speak = [&spoken](const QString& language) { spoken.push_back(language); };
+  it.begin_own();
+  spoken.clear();
+  const QPointer<shell::MainWindow> before = it.program->main_window();
+  it.settings.set_units({quantity::Unit::inch, quantity::Unit::newton_metre});
+  it.settings.set_language("fr");
+  CHECK(widgets::units_shown().length == quantity::Unit::millimetre);
+  emit it.program->main_window()->renewal_wanted();
+  QCoreApplication::processEvents();
+  CHECK_FALSE(before);
+  it.wait_for_main();
+  CHECK(spoken == QStringList{"fr"});
+  CHECK(widgets::units_shown().length == quantity::Unit::inch);
+  CHECK(named<QPushButton>(*it.program->main_window(), "button-person")->text() == "At the bench: AB");
+  CHECK(it.settings.last_store().toStdString() == it.equipment.places.own);
+  widgets::show_in({});
 }
 
 TEST_CASE("the application is dressed once, before its first window") {

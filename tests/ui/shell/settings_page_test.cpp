@@ -46,13 +46,14 @@ TEST_CASE("each setting is kept at once") {
   CHECK(it.settings.language() == "en");
 }
 
-TEST_CASE("the language chosen is marked, each can be chosen, and it is there at the next start") {
+TEST_CASE("the language chosen is marked, each can be chosen, and the window can come up anew for it") {
   SettingsBench it;
   for (const std::string code : {"de", "fr", "en"}) {
     const std::string button = "button-language-" + code;
     test::press(*it.page, button.c_str());
     CHECK(it.settings.language().toStdString() == code);
-    CHECK(named(*it.page, "next-start")->isVisible());
+    CHECK(named(*it.page, "renewal")->isVisible());
+    CHECK_FALSE(named(*it.page, "next-start")->isVisible());
     const shell::SettingsPage again(it.bench.workbench(), it.settings, it.equipment);
     CHECK(named<QPushButton>(again, button.c_str())->isChecked());
   }
@@ -84,12 +85,15 @@ TEST_CASE("the last backup is told, and another store can be opened") {
   CHECK(store.at(0).at(0).toString().toStdString() == it.equipment.places.demo);
 }
 
-TEST_CASE("units and paper are kept at once and hold from the next start") {
+TEST_CASE("units and paper are kept at once and hold from the next window") {
   SettingsBench it;
   CHECK(named<QPushButton>(*it.page, "button-length-mm")->isChecked());
   test::press(*it.page, "button-length-in");
   CHECK(it.settings.units() == quantity::UnitsShown{quantity::Unit::inch, quantity::Unit::newton_metre});
-  CHECK(named(*it.page, "next-start")->isVisible());
+  CHECK(named(*it.page, "renewal")->isVisible());
+  QSignalSpy renewal(it.page.get(), &shell::SettingsPage::renewal_wanted);
+  test::press(*it.page, "button-renew-window");
+  CHECK(renewal.count() == 1);
   test::press(*it.page, "button-torque-lbf-ft");
   CHECK(it.settings.units() == quantity::UnitsShown{quantity::Unit::inch, quantity::Unit::pound_foot});
   test::press(*it.page, "button-paper-letter");

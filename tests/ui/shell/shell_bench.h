@@ -75,6 +75,7 @@ inline shell::Equipment plain_equipment(const QString& folder) {
   equipment.choose_photo = [](QWidget*, const QString&) { return QString(); };
   equipment.after = bench::real_surroundings().after;
   equipment.dress = [](widgets::Scheme) {};
+  equipment.speak = [](const QString&) {};
   equipment.sound = [] {};
   equipment.pages = {{PageName::home, &typed_page},   {PageName::new_job, &plain_page},
                      {PageName::job, &job_page},      {PageName::past_jobs, &plain_page},

@@ -30,6 +30,7 @@ shell::Equipment BenchWindow::equipment() {
   equipment.choose_photo = [pick = surroundings.pick_photo](QWidget*, const QString&) { return pick(); };
   equipment.after = surroundings.after;
   equipment.dress = [](widgets::Scheme) {};
+  equipment.speak = [](const QString&) {};
   equipment.sound = [] {};
   equipment.pages = shell::page_table();
   return equipment;

@@ -24,13 +24,16 @@ struct Document {
 /// What a printer or a PDF knows that paper by.
 [[nodiscard]] QPageSize page_size(record::PaperSize paper);
 
+/// Whether a PDF may be written there: nothing lies there, or an older PDF. Code: `file_in_the_way`.
+[[nodiscard]] Result<void> check_pdf_place(const std::string& path);
+
 [[nodiscard]] Document document_of(const record::Record& record, record::PaperSize paper, const Fonts& fonts);
 
 /// Writes a document as a PDF page by page, as write_pdf() does in one go. The file appears under its name with
 /// finish(); given up before, it leaves nothing behind, and an older file of that name as it was.
 class PdfWriting {
  public:
-  /// The fonts must outlive it. Code: `cannot_write`.
+  /// The fonts must outlive it. Codes: `file_in_the_way`, `cannot_write`.
   [[nodiscard]] static Result<std::unique_ptr<PdfWriting>> begin(Document document, const std::string& path,
                                                                  record::PaperSize paper, const Fonts& fonts);
   ~PdfWriting();

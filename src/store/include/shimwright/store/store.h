@@ -1,6 +1,7 @@
 #pragma once
 
 #include <cstdint>
+#include <functional>
 #include <memory>
 #include <optional>
 #include <string>
@@ -75,6 +76,8 @@ class Store {
 
   /// Persons, instruments, trays, sheets, workshop.
   [[nodiscard]] Registers& registers();
+  /// Does what `work` does, or nothing where that is refused.
+  [[nodiscard]] Result<void> all_or_nothing(const std::function<Result<void>()>& work);
 
   /// Keeps entries, their personal texts and all that is derived from them, in one transaction; after a return without
   /// error they are on the disk. `after` is the job as these entries have made it: its next step, pack serials and the
@@ -115,8 +118,8 @@ class Store {
   [[nodiscard]] Result<std::optional<job::PreviousPack>> previous_pack(const std::string& vehicle_key,
                                                                        const std::string& before_job) const;
 
-  /// Copies a photo into the store, before its entry. JPEG or PNG, at most 20 MB. Codes: `photo_unreadable`,
-  /// `photo_too_large`, `photo_kind`.
+  /// Copies a photo into the store, before its entry, without the place where it was taken. JPEG or PNG, at most 20 MB.
+  /// Codes: `photo_unreadable`, `photo_too_large`, `photo_kind`, `photo_damaged`.
   [[nodiscard]] Result<KeptPhoto> keep_photo(const std::string& file);
   /// Where a photo lies; the file may be missing.
   [[nodiscard]] std::string photo_path(const std::string& sha256) const;

@@ -24,6 +24,8 @@ struct Equipment {
   /// Calls back after so many milliseconds.
   std::function<void(int milliseconds, std::function<void()> call)> after;
   std::function<void(widgets::Scheme scheme)> dress;
+  /// Windows made from now on speak this language, `de`.
+  std::function<void(const QString& language)> speak;
   std::function<void()> sound;
   std::vector<PageFactory> pages;
   /// What a PIN costs to try.

@@ -8,6 +8,12 @@
 
 namespace shimwright::shell {
 
+/// What a person has entered so far.
+struct FirstTyped {
+  Beginning beginning;
+  QString logo_name;
+};
+
 /// The very first start: try the demonstration, or begin this workshop's own store.
 class FirstPage : public QWidget {
   Q_OBJECT
@@ -24,6 +30,9 @@ class FirstPage : public QWidget {
   void show_choices(const QStringList& names);
   /// A picture for the head of the record, and what it is called.
   void set_logo(const std::optional<store::Logo>& logo, const QString& name = {});
+  [[nodiscard]] FirstTyped typed() const;
+  void put_typed(const FirstTyped& typed);
+  void take_focus_at(const QString& choice);
 
  signals:
   void demo_wanted();

@@ -38,4 +38,14 @@ class Spoken {
   std::vector<std::unique_ptr<QTranslator>> translators_;
 };
 
+/// Speaks one language at a time; what is made afterwards is in the language that was asked for last.
+class Speaker {
+ public:
+  void speak(const QString& code);
+
+ private:
+  QString code_;
+  std::unique_ptr<Spoken> spoken_;
+};
+
 }  // namespace shimwright::shell

@@ -42,6 +42,8 @@ class MainWindow : public QWidget {
   void closed();
   void store_wanted(const QString& path);
   void restore_wanted(const QString& backup);
+  /// To be made anew: what was set holds for new windows.
+  void renewal_wanted();
 
  protected:
   void closeEvent(QCloseEvent* event) override;

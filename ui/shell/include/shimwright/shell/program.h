@@ -40,6 +40,8 @@ class Program : public QObject {
   void take(std::unique_ptr<store::Store> store);
   void dress_first();
   void bring_later_issues();
+  void let_go();
+  void come_up_anew();
   void switch_to(const std::string& path);
   void offer_first(const QString& fault = {});
   void hinder(const Error& error);
@@ -47,6 +49,7 @@ class Program : public QObject {
   void begin_own(const Beginning& beginning);
   void choose_first_logo();
   void take_choice(const QString& name);
+  void ask_in_other_language(const QString& choice);
   void show_choices();
   void break_lock(const store::LockHolder& shown);
   void begin_work(widgets::BackgroundWork::Work work);

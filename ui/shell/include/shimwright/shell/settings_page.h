@@ -24,10 +24,12 @@ class SettingsPage : public QWidget {
   void tone_changed(bool on);
   void backup_wanted();
   void store_wanted(const QString& path);
+  void renewal_wanted();
 
  private:
   void build_look(QVBoxLayout* column);
   void build_units(widgets::Box* card);
+  void build_renewal(widgets::Box* card);
   void build_bench(QVBoxLayout* column);
   void build_backup(QVBoxLayout* column);
   void build_store(QVBoxLayout* column);
@@ -48,6 +50,7 @@ class SettingsPage : public QWidget {
   ChoiceRow* paper_ = nullptr;
   ChoiceRow* tone_ = nullptr;
   QLabel* next_start_ = nullptr;
+  QWidget* renewal_ = nullptr;
   QLabel* camera_ = nullptr;
   QLabel* backup_ = nullptr;
   QLabel* backup_told_ = nullptr;
