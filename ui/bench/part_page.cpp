@@ -81,6 +81,9 @@ void PartPage::add_tick(Row& row, widgets::Box* box) {
   row.tick->setObjectName(QStringLiteral("button-tick-") + qt(row.item->id));
   row.tick->setCheckable(true);
   row.tick->setAccessibleDescription(said(row.item->title));
+  if (std::get<sheet::PartStep>(step().body).parts.size() > 1) {
+    row.tick->set_keys(QString::number(rows_.size() + 1));
+  }
   line->addWidget(row.tick, 1);
   auto* number = child_of<widgets::Text>(
       box, tr("Number %1, quantity %2").arg(qt(row.item->number)).arg(row.item->quantity), "strong");

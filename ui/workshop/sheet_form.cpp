@@ -109,18 +109,27 @@ void SheetForm::move_row(const std::string& place, int by) {
   const bool is_part = sections()[part_].id == place;
   auto turned = sheet::moved(kept_.draft, place, by);
   if (!turned) {
-    say_outcome(widgets::say(turned.error()), false);
+    say_moved(place, widgets::say(turned.error()), false);
     return;
   }
   if (turned->place == place) {
-    say_outcome(tr("It stands at the end already."), false);
+    say_moved(place, tr("It stands at the end already."), false);
     return;
   }
   change(std::move(turned->draft));
   follow(turned->place, by < 0 ? QStringLiteral("button-up-") : QStringLiteral("button-down-"), is_part);
   const auto stage = stage_of_step(sections(), turned->place);
   if (stage && stage_place(turned->place) != stage_place(place) && !unkept_) {
-    say_outcome(tr("It stands in “%1” now.").arg(widgets::say(*stage)), true);
+    say_moved(turned->place, tr("It stands in “%1” now.").arg(widgets::say(*stage)), true);
+  }
+}
+
+void SheetForm::say_moved(const std::string& place, const QString& text, bool good) {
+  if (auto* told = body_->findChild<Text*>(QStringLiteral("moved-") + widgets::qt(place))) {
+    widgets::set_part(told, good ? "strong" : "error");
+    told->setText(text);
+    told->setVisible(true);
+    emit wants_sight(told);
   }
 }
 

@@ -57,6 +57,8 @@ class SheetForm : public QWidget {
   void add_tray_row(QBoxLayout* column, sheet::Side side);
   void add_stage_row(QBoxLayout* column);
   void take_over(sheet::MovedRow stage);
+  /// Below the buttons of that row, where the hand is.
+  void say_moved(const std::string& place, const QString& text, bool good);
   /// The row that was moved, with the focus on the button that moved it.
   void follow(const std::string& place, const QString& button, bool to_its_part);
   void put(const std::string& place, const std::string& text);

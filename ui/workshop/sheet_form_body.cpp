@@ -117,6 +117,12 @@ void SheetForm::add_group_buttons(QBoxLayout* rows, FlowRow* side_by_side, const
   if (side_by_side == nullptr) {
     rows->addWidget(buttons);
   }
+  if (group.movable) {
+    auto* told = child_of<Text>(body_, QString());
+    told->setObjectName(QStringLiteral("moved-") + qt(group.place));
+    told->setVisible(false);
+    rows->addWidget(told);
+  }
 }
 
 void SheetForm::add_ways(QBoxLayout* column, const sheet::DraftSection& section) {
