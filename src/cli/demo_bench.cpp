@@ -1,9 +1,8 @@
 #include "demo_bench.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 
 #include "shimwright/job/judgement.h"
 
@@ -11,14 +10,6 @@ namespace shimwright::cli {
 
 using quantity::Length;
 using quantity::millimetre_text;
-
-double Dice::bell(double sd) {
-  double sum = -6.0;
-  for (int draw = 0; draw < 12; ++draw) {
-    sum += static_cast<double>(engine_() >> 11U) / 9007199254740992.0;
-  }
-  return sum * sd;
-}
 
 namespace {
 
@@ -62,8 +53,9 @@ std::string nearest_to(std::int64_t thickness, const std::vector<job::TrayShim>&
   return nearest->id;
 }
 
-std::int64_t middle_of(const sheet::SpecSheet& spec, const sheet::Channel& channel) {
-  const auto limit = channel.limit ? spec.limits.find(*channel.limit) : spec.limits.end();
+/// Well within a limit; 0 where there is none of that name.
+std::int64_t middle_of(const sheet::SpecSheet& spec, const std::string& limit_name) {
+  const auto limit = spec.limits.find(limit_name);
   if (limit == spec.limits.end()) {
     return 0;
   }
@@ -74,37 +66,28 @@ std::int64_t middle_of(const sheet::SpecSheet& spec, const sheet::Channel& chann
   return most ? *most * 8 / 10 : least.value_or(0) * 12 / 10;
 }
 
-TrueSide draw_side(const sheet::SideSpec& spec, Dice& dice) {
-  const auto tray_size = static_cast<std::int64_t>(spec.tray.size());
-  const std::int64_t place = dice.between(tray_size / 3, tray_size * 2 / 3);
-  std::vector<std::int64_t> sizes;
-  sizes.reserve(spec.tray.size());
-  for (const sheet::SpecShim& each : spec.tray) {
-    sizes.push_back(each.thickness.count());
-  }
-  std::sort(sizes.begin(), sizes.end());
-  TrueSide side;
-  const std::int64_t step = sizes[1] - sizes[0];
-  side.seat = sizes[static_cast<std::size_t>(place)] + dice.between(step / 5, step * 4 / 5);
-  const std::int64_t middle = (spec.disc_float.least.count() + spec.disc_float.most.count()) / 2;
-  side.ideal_float = middle - step / 2 + std::llround(dice.bell(30.0));
-  const auto& known = spec.disc_float.sensitivity;
-  side.lost_per_micrometre = known ? known->mean + dice.bell(known->sd / 2) : 1.0 + dice.bell(0.05);
-  side.stamp = dice.between(-6, 6) * 20;
-  return side;
+/// Once more is tried, twice is enough.
+constexpr int most_teach_ins = 2;
+
+/// A step that is gone on with where it is held: by what the engine says, or by trying again.
+bool goes_on(const sheet::Step& step, const job::JobState& state) {
+  return std::holds_alternative<sheet::FloatStep>(step.body) ||
+         std::holds_alternative<sheet::GaugeFitStep>(step.body) ||
+         std::holds_alternative<sheet::DepthStep>(step.body) ||
+         (std::holds_alternative<sheet::TeachInStep>(step.body) &&
+          count_of<job::TeachInTried>(state, step.id) < most_teach_ins);
+}
+
+bool seated_again(const job::JobState& state, const sheet::Step& step) {
+  const auto* begun = job::latest<job::SeriesBegun>(state, step.id, state.assembly);
+  return begun != nullptr && begun->reason == job::SeriesReason::seated_again;
 }
 
 }  // namespace
 
-TrueGearbox draw_gearbox(const sheet::SpecSheet& spec, Dice& dice) {
-  TrueGearbox gearbox{draw_side(spec.lower, dice), draw_side(spec.upper, dice),
-                      fmt::format("26-{:04}", dice.below(10'000)), fmt::format("19-{:04}", dice.below(10'000)),
-                      static_cast<int>(dice.between(1, 3))};
-  if (dice.one_in(8)) {
-    TrueSide& off = dice.one_in(2) ? gearbox.lower : gearbox.upper;
-    off.first_seat_error = -dice.between(320, 400);
-  }
-  return gearbox;
+TrueGearbox left_by(const job::JobState& state, const TrueGearbox& gearbox, const job::Context& context) {
+  return left_with(gearbox, thickness_of(state, job::Side::lower, context),
+                   thickness_of(state, job::Side::upper, context));
 }
 
 std::optional<job::Command> DemoTechnician::next(const job::JobState& state, const job::Context& context) {
@@ -116,12 +99,8 @@ std::optional<job::Command> DemoTechnician::next(const job::JobState& state, con
 }
 
 job::Command DemoTechnician::answer(const sheet::Step& step, const job::JobState& state, const job::Context& context) {
-  // A step the engine judges is gone on with by what the engine says; others are answered where they are held.
   const auto* held = std::get_if<job::Held>(&state.step(step.id));
-  const bool judged = std::holds_alternative<sheet::FloatStep>(step.body) ||
-                      std::holds_alternative<sheet::GaugeFitStep>(step.body) ||
-                      std::holds_alternative<sheet::DepthStep>(step.body);
-  if (held != nullptr && (!held->questions.empty() || !judged)) {
+  if (held != nullptr && (!held->questions.empty() || !goes_on(step, state))) {
     return answer_held(step, *held);
   }
   if (std::holds_alternative<sheet::DoStep>(step.body)) {
@@ -138,21 +117,13 @@ job::Command DemoTechnician::answer(const sheet::Step& step, const job::JobState
     }
   }
   if (const auto* part = std::get_if<sheet::PartStep>(&step.body)) {
-    job::FitParts fit{step.id, {}};
-    for (const std::string& each : part->parts) {
-      fit.parts.push_back({each, "", 1, each == "clutch-pack" ? gearbox_.pack_serial : ""});
-    }
-    return fit;
+    return answer_part(step, *part);
   }
   if (std::holds_alternative<sheet::TextStep>(step.body)) {
-    const bool old_pack = step.role == sheet::Role::old_pack_serial;
-    const bool new_pack = step.role == sheet::Role::new_pack_serial;
-    return job::WriteText{step.id, old_pack   ? gearbox_.old_pack_serial
-                                   : new_pack ? gearbox_.pack_serial
-                                              : "as expected"};
+    return answer_text(step, state);
   }
   if (std::holds_alternative<sheet::PhotoStep>(step.body)) {
-    return job::Deviate{step.id, "no camera at the bench"};
+    return answer_photo(step, state);
   }
   if (std::holds_alternative<sheet::SignStep>(step.body)) {
     return job::Sign{step.id};
@@ -172,17 +143,50 @@ job::Command DemoTechnician::answer(const sheet::Step& step, const job::JobState
   return answer_readings(step, state, context);
 }
 
-job::Command DemoTechnician::answer_held(const sheet::Step& step, const job::Held& held) {
+job::Command DemoTechnician::answer_held(const sheet::Step& step, const job::Held& held) const {
   if (!held.questions.empty()) {
     return job::Confirm{step.id, held.questions.front().code, "looked at again, it is so"};
   }
-  return job::Deviate{step.id, "accepted after a second look"};
+  const bool teach_in = std::holds_alternative<sheet::TeachInStep>(step.body);
+  return job::Deviate{step.id, teach_in ? "broken off twice, to be taught in when the customer comes back"
+                                        : "accepted after a second look"};
+}
+
+job::Command DemoTechnician::answer_part(const sheet::Step& step, const sheet::PartStep& part) const {
+  job::FitParts fit{step.id, {}};
+  for (const std::string& each : part.parts) {
+    fit.parts.push_back({each, "", 1, each == "clutch-pack" ? gearbox_.pack_serial : ""});
+  }
+  return fit;
+}
+
+job::Command DemoTechnician::answer_text(const sheet::Step& step, const job::JobState& state) const {
+  job::WriteText write{step.id, "as expected"};
+  if (step.role == sheet::Role::old_pack_serial) {
+    write.text = gearbox_.old_pack_serial;
+  } else if (step.role == sheet::Role::new_pack_serial) {
+    write.text = gearbox_.pack_serial;
+  } else if (step.id == "gearbox-identity" && state.opened && state.opened->gearbox_serial) {
+    write.text = *state.opened->gearbox_serial;
+  }
+  return write;
+}
+
+job::Command DemoTechnician::answer_photo(const sheet::Step& step, const job::JobState& state) {
+  std::vector<job::AddPhoto> fitting;
+  std::copy_if(photos_.begin(), photos_.end(), std::back_inserter(fitting),
+               [&](const job::AddPhoto& each) { return each.step == step.id; });
+  const auto taken = static_cast<std::size_t>(count_of<job::PhotoTaken>(state, step.id));
+  if (fitting.empty() || (taken == 0 && dice_.one_in(20))) {
+    return job::Deviate{step.id, "no camera at the bench"};
+  }
+  return fitting[taken % fitting.size()];
 }
 
 std::string DemoTechnician::reading_text(const sheet::Step& step, const sheet::Channel& channel,
                                          const job::JobState& state) {
   if (step.role == sheet::Role::old_shim && step.side) {
-    return shown(static_cast<double>(side(*step.side).seat) + dice_.bell(15.0));
+    return millimetre_text(Length(side(*step.side).old_shim + dice_.between(-2, 2)), 3);
   }
   if (step.role == sheet::Role::stamp && step.side) {
     const std::int64_t stamp = side(*step.side).stamp;
@@ -194,9 +198,15 @@ std::string DemoTechnician::reading_text(const sheet::Step& step, const sheet::C
   if (step.id == "odometer" && state.opened && state.opened->odometer) {
     return quantity::digits_of(*state.opened->odometer);
   }
-  const std::int64_t middle = middle_of(*state.sheets.spec, channel);
+  const sheet::SpecSheet& spec = *state.sheets.spec;
+  const bool litres = channel.unit == quantity::Unit::litre;
+  std::int64_t middle = middle_of(spec, channel.limit.value_or(""));
+  if (middle == 0 && litres) {
+    middle = middle_of(spec, "gear_oil") * dice_.between(90, 97) / 100;  // less comes out than went in
+  }
   const std::int64_t drawn = middle + std::llround(dice_.bell(static_cast<double>(std::abs(middle)) * 0.01));
-  quantity::TypedNumber number{drawn - drawn % 100, 1, channel.unit};
+  const std::int64_t finest = litres ? 10'000 : 100;
+  quantity::TypedNumber number{drawn - drawn % finest, litres ? 2 : 1, channel.unit};
   if (middle == 0) {
     number.base = 9'000 + dice_.between(0, 9) * 100;
   }
@@ -224,25 +234,25 @@ job::Command DemoTechnician::answer_readings(const sheet::Step& step, const job:
 
 job::Command DemoTechnician::answer_trial(const sheet::Step& step, const job::JobState& state,
                                           const job::Context& context) {
+  const TrueSide& truth = side(step.its_side());
+  const std::int64_t seat = truth.seat + (state.assembly == 1 ? truth.first_seat_error : 0);
   const auto judgement = job::judge(state, step, context).value_or(std::nullopt);
   const job::Advised* advised = judgement ? &judgement->advised : nullptr;
   if (advised == nullptr || !advised->shim) {
-    const std::string nearest = nearest_to(side(step.its_side()).seat, job::tray_of(state, step.its_side(), context));
-    return job::ChooseShim{step.id, nearest, "the trials do not settle, taken as the one taken out"};
+    const std::string nearest = nearest_to(seat, job::tray_of(state, step.its_side(), context));
+    return job::ChooseShim{step.id, nearest, "the trials do not settle, the nearest there is"};
   }
   if (advised->conclusion == job::Conclusion::fit_shim) {
     return job::ChooseShim{step.id, *advised->shim, ""};
   }
-  const TrueSide& truth = side(step.its_side());
-  const auto seat = static_cast<double>(truth.seat + (state.assembly == 1 ? truth.first_seat_error : 0));
   double thickness = 0;
   for (const job::TrayShim& each : job::tray_of(state, step.its_side(), context)) {
     thickness = each.id == *advised->shim ? static_cast<double>(each.thickness.count()) : thickness;
   }
   const auto& gauge_fit = state.sheets.spec->side(step.its_side()).gauge_fit;
   const double band = gauge_fit ? static_cast<double>(gauge_fit->snug_band.count()) : 0.0;
-  const double felt = thickness + dice_.bell(4.0);
-  const job::Fit fit = felt > seat ? job::Fit::tight : felt > seat - band ? job::Fit::snug : job::Fit::loose;
+  const double proud = thickness + dice_.bell(4.0) - static_cast<double>(seat);
+  const job::Fit fit = proud > 0 ? job::Fit::tight : proud > -band ? job::Fit::snug : job::Fit::loose;
   return job::TryShim{step.id, *advised->shim, fit};
 }
 
@@ -281,7 +291,9 @@ job::Command DemoTechnician::answer_float(const sheet::Step& step, const job::Jo
   if (held && judgement) {
     const job::Advised& advised = judgement->advised;
     if (advised.conclusion == job::Conclusion::change_shim || advised.conclusion == job::Conclusion::step_shim) {
-      return job::BeginAssembly{{step.its_side()}, "float off, seated again without change"};
+      return job::BeginAssembly{
+          {step.its_side()},
+          seated_again(state, step) ? "float off, the same after seating again" : "float off, another shim advised"};
     }
     if (advised.conclusion == job::Conclusion::seat_again &&
         count_of<job::SeriesBegun>(state, step.id) < 2 * state.assembly) {
@@ -296,17 +308,17 @@ job::Command DemoTechnician::answer_float(const sheet::Step& step, const job::Jo
   for (std::size_t each = 1; each < runs.size(); ++each) {
     spot = runs[each].size() < runs[spot].size() ? each : spot;
   }
-  const auto thickness = static_cast<double>(as_found ? truth.seat : thickness_of(state, step.its_side(), context));
-  const double lift = static_cast<double>(truth.ideal_float) -
-                      truth.lost_per_micrometre * (thickness - static_cast<double>(truth.seat)) +
-                      (as_found ? 90.0 : 0.0) + 12.0 * (static_cast<double>(spot) - 1.0) + dice_.bell(4.0);
+  const double middle_float =
+      as_found ? truth.found_float : truth.float_with(thickness_of(state, step.its_side(), context));
+  const double lift = middle_float + 12.0 * (static_cast<double>(spot) - 1.0) + dice_.bell(4.0);
   return job::EnterFloatRun{step.id, static_cast<int>(spot) + 1,
                             "0.00",  shown(lift),
                             "0.00",  instrument_id(context, sheet::InstrumentKind::dial_gauge)};
 }
 
 job::Command DemoTechnician::answer_teach_in(const sheet::Step& step, const job::JobState& state) {
-  if (count_of<job::TeachInTried>(state, step.id) == 0 && dice_.one_in(6)) {
+  const bool first = count_of<job::TeachInTried>(state, step.id) == 0;
+  if (dice_.one_in(first ? 6 : 25)) {
     return job::TryTeachIn{step.id, false, {}, "C-17", "supply voltage fell during the run"};
   }
   job::TryTeachIn tried{step.id, true, {}, "", ""};

@@ -1,17 +1,18 @@
 #include <fmt/format.h>
 
-#include <QDateTime>
+#include <array>
 #include <charconv>
 #include <nlohmann/json.hpp>
 
 #include "arguments.h"
 #include "commands.h"
 #include "demo_bench.h"
+#include "demo_calendar.h"
+#include "demo_vehicles.h"
 #include "sheets.h"
 #include "shimwright/job/decide.h"
 #include "shimwright/job/evolve.h"
 #include "shimwright/record/hash.h"
-#include "shimwright/vehicle/vehicle_number.h"
 #include "workshop.h"
 
 namespace shimwright::cli {
@@ -37,36 +38,28 @@ Script demo_workshop(const std::string& spec) {
   return script;
 }
 
-/// A VIN of our own scenario with its right check digit.
-std::string vin_for(Dice& dice) {
-  constexpr std::string_view years = "KLMNPRST";
-  std::string vin = fmt::format("TESTVN00{}{}A{:06}", '0', years[dice.below(years.size())], dice.below(1'000'000));
-  vin[8] = vehicle::check_digit_for(vin);
-  return vin;
-}
-
-struct DemoVehicle {
-  std::string vin;
-  std::int64_t kilometres = 0;
-  std::string pack_serial;
-};
-
 struct DemoSetting {
   store::Store& store;
   store::IdSource& ids;
   KnownHere known;
   job::Sheets sheets;
+  std::vector<job::AddPhoto> photos;
 };
 
-std::vector<std::int64_t> day_starts(int jobs) {
-  const std::int64_t first = QDateTime(QDate(2020, 1, 6), QTime(8, 0), Qt::UTC).toMSecsSinceEpoch();
-  const std::int64_t last = QDateTime(QDate(2026, 11, 20), QTime(8, 0), Qt::UTC).toMSecsSinceEpoch();
-  std::vector<std::int64_t> starts;
-  starts.reserve(static_cast<std::size_t>(std::max(0, jobs)));
-  for (int at = 0; at < jobs; ++at) {
-    starts.push_back(first + (last - first) / std::max(1, jobs) * at);
-  }
-  return starts;
+/// Some time in the morning of a working day; the jobs are spread over all of them.
+std::int64_t start_of(int job, int jobs, Dice& dice) {
+  constexpr std::int64_t within_ms = std::int64_t{3} * 60 * 60 * 1000;
+  return morning_of(demo_working_days * job / jobs) + dice.between(0, within_ms);
+}
+
+/// One in twenty is open, and only of the last tenth: no vehicle waits for years.
+bool stays_open(int job, int jobs, Dice& dice) {
+  return std::int64_t{10} * job >= std::int64_t{9} * jobs && dice.one_in(2);
+}
+
+const char* waits_for(Dice& dice) {
+  constexpr std::array reasons{"parts on order", "the customer's answer", "a bearing from the dealer"};
+  return reasons.at(static_cast<std::size_t>(dice.below(reasons.size())));
 }
 
 /// One job in memory, then in one transaction: a demonstration store has no reading anyone waits to see saved.
@@ -82,13 +75,10 @@ class DemoJob {
       return tl::make_unexpected(context.error());
     }
     context_ = *std::move(context);
-    TrueGearbox gearbox = draw_gearbox(*setting_.sheets.spec, dice_);
-    gearbox.old_pack_serial = vehicle.pack_serial.empty() ? gearbox.old_pack_serial : vehicle.pack_serial;
-    vehicle.pack_serial = gearbox.pack_serial;
     if (auto opened = open(vehicle, number); !opened) {
       return opened;
     }
-    DemoTechnician technician(std::move(gearbox), dice_);
+    DemoTechnician technician(vehicle.gearbox, setting_.photos, dice_);
     const std::size_t stop_after = leave_open ? static_cast<std::size_t>(dice_.between(10, 110)) : 1'000;
     for (std::size_t done = 0; done < stop_after; ++done) {
       const auto command = technician.next(state_, context_);
@@ -99,17 +89,18 @@ class DemoJob {
         return taken;
       }
     }
-    if (leave_open && !state_.closed) {
-      if (auto parked = take(job::Park{"parts on order", ""}); !parked) {
-        return parked;
-      }
+    if (state_.closed) {
+      vehicle.gearbox = left_by(state_, vehicle.gearbox, context_);
+      vehicle.left_at_ms = at_ms_;
+    } else if (auto parked = take(job::Park{waits_for(dice_), ""}); !parked) {
+      return parked;
     }
     return setting_.store.append(id_, entries_, texts_, state_);
   }
 
  private:
   [[nodiscard]] store::By by(const std::string& initials) const {
-    return {setting_.known.people.at(initials), {at_ms_, 60, false}};
+    return {setting_.known.people.at(initials), {at_ms_, demo_offset_min, false}};
   }
 
   Result<void> open(const DemoVehicle& vehicle, const std::string& number) {
@@ -125,8 +116,8 @@ class DemoJob {
   }
 
   Result<void> take(const job::Command& command) {
-    at_ms_ += dice_.between(20'000, 400'000);
-    context_.now = {at_ms_, 60, false};
+    at_ms_ = at_work(at_ms_ + dice_.between(20'000, 400'000));
+    context_.now = {at_ms_, demo_offset_min, false};
     const auto* signing = std::get_if<job::Sign>(&command);
     const sheet::Step* step = signing == nullptr ? nullptr : state_.sheets.job->find(signing->step);
     const auto* sign = step == nullptr ? nullptr : std::get_if<sheet::SignStep>(&step->body);
@@ -155,6 +146,24 @@ class DemoJob {
   std::vector<job::PrivateText> texts_;
 };
 
+/// Kept once, however many jobs show them.
+Result<std::vector<job::AddPhoto>> demo_photos(store::Store& store) {
+  const std::vector<std::array<const char*, 3>> shipped{
+      {"received-photos", "as-received", "as it came in"}, {"received-photos", "instruments", "the lamps as they were"},
+      {"strip-photos", "disc-lower", "lower disc"},        {"strip-photos", "disc-upper", "upper disc"},
+      {"strip-photos", "levers", "levers, as taken out"},
+  };
+  std::vector<job::AddPhoto> photos;
+  for (const auto& [step, name, caption] : shipped) {
+    auto kept = store.keep_photo(fmt::format(":/shimwright/data/demo/photos/{}.png", name));
+    if (!kept) {
+      return tl::make_unexpected(kept.error());
+    }
+    photos.push_back({step, kept->sha256, kept->media_type, kept->bytes, caption});
+  }
+  return photos;
+}
+
 Result<DemoSetting> setting_for(store::Store& store, store::IdSource& ids, const std::string& spec_name) {
   auto known = settle_in(store, demo_workshop(spec_name), ids);
   if (!known) {
@@ -173,11 +182,16 @@ Result<DemoSetting> setting_for(store::Store& store, store::IdSource& ids, const
   if (!spec) {
     return tl::make_unexpected(spec.error());
   }
+  auto photos = demo_photos(store);
+  if (!photos) {
+    return tl::make_unexpected(photos.error());
+  }
   return DemoSetting{store,
                      ids,
                      *known,
                      {std::make_shared<const sheet::JobSheet>(*std::move(sheet)), known->sheet_hash,
-                      std::make_shared<const sheet::SpecSheet>(*std::move(spec)), known->spec_hash}};
+                      std::make_shared<const sheet::SpecSheet>(*std::move(spec)), known->spec_hash},
+                     *std::move(photos)};
 }
 
 Result<int> number_option(const Arguments& arguments, const std::string& name, int least, int most, int absent) {
@@ -195,15 +209,6 @@ Result<int> number_option(const Arguments& arguments, const std::string& name, i
   return number;
 }
 
-DemoVehicle next_vehicle(std::vector<DemoVehicle>& seen, Dice& dice) {
-  if (!seen.empty() && dice.one_in(6)) {
-    DemoVehicle back = seen[static_cast<std::size_t>(dice.below(seen.size()))];
-    back.kilometres += dice.between(4'000, 60'000);
-    return back;
-  }
-  return {vin_for(dice), dice.between(20'000, 220'000), ""};
-}
-
 Result<void> fill(store::Store& store, int jobs, int seed) {
   store::IdSource ids;
   auto d7 = setting_for(store, ids, "D7-3");
@@ -212,16 +217,15 @@ Result<void> fill(store::Store& store, int jobs, int seed) {
     return tl::make_unexpected(d6.error());
   }
   Dice dice(static_cast<std::uint64_t>(seed));
-  std::vector<DemoVehicle> seen;
-  const auto starts = day_starts(jobs);
+  DemoVehicles vehicles;
+  const DemoSpecs specs{*d7->sheets.spec, *d6->sheets.spec};
   for (int at = 0; at < jobs; ++at) {
-    DemoVehicle vehicle = next_vehicle(seen, dice);
-    DemoSetting& setting = dice.one_in(3) ? *d6 : *d7;
-    DemoJob job(setting, dice, starts[static_cast<std::size_t>(at)] + dice.between(0, 3'600'000));
-    if (auto done = job.run(vehicle, std::to_string(1001 + at), dice.one_in(20)); !done) {
+    const std::int64_t start = start_of(at, jobs, dice);
+    DemoVehicle& vehicle = vehicles.next(start, specs, dice);
+    DemoJob job(vehicle.by_depth ? *d6 : *d7, dice, start);
+    if (auto done = job.run(vehicle, std::to_string(1001 + at), stays_open(at, jobs, dice)); !done) {
       return done;
     }
-    seen.push_back(std::move(vehicle));
     if ((at + 1) % 100 == 0 || at + 1 == jobs) {
       complain(fmt::format("make-demo: {} of {} jobs", at + 1, jobs));
     }

@@ -31,4 +31,14 @@ void write_addenda(PageWriter& writer, const Record& record) {
   }
 }
 
+double addenda_mm(const PageWriter& writer, const Record& record) {
+  PageWriter trial = writer;
+  trial.new_page();
+  trial.piece(1);  // no gap is dropped below it
+  const double from = trial.y();
+  const std::size_t pages = trial.page_count();
+  write_addenda(trial, record);
+  return trial.page_count() == pages ? trial.y() - from : trial.full_room() + 1;
+}
+
 }  // namespace shimwright::record

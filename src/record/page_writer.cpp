@@ -19,9 +19,10 @@ TextRun run(double x_mm, double baseline_mm, double width_mm, std::string text, 
 
 }  // namespace
 
-PageWriter::PageWriter(PaperSize paper, const TextMeasure& measure, PageHead head)
+PageWriter::PageWriter(PaperSize paper, const TextMeasure& measure, PageHead head, Spacing spacing)
     : measure_(measure),
       head_(std::move(head)),
+      spacing_(spacing),
       width_(size_of(paper).width_mm),
       height_(size_of(paper).height_mm),
       top_(margin_ + head_height_mm) {
@@ -45,7 +46,7 @@ void PageWriter::need(double height_mm) {
 
 void PageWriter::gap(double height_mm) {
   if (!at_top()) {
-    y_ += height_mm;
+    y_ += spaced(height_mm);
   }
 }
 
@@ -91,7 +92,8 @@ void PageWriter::paragraph(const std::vector<Span>& spans, double pitch_mm) {
 void PageWriter::heading(const std::string& title, double with_mm) {
   constexpr double height_mm = 5.2;
   gap(2.8);
-  need(height_mm + with_mm);
+  need(headings_ == heading_on_new_page_ ? full_room() : height_mm + with_mm);
+  ++headings_;
   text(left(), y_ + 3.2, title, FontRole::heading);
   line(left(), y_ + 4.7, right(), y_ + 4.7, 0.25, Ink::text);
   piece(height_mm);

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -22,10 +23,13 @@ struct PageHead {
 /// From one line of running text or of a table to the next.
 inline constexpr double body_pitch_mm = 4.0;
 
+/// How far apart rows and sections stand.
+enum class Spacing { usual, tight };
+
 /// Writes from the top of a page to its bottom and begins the next one when what comes does not fit.
 class PageWriter {
  public:
-  PageWriter(PaperSize paper, const TextMeasure& measure, PageHead head);
+  PageWriter(PaperSize paper, const TextMeasure& measure, PageHead head, Spacing spacing = Spacing::usual);
 
   [[nodiscard]] const TextMeasure& measure() const { return measure_; }
   [[nodiscard]] double left() const { return margin_; }
@@ -38,6 +42,12 @@ class PageWriter {
   [[nodiscard]] double full_room() const { return bottom() - top_; }
   [[nodiscard]] std::size_t page_count() const { return pages_.size(); }
   [[nodiscard]] bool at_top() const { return y_ <= top_; }
+  [[nodiscard]] std::size_t heading_count() const { return headings_; }
+  /// White between things, as the spacing has it.
+  [[nodiscard]] double spaced(double height_mm) const { return spacing_ == Spacing::usual ? height_mm : height_mm / 2; }
+
+  /// The heading with this number, the first is 0, begins a page.
+  void begin_page_at_heading(std::size_t number) { heading_on_new_page_ = number; }
 
   /// Begins a page unless this much room is left.
   void need(double height_mm);
@@ -71,12 +81,15 @@ class PageWriter {
 
   const TextMeasure& measure_;
   PageHead head_;
+  Spacing spacing_;
   double width_;
   double height_;
   double margin_ = 13.2;
   double top_;
   double y_ = 0;
   std::vector<Page> pages_;
+  std::size_t headings_ = 0;
+  std::optional<std::size_t> heading_on_new_page_;
 };
 
 }  // namespace shimwright::record

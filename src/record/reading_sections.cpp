@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <map>
 
+#include "reading_label.h"
 #include "sections.h"
 #include "wording.h"
 
@@ -53,18 +54,6 @@ std::vector<Group> grouped(const std::vector<const ReadingLine*>& lines) {
   return groups;
 }
 
-std::string title_of(const Group& group) {
-  if (group.front()->only_channel) {
-    return group.front()->channel_title;
-  }
-  std::vector<std::string> channels;
-  for (const ReadingLine* line : group) {
-    channels.push_back(line->channel_title);
-  }
-  // Two steps of one title, for the two bearings, are told apart by their stage.
-  return group.front()->place.stage + ": " + joined(channels, ", ");
-}
-
 std::string numbers_of(const Group& group) {
   std::vector<std::string> numbers;
   for (const ReadingLine* line : group) {
@@ -95,15 +84,16 @@ Cell verdict_of(const ReadingLine& line) {
 }
 
 /// The title once for readings of one channel that follow each other.
-std::string step_cell(const Group& group, const Group* previous) {
+std::string step_cell(const ReadingLabels& labels, const Group& group, const Group* previous) {
   const ReadingLine& line = *group.front();
+  const std::string label = labels.of(group);
   const bool same =
-      previous != nullptr && previous->front()->place.step == line.place.step && title_of(*previous) == title_of(group);
+      previous != nullptr && previous->front()->place.step == line.place.step && labels.of(*previous) == label;
   const bool counted = line.most_attempts || (previous != nullptr && same && line.attempt.value_or(1) > 1 &&
                                               previous->front()->place.assembly == line.place.assembly);
   const std::string attempt = counted ? attempt_of(line) : "";
   const std::string again = line.entered_again ? SHIMWRIGHT_TEXT("record", "entered again below") : "";
-  return joined({same ? "" : title_of(group), attempt, again}, ", ");
+  return joined({same ? "" : label, attempt, again}, ", ");
 }
 
 /// The same part fitted in several assemblies: one row, with who fitted the last.
@@ -156,11 +146,12 @@ void write_readings(PageWriter& writer, const Record& record) {
                    {SHIMWRIGHT_TEXT("record", "Limit"), Align::right},
                    {SHIMWRIGHT_TEXT("record", "Verdict")},
                    {SHIMWRIGHT_TEXT("record", "Instrument, by, time")}};
+  const ReadingLabels labels(record);
   const Group* previous = nullptr;
   const auto groups = grouped(by_step(record, true));
   for (const Group& group : groups) {
     const ReadingLine* line = group.front();
-    table.rows.push_back({{step_cell(group, previous)},
+    table.rows.push_back({{step_cell(labels, group, previous)},
                           {assembly_number(line->place)},
                           {numbers_of(group)},
                           {limit_of(*line)},
@@ -178,11 +169,12 @@ void write_further_readings(PageWriter& writer, const Record& record) {
                    {SHIMWRIGHT_TEXT("record", "Assembly"), Align::right},
                    {SHIMWRIGHT_TEXT("record", "Reading"), Align::right},
                    {SHIMWRIGHT_TEXT("record", "Instrument, by, time")}};
+  const ReadingLabels labels(record);
   const Group* previous = nullptr;
   const auto groups = grouped(by_step(record, false));
   for (const Group& group : groups) {
     const ReadingLine* line = group.front();
-    table.rows.push_back({{step_cell(group, previous)},
+    table.rows.push_back({{step_cell(labels, group, previous)},
                           {assembly_number(line->place)},
                           {numbers_of(group)},
                           {instrument_by_time(line->instrument, line->stamp, record)}});

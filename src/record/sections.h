@@ -19,8 +19,9 @@ void write_instruments(PageWriter& writer, const Record& record);
 void write_parts(PageWriter& writer, const Record& record);
 void write_deviations(PageWriter& writer, const Record& record);
 void write_not_measured(PageWriter& writer, const Record& record);
-/// At the bottom of the page: who signed and where the customer does; of a sealed record its seal and code.
-void write_signatures(PageWriter& writer, const Record& record);
+/// At the bottom of the page, or so far above it: who signed and where the customer does; of a sealed record its seal
+/// and code.
+void write_signatures(PageWriter& writer, const Record& record, double above_bottom_mm = 0);
 /// How high that is.
 [[nodiscard]] double signatures_mm(const PageWriter& writer, const Record& record);
 
@@ -36,6 +37,8 @@ void write_photos(PageWriter& writer, const Record& record);
 void write_photo_pages(PageWriter& writer, const Record& record);
 /// What was added after sealing, each with its seal.
 void write_addenda(PageWriter& writer, const Record& record);
+/// How high that is; more than a page's room where it takes several pages, 0 where there are none.
+[[nodiscard]] double addenda_mm(const PageWriter& writer, const Record& record);
 
 /// A heading and its table, kept together; nothing where the table has no row.
 void write_table(PageWriter& writer, const std::string& title, const Table& table);

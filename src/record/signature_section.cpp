@@ -139,9 +139,9 @@ double signatures_mm(const PageWriter& writer, const Record& record) {
   return block_of(writer, record).height_mm();
 }
 
-void write_signatures(PageWriter& writer, const Record& record) {
+void write_signatures(PageWriter& writer, const Record& record, double above_bottom_mm) {
   const SignatureBlock block = block_of(writer, record);
-  writer.go_to_bottom(block.height_mm());
+  writer.go_to_bottom(block.height_mm() + above_bottom_mm);
   const double top = writer.y();
   write_captions(writer, block, top);
   const Box box{writer.right() - code_mm, top + code_below_top_mm, code_mm, code_mm};

@@ -109,13 +109,14 @@ void draw_cell(PageWriter& writer, const Cell& cell, const std::string& text, co
 /// Lines `from` to `to` of a row.
 void draw_lines(PageWriter& writer, const Table& table, const std::vector<Cell>& row, const Lines& lines,
                 const Widths& widths, std::size_t from, std::size_t to) {
-  const double height = static_cast<double>(to - from) * body_pitch_mm + table.padding_mm;
+  const double padding = writer.spaced(table.padding_mm);
+  const double height = static_cast<double>(to - from) * body_pitch_mm + padding;
   writer.need(height);
   double x = writer.left() + inset_mm;
   for (std::size_t at = 0; at < row.size(); ++at) {
     for (std::size_t number = from; number < std::min(to, lines[at].size()); ++number) {
       const double baseline =
-          writer.y() + table.padding_mm / 2 + static_cast<double>(number - from) * body_pitch_mm + body_pitch_mm * 0.75;
+          writer.y() + padding / 2 + static_cast<double>(number - from) * body_pitch_mm + body_pitch_mm * 0.75;
       if (const auto& shape = row[at].shape; number == 0 && shape) {
         draw_shape(writer, *shape, row[at].ink, x, baseline - 1.05);
       }
@@ -173,12 +174,14 @@ double height_of_beginning(const PageWriter& writer, const Table& table) {
   }
   const Widths widths = column_widths(table, writer);
   const auto lines = most_lines(lines_of(table.rows.front(), widths, writer.measure()));
-  return head_mm + std::min(static_cast<double>(lines) * body_pitch_mm + table.padding_mm, writer.full_room() / 2);
+  return head_mm +
+         std::min(static_cast<double>(lines) * body_pitch_mm + writer.spaced(table.padding_mm), writer.full_room() / 2);
 }
 
 void draw(PageWriter& writer, const Table& table) {
   const Widths widths = column_widths(table, writer);
-  const double most_mm = writer.full_room() - head_mm - table.padding_mm - 6;
+  const double padding = writer.spaced(table.padding_mm);
+  const double most_mm = writer.full_room() - head_mm - padding - 6;
   const auto lines_of_a_page = static_cast<std::size_t>(std::max(1.0, most_mm / body_pitch_mm));
   writer.need(height_of_beginning(writer, table));
   draw_head(writer, table, widths);
@@ -187,7 +190,7 @@ void draw(PageWriter& writer, const Table& table) {
     const std::size_t count = most_lines(lines);
     for (std::size_t from = 0; from < count; from += lines_of_a_page) {
       const std::size_t to = std::min(count, from + lines_of_a_page);
-      if (static_cast<double>(to - from) * body_pitch_mm + table.padding_mm > writer.room()) {
+      if (static_cast<double>(to - from) * body_pitch_mm + padding > writer.room()) {
         writer.new_page();
         draw_head(writer, table, widths);
       }

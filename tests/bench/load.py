@@ -51,6 +51,7 @@ def make(build, jobs, folder, store):
     with tempfile.TemporaryDirectory(dir=folder) as place:
         said_by([build / "bin/shimwright-cli", "make-demo", "--jobs", jobs, "--store", f"{place}/workshop.shimwright"])
         shutil.move(f"{place}/workshop.shimwright", store)
+        shutil.copytree(f"{place}/photos", store.parent / "photos", dirs_exist_ok=True)
 
 
 def measure(build, jobs, folder, make_in):

@@ -85,9 +85,10 @@ class Approval(program.Bench):
         script = program.script(DEMO[3])
         parked = next(at for at, each in enumerate(script["commands"]) if each["command"] == "take_up")
         script["commands"] = script["commands"][:parked]
-        path = self.folder / "parked.json"
+        path = self.folder / "scripts" / "parked.json"  # not beside the store, which has photos of its own
+        path.parent.mkdir()
         path.write_text(json.dumps(script), encoding="utf-8")
-        (self.folder / "photos").symlink_to(DEMO[3].parent / "photos")
+        (path.parent / "photos").symlink_to(DEMO[3].parent / "photos")
         return path
 
 

@@ -22,8 +22,12 @@ class DemoJobs(Bench):
                 self.assertEqual(run("check", "--store", store)[0], 0)
                 text = subprocess.run(["pdftotext", "-layout", pdf, "-"], capture_output=True, text=True, check=True).stdout
                 self.assertIn("DEMONSTRATION VALUES", text)
-                pages = text.split("Addenda, after the sealed record")[0].count("\f")
-                self.assertTrue(1 <= pages <= 3, f"{pages} pages")
+                job = lines[-1]["job"]
+                for paper in ("a4", "letter"):
+                    self.assertEqual(run("record", job, "--store", store, "--paper", paper, "--pdf", pdf)[0], 0)
+                    told = subprocess.run(["pdfinfo", pdf], capture_output=True, text=True, check=True).stdout
+                    pages = int(next(line.split()[1] for line in told.splitlines() if line.startswith("Pages:")))
+                    self.assertTrue(1 <= pages <= 3, f"{pages} pages of {paper}, addenda counted")
                 fonts = subprocess.run(["pdffonts", pdf], capture_output=True, text=True, check=True).stdout
                 for line in fonts.splitlines()[2:]:
                     self.assertRegex(line, r"\byes\b", "a font is not embedded")

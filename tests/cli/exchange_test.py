@@ -93,7 +93,7 @@ class Exchange(Bench):
         before = entries_in(self.other)
         hostile = self.folder / "hostile.jsonl"
         contents = [b"", b"\n", b"[" * 100000, b'{"format":"shimwright.job"', file.read_bytes()[:-70],
-                    file.read_bytes().replace(b"2026", b"2027", 1), self.other.read_bytes(), b"\x00" * 5000,
+                    file.read_bytes().replace(b"TESTVN", b"TESTVM", 1), self.other.read_bytes(), b"\x00" * 5000,
                     b'{"format":"shimwright.job","min_reader":9}\n', DEMO[0].read_bytes()]
         for content in contents:
             hostile.write_bytes(content)

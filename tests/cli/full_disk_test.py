@@ -89,7 +89,7 @@ class FullDisk(Bench):
         self.assertEqual((status, out), (1, []))
         self.is_full_told([line for line in err if not line.startswith("backup: ")])
         self.assertEqual(backup.read_bytes(), before)
-        self.assertEqual(sorted(path.name for path in self.disk.iterdir()), ["backup.shimwright", "filler"])
+        self.assertEqual(sorted(path.name for path in self.disk.iterdir()), ["backup.shimwright", "filler", "photos"])
         self.filler.unlink()
         self.assertEqual(run("backup", backup, "--store", self.folder / "w.shimwright")[0], 0)
 

@@ -2,6 +2,7 @@
 
 #include <rapidcheck.h>
 
+#include <algorithm>
 #include <catch2/catch.hpp>
 
 #include "paper.h"
@@ -51,6 +52,106 @@ TEST_CASE("signatures come once") {
   for (const Bench& bench : {open_job(), finished_job(), long_job()}) {
     CHECK(elements_of<record::KeptPlace>(all_pages(record_of(bench))).size() == 1);
   }
+}
+
+namespace {
+
+/// The page of the signatures, and how high what stands above them reaches.
+struct SignedPage {
+  std::size_t number = 0;
+  std::size_t rows_above = 0;
+  double above_mm = 0;
+};
+
+SignedPage signed_page(const std::vector<record::Page>& pages) {
+  for (std::size_t at = 0; at < pages.size(); ++at) {
+    for (const record::Element& element : pages[at].elements) {
+      const auto* code = std::get_if<record::Code>(&element);
+      const auto* kept = std::get_if<record::KeptPlace>(&element);
+      if (code == nullptr && kept == nullptr) {
+        continue;
+      }
+      SignedPage found{at, 0, 0};
+      for (const record::Box& row : pages[at].rows) {
+        if (row.y_mm + row.height_mm < (code != nullptr ? code->box.y_mm : kept->box.y_mm)) {
+          ++found.rows_above;
+          found.above_mm = std::max(found.above_mm, row.y_mm + row.height_mm);
+        }
+      }
+      return found;
+    }
+  }
+  return {};
+}
+
+double height_of_rows(const record::Page& page) {
+  double least = page.height_mm;
+  double most = 0;
+  for (const record::Box& row : page.rows) {
+    least = std::min(least, row.y_mm);
+    most = std::max(most, row.y_mm + row.height_mm);
+  }
+  return most - least;
+}
+
+record::Record with_notes(record::Record record, int count) {
+  for (int note = 0; note < count; ++note) {
+    record.notes.push_back({record.job.opened, std::nullopt, "note " + std::to_string(note)});
+  }
+  return record;
+}
+
+}  // namespace
+
+TEST_CASE("signatures never have a page to themselves, however long the record is") {
+  for (const PaperSize paper : {PaperSize::a4, PaperSize::letter}) {
+    for (const Bench& bench : {finished_job(), long_job()}) {
+      const record::Record record = record_of(bench);
+      for (int notes = 0; notes < 70; ++notes) {
+        const auto pages = all_pages(with_notes(record, notes), paper);
+        INFO(notes << " notes, " << pages.size() << " pages");
+        CHECK(signed_page(pages).rows_above > 0);
+        CHECK(broken_laws(pages) == std::vector<std::string>{});
+        CHECK(times(pages, "Customer") == 1);
+      }
+    }
+  }
+}
+
+TEST_CASE("one note more never saves more than the page that closer rows save") {
+  const record::Record record = record_of(finished_job());
+  std::size_t before = 0;
+  for (int notes = 0; notes < 70; ++notes) {
+    const std::size_t pages = all_pages(with_notes(record, notes)).size();
+    CHECK(pages + 1 >= before);
+    before = pages;
+  }
+}
+
+TEST_CASE("addenda begin a page only where they do not fit below the signatures") {
+  int on_the_same = 0;
+  int on_another = 0;
+  for (const PaperSize paper : {PaperSize::a4, PaperSize::letter}) {
+    const record::Record record = sealed_record();
+    for (int notes = 0; notes < 70; ++notes) {
+      const auto pages = all_pages(with_notes(record, notes), paper);
+      const SignedPage last = signed_page(pages);
+      INFO(notes << " notes");
+      CHECK(broken_laws(pages) == std::vector<std::string>{});
+      if (last.number + 1 == pages.size()) {
+        ++on_the_same;
+        continue;
+      }
+      ++on_another;
+      REQUIRE(last.number + 2 == pages.size());
+      const record::Page& page = pages[last.number];
+      const double signatures_mm = page.rows.back().height_mm;
+      const double addenda_mm = height_of_rows(pages.back());
+      CHECK(last.above_mm + signatures_mm + addenda_mm > page.height_mm - page.margin_mm - 4.5);
+    }
+  }
+  CHECK(on_the_same > 20);
+  CHECK(on_another > 5);
 }
 
 TEST_CASE("every page of a job with demonstration values says so") {

@@ -17,6 +17,13 @@ class TopLevel(TreeTest):
         files = {name: text for name, text in FULL.items() if name != "LICENSE"}
         self.assert_one_fault(faults(self.tree(files)), "LICENSE: is missing")
 
+    def test_what_a_store_left(self):
+        for left in ("data/demo/photos/0f/" + "0f" * 32, "tests/cli/workshop.shimwright", "docs/a.sw.lock", "docs/a.sw-wal"):
+            with self.subTest(left):
+                self.assert_one_fault(faults(self.tree({**FULL, left: ""})), left, "was left there by a store")
+        kept = {"data/demo/photos/levers.png": "", "tests/cli/" + "0f" * 31: "", "docs/shimwright.txt": ""}
+        self.assertEqual(faults(self.tree({**FULL, **kept})), [])
+
 
 if __name__ == "__main__":
     unittest.main()
