@@ -3925,6 +3925,42 @@
         <source>This file does not say that it is a sheet; choose one that was saved as a sheet.</source>
         <translation>Diese Datei sagt nicht, dass sie ein Blatt ist; eine wählen, die als Blatt gespeichert wurde.</translation>
     </message>
+    <message>
+        <source>“{0}” is unproven until “{1}”, so it has to come before it; move the other of the two first, or change what it says.</source>
+        <translation>„{0}“ ist nachzuprüfen, bis „{1}“ durch ist, muss also davor stehen; zuerst den anderen der beiden verschieben oder die Angabe ändern.</translation>
+    </message>
+    <message>
+        <source>“{0}” has to equal a reading of “{1}”, so it has to come after it; move the other of the two first, or change what it says.</source>
+        <translation>„{0}“ muss einem Messwert von „{1}“ gleichen, muss also danach stehen; zuerst den anderen der beiden verschieben oder die Angabe ändern.</translation>
+    </message>
+    <message>
+        <source>The signature closes the job, so it has to be the last step; leave it at the end.</source>
+        <translation>Die Unterschrift schließt den Auftrag ab und muss der letzte Schritt sein; sie am Ende lassen.</translation>
+    </message>
+    <message>
+        <source>A stage has one step at least, and “{0}” is the only one here; add another step to this stage first.</source>
+        <translation>Ein Abschnitt hat mindestens einen Schritt, und „{0}“ ist hier der einzige; diesem Abschnitt zuerst einen weiteren Schritt hinzufügen.</translation>
+    </message>
+    <message>
+        <source>A stage has at most {0} steps, and that one has as many already; take one out of it first.</source>
+        <translation>Ein Abschnitt hat höchstens {0} Schritte, und jener hat schon so viele; zuerst einen herausnehmen.</translation>
+    </message>
+    <message>
+        <source>Has to equal the reading of that earlier step (both blank: none)</source>
+        <translation>Muss dem Messwert jenes früheren Schritts gleichen (beides leer: keinem)</translation>
+    </message>
+    <message>
+        <source>Short name of that reading</source>
+        <translation>Kurzname jenes Messwerts</translation>
+    </message>
+    <message>
+        <source>That sheet has no stage “{0}”; choose one of its stages.</source>
+        <translation>Jener Arbeitsplan hat keinen Abschnitt „{0}“; einen seiner Abschnitte wählen.</translation>
+    </message>
+    <message>
+        <source>A sheet has at most {0} stages, and this one has as many already; take one out first.</source>
+        <translation>Ein Arbeitsplan hat höchstens {0} Abschnitte, und dieser hat schon so viele; zuerst einen herausnehmen.</translation>
+    </message>
 </context>
 <context>
     <name>shell</name>
@@ -5016,26 +5052,6 @@
         <translation>, Charge %1</translation>
     </message>
     <message>
-        <source>Left blank, it is as in the spec sheet: number %1, quantity %2.</source>
-        <translation>Leer gelassen gilt das Datenblatt: Nummer %1, Anzahl %2.</translation>
-    </message>
-    <message>
-        <source>Keep the parts, or clear the fields.</source>
-        <translation>Die Teile speichern oder die Felder leeren.</translation>
-    </message>
-    <message>
-        <source>renewed at every assembly</source>
-        <translation>bei jeder Montage zu erneuern</translation>
-    </message>
-    <message>
-        <source>Part number</source>
-        <translation>Teilenummer</translation>
-    </message>
-    <message>
-        <source>How many</source>
-        <translation>Wie viele</translation>
-    </message>
-    <message>
         <source>Batch or serial, if it has one</source>
         <translation>Charge/Seriennr., falls da</translation>
     </message>
@@ -5044,8 +5060,48 @@
         <translation>gespeichert: %1, %2</translation>
     </message>
     <message>
-        <source>Renewed: save</source>
-        <translation>Erneuert: speichern</translation>
+        <source>Key 1: it is renewed. A scan is the batch.</source>
+        <translation>Taste 1: erneuert. Ein Scan ist die Charge.</translation>
+    </message>
+    <message>
+        <source>Keys 1 to %1: that one is renewed. A scan is the batch.</source>
+        <translation>Tasten 1 bis %1: erneuert. Ein Scan ist die Charge.</translation>
+    </message>
+    <message>
+        <source>Tick what is renewed and keep it, or clear ticks and fields.</source>
+        <translation>Was erneuert ist, abhaken und speichern, oder Haken und Felder leeren.</translation>
+    </message>
+    <message>
+        <source>one-time: renewed at every assembly</source>
+        <translation>Einmalteil: bei jedem Zusammenbau erneuert</translation>
+    </message>
+    <message>
+        <source>Number %1, quantity %2</source>
+        <translation>Nummer %1, Anzahl %2</translation>
+    </message>
+    <message>
+        <source>Another number</source>
+        <translation>Andere Nummer</translation>
+    </message>
+    <message>
+        <source>Another quantity</source>
+        <translation>Andere Anzahl</translation>
+    </message>
+    <message>
+        <source>Renewed, and kept</source>
+        <translation>Erneuert, gespeichert</translation>
+    </message>
+    <message>
+        <source>Renewed: ticked</source>
+        <translation>Erneuert: abgehakt</translation>
+    </message>
+    <message>
+        <source>Tick when renewed</source>
+        <translation>Abhaken, wenn erneuert</translation>
+    </message>
+    <message>
+        <source>Keep what is ticked</source>
+        <translation>Abgehaktes speichern</translation>
     </message>
 </context>
 <context>
@@ -7555,6 +7611,18 @@
         <source>Next section</source>
         <translation>Nächster Bereich</translation>
     </message>
+    <message>
+        <source>It stands at the end already.</source>
+        <translation>Es steht schon am Ende.</translation>
+    </message>
+    <message>
+        <source>It stands in “%1” now.</source>
+        <translation>Es steht jetzt in „%1“.</translation>
+    </message>
+    <message>
+        <source>Taken over. What is to be put right is named at each section.</source>
+        <translation>Übernommen. Was zu berichtigen ist, steht bei jedem Teil.</translation>
+    </message>
 </context>
 <context>
     <name>shimwright::workshop::SheetsSection</name>
@@ -7752,6 +7820,41 @@
     <message>
         <source>Blank: the count stays as it is, %1.</source>
         <translation>Leer: die Zahl bleibt, wie sie ist, %1.</translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::workshop::StageRow</name>
+    <message>
+        <source>Or take a stage over from another sheet:</source>
+        <translation>Oder einen Abschnitt aus einem anderen Arbeitsplan übernehmen:</translation>
+    </message>
+    <message>
+        <source>Sheet it is taken from</source>
+        <translation>Arbeitsplan, aus dem er kommt</translation>
+    </message>
+    <message>
+        <source>Stage</source>
+        <translation>Abschnitt</translation>
+    </message>
+    <message>
+        <source>Stands before</source>
+        <translation>Steht vor</translation>
+    </message>
+    <message>
+        <source>It comes with its cautions and hold points, in the languages of this sheet. From a demonstration sheet it makes this sheet one too.</source>
+        <translation>Er kommt mit seinen Achtung-Hinweisen und Haltepunkten, in den Sprachen dieses Plans. Aus einem Demonstrationsblatt macht er auch diesen zu einem.</translation>
+    </message>
+    <message>
+        <source>Take the stage over</source>
+        <translation>Abschnitt übernehmen</translation>
+    </message>
+    <message>
+        <source>Choose a sheet and one of its stages first.</source>
+        <translation>Zuerst einen Arbeitsplan und einen seiner Abschnitte wählen.</translation>
+    </message>
+    <message>
+        <source>Add a stage to this sheet first: the one taken over stands before it.</source>
+        <translation>Diesem Plan zuerst einen Abschnitt hinzufügen: der übernommene steht davor.</translation>
     </message>
 </context>
 <context>

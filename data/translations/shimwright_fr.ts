@@ -3925,6 +3925,42 @@
         <source>This file does not say that it is a sheet; choose one that was saved as a sheet.</source>
         <translation>Ce fichier ne dit pas qu’il est une fiche&#xa0;; en choisir un qui a été enregistré comme fiche.</translation>
     </message>
+    <message>
+        <source>“{0}” is unproven until “{1}”, so it has to come before it; move the other of the two first, or change what it says.</source>
+        <translation>«&#xa0;{0}&#xa0;» est à revérifier jusqu’à ce que «&#xa0;{1}&#xa0;» soit passé, et doit donc venir avant&#xa0;; déplacer d’abord l’autre des deux, ou changer cette indication.</translation>
+    </message>
+    <message>
+        <source>“{0}” has to equal a reading of “{1}”, so it has to come after it; move the other of the two first, or change what it says.</source>
+        <translation>«&#xa0;{0}&#xa0;» doit égaler une mesure de «&#xa0;{1}&#xa0;», il doit donc venir après&#xa0;; déplacer d’abord l’autre des deux, ou changer cette indication.</translation>
+    </message>
+    <message>
+        <source>The signature closes the job, so it has to be the last step; leave it at the end.</source>
+        <translation>La signature clôt le travail et doit être la dernière étape&#xa0;; la laisser à la fin.</translation>
+    </message>
+    <message>
+        <source>A stage has one step at least, and “{0}” is the only one here; add another step to this stage first.</source>
+        <translation>Une phase a au moins une étape, et «&#xa0;{0}&#xa0;» est ici la seule&#xa0;; ajouter d’abord une autre étape à cette phase.</translation>
+    </message>
+    <message>
+        <source>A stage has at most {0} steps, and that one has as many already; take one out of it first.</source>
+        <translation>Une phase a {0} étapes au plus, et celle-là en a déjà autant&#xa0;; en retirer une d’abord.</translation>
+    </message>
+    <message>
+        <source>Has to equal the reading of that earlier step (both blank: none)</source>
+        <translation>Doit égaler la mesure de cette étape antérieure (les deux vides&#xa0;: aucune)</translation>
+    </message>
+    <message>
+        <source>Short name of that reading</source>
+        <translation>Nom court de cette mesure</translation>
+    </message>
+    <message>
+        <source>That sheet has no stage “{0}”; choose one of its stages.</source>
+        <translation>Cette fiche n’a pas de phase «&#xa0;{0}&#xa0;»&#xa0;; choisir l’une de ses phases.</translation>
+    </message>
+    <message>
+        <source>A sheet has at most {0} stages, and this one has as many already; take one out first.</source>
+        <translation>Une fiche a {0} phases au plus, et celle-ci en a déjà autant&#xa0;; en retirer une d’abord.</translation>
+    </message>
 </context>
 <context>
     <name>shell</name>
@@ -5016,26 +5052,6 @@
         <translation>, lot %1</translation>
     </message>
     <message>
-        <source>Left blank, it is as in the spec sheet: number %1, quantity %2.</source>
-        <translation>Laissé vide, comme dans la fiche technique&#xa0;: numéro %1, quantité %2.</translation>
-    </message>
-    <message>
-        <source>Keep the parts, or clear the fields.</source>
-        <translation>Enregistrer les pièces, ou vider les champs.</translation>
-    </message>
-    <message>
-        <source>renewed at every assembly</source>
-        <translation>à remplacer à chaque montage</translation>
-    </message>
-    <message>
-        <source>Part number</source>
-        <translation>Numéro de pièce</translation>
-    </message>
-    <message>
-        <source>How many</source>
-        <translation>Combien</translation>
-    </message>
-    <message>
         <source>Batch or serial, if it has one</source>
         <translation>Lot ou n° de série, si présent</translation>
     </message>
@@ -5044,8 +5060,48 @@
         <translation>enregistré&#xa0;: %1, %2</translation>
     </message>
     <message>
-        <source>Renewed: save</source>
-        <translation>Remplacé&#xa0;: enregistrer</translation>
+        <source>Key 1: it is renewed. A scan is the batch.</source>
+        <translation>Touche 1&#xa0;: remplacé. Un scan est le lot.</translation>
+    </message>
+    <message>
+        <source>Keys 1 to %1: that one is renewed. A scan is the batch.</source>
+        <translation>Touches 1 à %1&#xa0;: remplacé. Un scan est le lot.</translation>
+    </message>
+    <message>
+        <source>Tick what is renewed and keep it, or clear ticks and fields.</source>
+        <translation>Cocher ce qui est remplacé et l’enregistrer, ou effacer coches et champs.</translation>
+    </message>
+    <message>
+        <source>one-time: renewed at every assembly</source>
+        <translation>usage unique&#xa0;: remplacé à chaque montage</translation>
+    </message>
+    <message>
+        <source>Number %1, quantity %2</source>
+        <translation>Numéro %1, quantité %2</translation>
+    </message>
+    <message>
+        <source>Another number</source>
+        <translation>Autre numéro</translation>
+    </message>
+    <message>
+        <source>Another quantity</source>
+        <translation>Autre quantité</translation>
+    </message>
+    <message>
+        <source>Renewed, and kept</source>
+        <translation>Remplacé, enregistré</translation>
+    </message>
+    <message>
+        <source>Renewed: ticked</source>
+        <translation>Remplacé&#xa0;: coché</translation>
+    </message>
+    <message>
+        <source>Tick when renewed</source>
+        <translation>Cocher si remplacé</translation>
+    </message>
+    <message>
+        <source>Keep what is ticked</source>
+        <translation>Enregistrer les cochés</translation>
     </message>
 </context>
 <context>
@@ -7555,6 +7611,18 @@
         <source>Next section</source>
         <translation>Section suivante</translation>
     </message>
+    <message>
+        <source>It stands at the end already.</source>
+        <translation>C’est déjà au bout.</translation>
+    </message>
+    <message>
+        <source>It stands in “%1” now.</source>
+        <translation>C’est maintenant dans «&#xa0;%1&#xa0;».</translation>
+    </message>
+    <message>
+        <source>Taken over. What is to be put right is named at each section.</source>
+        <translation>Repris. Ce qui est à corriger est indiqué à chaque partie.</translation>
+    </message>
 </context>
 <context>
     <name>shimwright::workshop::SheetsSection</name>
@@ -7752,6 +7820,41 @@
     <message>
         <source>Blank: the count stays as it is, %1.</source>
         <translation>Vide&#xa0;: le compte reste tel quel, %1.</translation>
+    </message>
+</context>
+<context>
+    <name>shimwright::workshop::StageRow</name>
+    <message>
+        <source>Or take a stage over from another sheet:</source>
+        <translation>Ou reprendre une phase d’une autre fiche&#xa0;:</translation>
+    </message>
+    <message>
+        <source>Sheet it is taken from</source>
+        <translation>Fiche d’où elle vient</translation>
+    </message>
+    <message>
+        <source>Stage</source>
+        <translation>Phase</translation>
+    </message>
+    <message>
+        <source>Stands before</source>
+        <translation>Se place avant</translation>
+    </message>
+    <message>
+        <source>It comes with its cautions and hold points, in the languages of this sheet. From a demonstration sheet it makes this sheet one too.</source>
+        <translation>Elle vient avec ses mises en garde et ses points d’arrêt, dans les langues de cette fiche. Venue d’une fiche de démonstration, elle fait de celle-ci une fiche de démonstration.</translation>
+    </message>
+    <message>
+        <source>Take the stage over</source>
+        <translation>Reprendre la phase</translation>
+    </message>
+    <message>
+        <source>Choose a sheet and one of its stages first.</source>
+        <translation>Choisir d’abord une fiche et l’une de ses phases.</translation>
+    </message>
+    <message>
+        <source>Add a stage to this sheet first: the one taken over stands before it.</source>
+        <translation>Ajouter d’abord une phase à cette fiche&#xa0;: celle qui est reprise se place avant.</translation>
     </message>
 </context>
 <context>

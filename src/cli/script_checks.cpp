@@ -145,7 +145,7 @@ Result<void> check_against(const Script& script, const sheet::JobSheet& job_shee
   }
   for (std::size_t at = 0; at < script.commands.size(); ++at) {
     const ScriptCommand& each = script.commands[at];
-    const auto fits = check_command(each, json::pointer("/commands", at), job_sheet, folder);
+    auto fits = check_command(each, json::pointer("/commands", at), job_sheet, folder);
     if (!fits && each.expect_accepted) {
       return fits;
     }

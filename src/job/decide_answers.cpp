@@ -3,6 +3,7 @@
 #include "desk.h"
 #include "round.h"
 #include "shimwright/job/questions.h"
+#include "shimwright/job/standing.h"
 
 namespace shimwright::job {
 
@@ -66,6 +67,18 @@ std::string part_title(const Desk& desk, const std::string& part) {
   return item == nullptr ? part : item->title.in_english();
 }
 
+/// Part by part is enough; but a list says something, and what may have moved since is proven as a whole.
+std::vector<std::string> parts_to_name(const Desk& desk, const sheet::Step& step, const PartsFitted& fitted) {
+  auto still = parts_to_renew(desk.state, step);
+  if (std::holds_alternative<Unproven>(desk.state.step(step.id))) {
+    return still;
+  }
+  if (!fitted.parts.empty()) {
+    return {};
+  }
+  return still.empty() ? std::get<sheet::PartStep>(step.body).parts : still;
+}
+
 }  // namespace
 
 Bodies decide_on(const Desk& desk, const FitParts& command) {
@@ -88,7 +101,7 @@ Bodies decide_on(const Desk& desk, const FitParts& command) {
     }
     fitted.parts.push_back({part.part, part.number.empty() ? item->number : part.number, part.quantity, part.batch});
   }
-  for (const std::string& each : wanted) {
+  for (const std::string& each : parts_to_name(desk, **step, fitted)) {
     const bool there = std::any_of(fitted.parts.begin(), fitted.parts.end(),
                                    [&](const PartFitted& part) { return part.part == each; });
     if (!there) {

@@ -33,7 +33,6 @@ class Applier {
   void operator()(const Written& written) const {
     put(written.at, held_or_accepted(entry_.seq, true, written.questions));
   }
-  void operator()(const PartsFitted& fitted) const { put(fitted.at, Accepted{entry_.seq}); }
   void operator()(const Signed& signature) const {
     put(signature.at, Accepted{entry_.seq});
     close_if_last(signature.at.step);
@@ -70,6 +69,15 @@ class Applier {
       put(read.at, held_or_accepted(entry_.seq, complete && all_fine, readings.questions));
     } else {
       put(read.at, InWork{});
+    }
+  }
+
+  void operator()(const PartsFitted& fitted) const {
+    const sheet::Step* step = state_.sheets.job->find(fitted.at.step);
+    if (step == nullptr || parts_missing(state_, *step).empty()) {
+      put(fitted.at, Accepted{entry_.seq});
+    } else {
+      put(fitted.at, InWork{});
     }
   }
 

@@ -105,6 +105,18 @@ std::vector<Question> still_open(const JobState& state, std::string_view step_id
   return open;
 }
 
+std::vector<std::string> parts_missing(const JobState& state, const sheet::Step& step) {
+  const auto* body = std::get_if<sheet::PartStep>(&step.body);
+  std::vector<std::string> missing = body == nullptr ? std::vector<std::string>() : body->parts;
+  for (const Entry* entry : round_entries(state, step)) {
+    const auto* fitted = std::get_if<PartsFitted>(&entry->body);
+    for (const PartFitted& part : fitted == nullptr ? std::vector<PartFitted>() : fitted->parts) {
+      missing.erase(std::remove(missing.begin(), missing.end(), part.part), missing.end());
+    }
+  }
+  return missing;
+}
+
 ChannelReadings channel_readings(const JobState& state, const sheet::Step& step) {
   ChannelReadings found;
   std::map<std::string, const Entry*> source;

@@ -22,6 +22,9 @@ namespace shimwright::job {
 /// Live entries of the step that still count, in order.
 [[nodiscard]] std::vector<const Entry*> round_entries(const JobState& state, const sheet::Step& step);
 
+/// The parts of a part step that no entry of its present round names, in the sheet's order; none of another step.
+[[nodiscard]] std::vector<std::string> parts_missing(const JobState& state, const sheet::Step& step);
+
 /// The latest reading of each channel of a read step in its present round.
 struct ChannelReadings {
   std::map<std::string, const Reading*> by_channel;

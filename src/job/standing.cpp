@@ -21,6 +21,12 @@ std::vector<const Entry*> present_trials(const JobState& state, const sheet::Ste
   return trials;
 }
 
+std::vector<std::string> parts_to_renew(const JobState& state, const sheet::Step& step) {
+  const auto* body = std::get_if<sheet::PartStep>(&step.body);
+  return body != nullptr && std::holds_alternative<Unproven>(state.step(step.id)) ? body->parts
+                                                                                  : parts_missing(state, step);
+}
+
 const DepthsRead* present_depths(const JobState& state, const sheet::Step& step) {
   const DepthsRead* depths = nullptr;
   for (const Entry* entry : round_entries(state, step)) {

@@ -4,6 +4,7 @@
 
 #include "gather.h"
 #include "page_writer.h"
+#include "shimwright/job/standing.h"
 #include "shimwright/job/to_decide.h"
 #include "wording.h"
 
@@ -50,11 +51,10 @@ std::string last_entry(const Source& source, const Record& record) {
 std::vector<std::string> parts_to_do(const Source& source) {
   std::vector<std::string> lines;
   for (const sheet::Step* step : steps_of(source)) {
-    const auto* body = std::get_if<sheet::PartStep>(&step->body);
-    if (body == nullptr || job::passed(source.state.step(step->id))) {
+    if (job::passed(source.state.step(step->id))) {
       continue;
     }
-    for (const std::string& id : body->parts) {
+    for (const std::string& id : job::parts_to_renew(source.state, *step)) {
       if (const sheet::PartItem* part = source.state.sheets.spec->part(id)) {
         lines.push_back(say(SHIMWRIGHT_TEXT("record", "{0} × {1}, {2}"),
                             {std::to_string(part->quantity), text_of(source, part->title), part->number}));

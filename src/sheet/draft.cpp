@@ -247,21 +247,6 @@ SheetDraft without(const SheetDraft& draft, const std::string& place) {
   return draft_of(draft.kind, body);
 }
 
-SheetDraft moved(const SheetDraft& draft, const std::string& place, int by) {
-  DraftJson body = body_of(draft);
-  DraftJson* list = value_at(body, parent_of(place));
-  if (list == nullptr || !list->is_array() || value_at(body, place) == nullptr) {
-    return draft;
-  }
-  const auto at = static_cast<std::int64_t>(std::stoul(last_of(place)));
-  const std::int64_t to = at + by;
-  if (to < 0 || to >= static_cast<std::int64_t>(list->size())) {
-    return draft;
-  }
-  std::swap((*list)[static_cast<std::size_t>(at)], (*list)[static_cast<std::size_t>(to)]);
-  return draft_of(draft.kind, body);
-}
-
 Result<SheetDraft> with_shims(const SheetDraft& draft, Side side, const std::string& from, const std::string& to,
                               const std::string& step, const std::string& u_mm) {
   const auto first = typed_length(from);

@@ -47,12 +47,20 @@ bool is_whole_text_blank(const DraftJson& text) {
   return text.is_object() && text.size() == 1 && text.contains("en") && is_blank_text(text["en"]);
 }
 
+bool names_nothing(const DraftJson& reading) {
+  return reading.is_object() &&
+         std::all_of(reading.begin(), reading.end(), [](const DraftJson& each) { return is_blank_text(each); });
+}
+
 void drop_blank_parts(DraftJson& value) {
   if (value.is_object()) {
     for (const char* key : may_be_left_out) {
       if (value.contains(key) && is_blank_text(value[key])) {
         value.erase(key);
       }
+    }
+    if (value.contains("equals") && names_nothing(value["equals"])) {
+      value.erase("equals");
     }
     if (value.contains("kind") && value.contains("text") && is_whole_text_blank(value["text"])) {
       value.erase("text");

@@ -50,6 +50,13 @@ void add_channel(SectionWriter& writer, const std::string& channel) {
                {SHIMWRIGHT_TEXT("sheet", "Limit of the spec sheet that judges it (blank: none)"), {}}, "", true);
   optional_word(writer, channel + "/instrument", {SHIMWRIGHT_TEXT("sheet", "Read with"), {}},
                 choices_of(instrument_kind_words, true));
+  if (writer.has(channel + "/equals")) {
+    writer.field(channel + "/equals/step", FieldKind::line,
+                 {SHIMWRIGHT_TEXT("sheet", "Has to equal the reading of that earlier step (both blank: none)"), {}}, "",
+                 true);
+    writer.field(channel + "/equals/channel", FieldKind::line,
+                 {SHIMWRIGHT_TEXT("sheet", "Short name of that reading"), {}}, "", true);
+  }
   writer.field(channel + "/signed_value", FieldKind::yes_no, {SHIMWRIGHT_TEXT("sheet", "Needs its sign typed"), {}}, "",
                true);
   writer.unless_said("no");

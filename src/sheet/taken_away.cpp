@@ -51,7 +51,10 @@ std::vector<TakenAway> taken_away(const JobSheet& before, const JobSheet& after)
 
 Result<std::vector<TakenAway>> taken_away_for(const JobSheet& before, const JobSheet& after,
                                               const std::vector<TakenAway>& reasons) {
-  std::vector<TakenAway> lost = taken_away(before, after);
+  return with_reasons(taken_away(before, after), reasons);
+}
+
+Result<std::vector<TakenAway>> with_reasons(std::vector<TakenAway> lost, const std::vector<TakenAway>& reasons) {
   for (TakenAway& each : lost) {
     const auto given = std::find_if(reasons.begin(), reasons.end(),
                                     [&each](const TakenAway& reason) { return is_about(reason, each); });

@@ -1,5 +1,6 @@
 #include "shimwright/store/sheet_drafts.h"
 
+#include <algorithm>
 #include <array>
 
 #include <nlohmann/json.hpp>
@@ -9,6 +10,7 @@
 #include "sheet_issues.h"
 #include "shimwright/record/hash.h"
 #include "shimwright/sheet/spec_sheet.h"
+#include "shimwright/sheet/taken_over.h"
 #include "shimwright/store/ids.h"
 
 namespace shimwright::store {
@@ -105,14 +107,14 @@ Result<void> keeps_mark_of_original(Connection& connection, const KeptDraft& dra
   return {};
 }
 
-/// Code: `no_reason`. Of a copy only: the issues of one name are compared where they are added.
+/// What it lost against the sheet it is a copy of: the issues of one name are compared where they are added.
 Result<std::vector<sheet::TakenAway>> lost_by_copy(Connection& connection, const KeptDraft& draft,
                                                    const std::string& file) {
   auto original = original_of(connection, draft);
   if (!original) {
     return passed_on(original);
   }
-  if (draft.begun != Begun::as_copy || !*original || draft.draft.kind != sheet::SheetKind::job_sheet) {
+  if (draft.begun != Begun::as_copy || !*original) {
     return std::vector<sheet::TakenAway>();
   }
   auto before = sheet::read_job_sheet((*original)->json);
@@ -120,7 +122,27 @@ Result<std::vector<sheet::TakenAway>> lost_by_copy(Connection& connection, const
   if (!before || !after) {
     return tl::make_unexpected(before ? std::move(after.error()) : std::move(before.error()));
   }
-  return sheet::taken_away_for(*before, *after, draft.reasons);
+  return sheet::taken_away(*before, *after);
+}
+
+/// A step taken over may have the short name of one that went: what both lost is told once.
+void add_since_taken_over(std::vector<sheet::TakenAway>& lost, const sheet::SheetDraft& draft) {
+  for (sheet::TakenAway& each : sheet::taken_away_since_taken_over(draft)) {
+    if (std::find(lost.begin(), lost.end(), each) == lost.end()) {
+      lost.push_back(std::move(each));
+    }
+  }
+}
+
+/// Code: `no_reason`.
+Result<std::vector<sheet::TakenAway>> lost_beside_the_issue_before(Connection& connection, const KeptDraft& draft,
+                                                                   const std::string& file) {
+  auto lost = lost_by_copy(connection, draft, file);
+  if (!lost) {
+    return lost;
+  }
+  add_since_taken_over(*lost, draft.draft);
+  return sheet::with_reasons(std::move(*lost), draft.reasons);
 }
 
 Result<std::string> make_issue_within(Connection& connection, const KeptDraft& draft, const By& by) {
@@ -132,7 +154,7 @@ Result<std::string> make_issue_within(Connection& connection, const KeptDraft& d
   if (draft.draft.kind == sheet::SheetKind::spec_sheet) {
     hash = add_spec_sheet_within(connection, file, by);
   } else {
-    auto lost = lost_by_copy(connection, draft, file);
+    auto lost = lost_beside_the_issue_before(connection, draft, file);
     hash = lost ? add_job_sheet_within(connection, file, draft.reasons, by, *lost) : passed_on(lost);
   }
   if (!hash) {
@@ -207,16 +229,21 @@ Result<std::vector<sheet::TakenAway>> lost_by_draft(const Store& store, const Ke
     return std::vector<sheet::TakenAway>();
   }
   auto original = original_of(store.connection(), draft);
-  if (!original || !*original) {
-    return original ? Result<std::vector<sheet::TakenAway>>() : passed_on(original);
+  if (!original) {
+    return passed_on(original);
   }
-  const auto before = sheet::read_job_sheet((*original)->json);
   const auto after = sheet::read_job_sheet(sheet::file_of(draft.draft));
   // While the draft cannot be read yet, nobody can say what it lost.
-  if (!before || !after) {
+  if (!after) {
     return std::vector<sheet::TakenAway>();
   }
-  return sheet::taken_away(*before, *after);
+  std::vector<sheet::TakenAway> lost;
+  if (*original) {
+    const auto before = sheet::read_job_sheet((*original)->json);
+    lost = before ? sheet::taken_away(*before, *after) : lost;
+  }
+  add_since_taken_over(lost, draft.draft);
+  return lost;
 }
 
 Result<std::string> make_issue(Store& store, const std::string& id, const By& by) {

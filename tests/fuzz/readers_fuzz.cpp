@@ -52,7 +52,7 @@ void try_change(const sheet::SheetDraft& draft, std::size_t choice) {
   const sheet::DraftGroup& group = section.groups[choice / 7 % section.groups.size()];
   if (!group.place.empty()) {
     static_cast<void>(sheet::sections_of(sheet::without(draft, group.place)));
-    static_cast<void>(sheet::sections_of(sheet::moved(draft, group.place, choice % 2 == 0 ? 1 : -1)));
+    static_cast<void>(taken(sheet::moved(draft, group.place, choice % 2 == 0 ? 1 : -1)));
   }
   if (!group.fields.empty()) {
     static_cast<void>(taken(sheet::with_text(draft, group.fields[choice % group.fields.size()].place, "0,85")));

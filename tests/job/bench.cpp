@@ -34,6 +34,20 @@ Sheets shipped_sheets(const std::string& spec_file) {
           std::make_shared<const sheet::SpecSheet>(std::move(spec)), "hash-of-spec"};
 }
 
+Sheets sheets_with_three_parts() {
+  Sheets sheets = shipped_sheets();
+  sheet::JobSheet job = *sheets.job;
+  for (sheet::Stage& stage : job.stages) {
+    for (sheet::Step& step : stage.steps) {
+      if (step.id == "new-pack") {
+        step.body = sheet::PartStep{{"clutch-pack", "lever-set", "guide-bolts"}};
+      }
+    }
+  }
+  sheets.job = std::make_shared<const sheet::JobSheet>(std::move(job));
+  return sheets;
+}
+
 Context bench_context() {
   Context context;
   context.now = {1'795'421'400'000, 60, false};

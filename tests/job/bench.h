@@ -16,6 +16,9 @@ namespace shimwright::job::test {
 
 [[nodiscard]] Sheets shipped_sheets(const std::string& spec_file = "D7-2.json");
 
+/// The step `new-pack` renews the clutch pack, the lever set and the guide bolts.
+[[nodiscard]] Sheets sheets_with_three_parts();
+
 /// Person MK, 23 November 2026, one instrument of each kind (its id: `dial_gauge`, `micrometer`, …).
 [[nodiscard]] Context bench_context();
 [[nodiscard]] OpenJob open_command();

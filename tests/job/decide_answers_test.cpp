@@ -22,7 +22,7 @@ TEST_CASE("An answer is one of those shown") {
   CHECK(bench.step("earlier-work") == "held");
 }
 
-TEST_CASE("Parts are those of the step, all of them, with the sheet's number unless another is given") {
+TEST_CASE("Parts are those of the step, with the sheet's number unless another is given") {
   Bench bench;
   bench.answer_up_to("new-pack");
   CHECK(bench.refusal(FitParts{"new-pack", {{"pack-ring", "", 1, ""}}}) == "unknown_part");
@@ -34,6 +34,31 @@ TEST_CASE("Parts are those of the step, all of them, with the sheet's number unl
   CHECK(latest<PartsFitted>(bench.state, "new-pack")->parts.front() == PartFitted{"clutch-pack", "DP-7714", 1, "B-7"});
   bench.take(FitParts{"new-pack", {{"clutch-pack", "DP-7714B", 1, ""}}});
   CHECK(latest<PartsFitted>(bench.state, "new-pack")->parts.front().number == "DP-7714B");
+}
+
+TEST_CASE("A step of several parts is done when each was renewed, be it one by one") {
+  Bench bench(sheets_with_three_parts());
+  bench.take(open_command()).answer_up_to("new-pack");
+  bench.take(FitParts{"new-pack", {{"lever-set", "", 1, "L-4"}}});
+  CHECK(bench.step("new-pack") == "in_work");
+  CHECK(latest<PartsFitted>(bench.state, "new-pack")->parts.size() == 1);
+  bench.take(FitParts{"new-pack", {{"lever-set", "", 1, "L-5"}, {"clutch-pack", "", 1, ""}}});
+  CHECK(bench.step("new-pack") == "in_work");
+  bench.take(FitParts{"new-pack", {{"guide-bolts", "", 6, ""}}});
+  CHECK(bench.step("new-pack") == "accepted");
+  bench.take(Withdraw{bench.seq_of("new-pack", "parts_fitted"), "wrong box"});
+  CHECK(bench.step("new-pack") == "in_work");
+}
+
+TEST_CASE("Parts that may have moved since are renewed anew all at once") {
+  Bench bench(sheets_with_three_parts());
+  bench.take(open_command()).answer_up_to("new-pack");
+  const FitParts all{"new-pack", {{"clutch-pack", "", 1, ""}, {"lever-set", "", 1, ""}, {"guide-bolts", "", 6, ""}}};
+  bench.take(all);
+  bench.state.steps["new-pack"] = Unproven{bench.last_seq()};
+  CHECK(bench.refusal(FitParts{"new-pack", {{"clutch-pack", "", 1, ""}}}) == "part_missing");
+  bench.take(all);
+  CHECK(bench.step("new-pack") == "accepted");
 }
 
 TEST_CASE("One-time parts are asked for again at the next assembly") {

@@ -1,8 +1,11 @@
+#include <set>
+
 #include <rapidcheck.h>
 #include <catch2/catch.hpp>
 
 #include "bench.h"
 #include "random_entry.h"
+#include "shimwright/job/standing.h"
 
 namespace shimwright::job::test {
 
@@ -112,6 +115,27 @@ TEST_CASE("Photos count until there are enough") {
   CHECK(bench.step("received-photos") == "accepted");
   bench.take(AddPhoto{"odometer", std::string(64, '0'), "image/png", 7, "the dash"});
   CHECK(bench.step("odometer") == "open");
+}
+
+TEST_CASE("Parts renewed in any order and any portions make the step done exactly when none is missing") {
+  const Sheets sheets = sheets_with_three_parts();
+  const std::vector<std::string> parts = {"clutch-pack", "lever-set", "guide-bolts"};
+  CHECK(rc::check("for any portions", [&] {
+    Bench bench(sheets);
+    std::set<std::string> renewed;
+    for (int at = *rc::gen::inRange(0, 5); at > 0; --at) {
+      PartsFitted fitted{{"new-pack", 1}, {}};
+      for (const std::string& part : parts) {
+        if (*rc::gen::arbitrary<bool>()) {
+          fitted.parts.push_back({part, "N", 1, ""});
+          renewed.insert(part);
+        }
+      }
+      bench.state = with(bench, fitted);
+      RC_ASSERT(bench.step("new-pack") == (renewed.size() == parts.size() ? "accepted" : "in_work"));
+    }
+    RC_ASSERT(parts_to_renew(bench.state, *sheets.job->find("new-pack")).size() == parts.size() - renewed.size());
+  }));
 }
 
 TEST_CASE("A step of two readings is done when both are there") {

@@ -17,6 +17,16 @@ int starts(const Bench& bench, const std::string& id) {
 
 }  // namespace
 
+TEST_CASE("Parts renewed in an earlier assembly are missing in the next where the step is asked again") {
+  Bench bench;
+  bench.answer_up_to("hub-ring-seated");
+  CHECK(parts_missing(bench.state, step_of_sheet(bench, "pack-ring-new")).empty());
+  bench.take(BeginAssembly{{}, "ring not home"});
+  CHECK(parts_missing(bench.state, step_of_sheet(bench, "pack-ring-new")) == std::vector<std::string>{"pack-ring"});
+  CHECK(parts_missing(bench.state, step_of_sheet(bench, "new-pack")).empty());
+  CHECK(parts_missing(bench.state, step_of_sheet(bench, "hub-out")).empty());
+}
+
 TEST_CASE("From which assembly on a step's answers count") {
   Bench bench;
   bench.answer_up_to("hub-in");

@@ -30,6 +30,28 @@ TEST_CASE("Trials taken back do not count, and advice names a shim only once the
   CHECK_FALSE(advises(standing_advice(bench.state, step), "1.65"));
 }
 
+TEST_CASE("The parts still missing are those nobody said were renewed since the step was last asked") {
+  Bench bench(sheets_with_three_parts());
+  bench.take(open_command()).answer_up_to("new-pack");
+  const sheet::Step& step = step_named(bench, "new-pack");
+  using Parts = std::vector<std::string>;
+  CHECK(parts_to_renew(bench.state, step) == Parts{"clutch-pack", "lever-set", "guide-bolts"});
+  bench.take(FitParts{"new-pack", {{"lever-set", "", 1, ""}}});
+  CHECK(parts_to_renew(bench.state, step) == Parts{"clutch-pack", "guide-bolts"});
+  bench.take(Withdraw{bench.last_seq(), "wrong box"});
+  CHECK(parts_to_renew(bench.state, step).size() == 3);
+  CHECK(parts_to_renew(bench.state, step_named(bench, "dust-away")).empty());
+  Bench again;
+  again.answer_up_to("hub-ring-seated");
+  const sheet::Step& ring = step_named(again, "pack-ring-new");
+  CHECK(parts_to_renew(again.state, ring).empty());
+  again.take(BeginAssembly{{}, "ring not home"});
+  CHECK(parts_to_renew(again.state, ring) == Parts{"pack-ring"});
+  again.answer_up_to("pack-ring-new").answer("pack-ring-new");
+  again.state.steps["pack-ring-new"] = Unproven{again.last_seq()};
+  CHECK(parts_to_renew(again.state, ring) == Parts{"pack-ring"});
+}
+
 TEST_CASE("The float of the assembly before advises the shim where nothing was tried anew") {
   Bench bench;
   bench.answer_up_to("lower-float");

@@ -1,5 +1,8 @@
 #include "shimwright/record/shift_slip.h"
 
+#include <algorithm>
+#include <memory>
+
 #include <catch2/catch.hpp>
 
 #include "paper.h"
@@ -41,6 +44,28 @@ TEST_CASE("the slip of a finished job sends nobody to the bench") {
   CHECK(slip.parts_to_do.empty());
   CHECK_FALSE(slip.sides.front().shim.empty());
   CHECK(slip.sides.front().last_float.find(" mm, ") != std::string::npos);
+}
+
+TEST_CASE("of a step that was renewed in part the slip names what is still missing") {
+  const job::Sheets shipped = shipped_sheets();
+  sheet::JobSheet two_parts = *shipped.job;
+  for (sheet::Stage& stage : two_parts.stages) {
+    for (sheet::Step& step : stage.steps) {
+      step.body = step.id == "pack-ring-new" ? sheet::PartStep{{"pack-ring", "hub-ring"}} : step.body;
+    }
+  }
+  job::Sheets sheets = shipped;
+  sheets.job = std::make_shared<const sheet::JobSheet>(two_parts);
+  Bench bench = open_job();
+  const auto rings = [&] {
+    const auto lines = record::make_shift_slip(job::fold(sheets, bench.entries()), sample_names()).parts_to_do;
+    return std::count_if(lines.begin(), lines.end(), [&](const std::string& line) {
+      return line.find(sheets.spec->part("pack-ring")->number) != std::string::npos;
+    });
+  };
+  REQUIRE(rings() == 1);
+  bench.add(job::PartsFitted{{"pack-ring-new", 1}, {{"pack-ring", "N", 1, ""}}});
+  CHECK(rings() == 0);
 }
 
 TEST_CASE("the slip of a sealed job does not send anybody to seal it") {

@@ -71,7 +71,7 @@ TEST_CASE("a shim taken out of the middle of a tray is one shim less, not all af
 
 TEST_CASE("steps that change places are told by what they stand after, and steps added are no change of the others") {
   const SheetDraft draft = shipped_draft(SheetKind::job_sheet);
-  const SheetDraft turned = moved(draft, "/stages/0/steps/1", 1);
+  const SheetDraft turned = moved(draft, "/stages/0/steps/1", 1)->draft;
   const Comparison comparison = compare(SheetKind::job_sheet, draft.body, turned.body);
   REQUIRE(comparison.differences.size() == 3);
   for (const Difference& each : comparison.differences) {

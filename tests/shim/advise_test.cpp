@@ -1,5 +1,7 @@
 #include "shimwright/shim/advise.h"
 
+#include <rapidcheck.h>
+#include <algorithm>
 #include <catch2/catch.hpp>
 
 #include "shim_cases.h"
@@ -44,6 +46,27 @@ TEST_CASE("sections do not disturb each other") {
 
 TEST_CASE("the same case gets the same answer, digit for digit") {
   CHECK(write_answer(advised(full_case())) == write_answer(advised(full_case())));
+}
+
+TEST_CASE("the order of the tray does not matter to any section, nor to the cross-check") {
+  CHECK(rc::check("the answer to a shuffled tray", [] {
+    AdviseCase plain = full_case();
+    const std::string fitted = plain.disc_float->fitted_shim;
+    const auto draw = [] { return *rc::gen::inRange<std::int64_t>(-100, 1500); };
+    plain.disc_float = three_spots(draw(), draw(), draw());
+    plain.disc_float->fitted_shim = fitted;
+    if (*rc::gen::arbitrary<bool>()) {
+      plain.disc_float = measured_twice(*plain.disc_float);
+    }
+    if (*rc::gen::arbitrary<bool>()) {
+      plain.disc_float->sensitivity.reset();
+    }
+    AdviseCase turned = plain;
+    std::reverse(turned.tray.begin(), turned.tray.end());
+    std::rotate(turned.tray.begin(),
+                turned.tray.begin() + *rc::gen::inRange<std::ptrdiff_t>(0, std::ssize(turned.tray)), turned.tray.end());
+    RC_ASSERT(write_answer(advise(*checked(plain))) == write_answer(advise(*checked(turned))));
+  }));
 }
 
 TEST_CASE("the engine has a version") {

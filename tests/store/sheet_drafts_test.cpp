@@ -1,6 +1,7 @@
 #include "shimwright/store/sheet_drafts.h"
 
 #include "shimwright/sheet/spec_sheet.h"
+#include "shimwright/sheet/taken_over.h"
 #include "shimwright/store/check.h"
 #include "shimwright/store/sheet_checks.h"
 #include "workbench.h"
@@ -118,6 +119,29 @@ TEST_CASE("a copy under another name does not lose a hold point without a reason
   kept.reasons.at(0).reason = "Not in this kind of job.";
   went(keep_draft(bench.store(), kept, by_mk()));
   CHECK(got(lost_by_sheet(bench.store(), got(make_issue(bench.store(), draft_id, by_mk())))).size() == 1);
+}
+
+TEST_CASE("a hold point that came with a stage taken over goes with a reason, also on a sheet written from nothing") {
+  Workbench bench;
+  const std::string other = got(bench.store().registers().job_sheet(bench.sheet())).json;
+  sheet::SheetDraft draft = sheet::empty_job_sheet(sheet_id);
+  for (const char* place : {"/name", "/title/en", "/stages/0/id", "/stages/0/title/en", "/stages/0/steps/0/title/en"}) {
+    draft = put(draft, place, "own");
+  }
+  const auto with = got(sheet::with_stage(draft, other, "receive", "/stages/0"));
+  KeptDraft own = begun(Begun::from_nothing, put(with.draft, hold_point, "no"));
+  const auto lost = got(lost_by_draft(bench.store(), own));
+  REQUIRE(lost.size() == 1);
+  went(keep_draft(bench.store(), own, by_mk()));
+  CHECK(code_of(make_issue(bench.store(), draft_id, by_mk())) == "no_reason");
+  own.reasons = lost;
+  own.reasons[0].reason = "It is decided at the reception.";
+  went(keep_draft(bench.store(), own, by_mk()));
+  const std::string hash = got(make_issue(bench.store(), draft_id, by_mk()));
+  CHECK(got(lost_by_sheet(bench.store(), hash)) == own.reasons);
+  // What the draft kept beside the sheet is no part of the issue.
+  CHECK(got(bench.store().registers().job_sheet(hash)).json.find('#') == std::string::npos);
+  CHECK(got(check(bench.store())).in_order());
 }
 
 TEST_CASE("nothing is kept where the store is only looked at") {

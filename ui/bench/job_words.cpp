@@ -7,6 +7,7 @@
 
 #include "judged_words.h"
 #include "shimwright/job/judgement.h"
+#include "shimwright/job/standing.h"
 #include "shimwright/widgets/say.h"
 #include "shimwright/widgets/units.h"
 
@@ -228,11 +229,10 @@ QString entry_words(const job::JobState& state, const job::Entry& entry, const s
 std::vector<QString> parts_to_order(const job::JobState& state, const std::string& language) {
   std::vector<QString> lines;
   for (const sheet::Step* step : asked_steps(state)) {
-    const auto* body = std::get_if<sheet::PartStep>(&step->body);
-    if (body == nullptr || job::passed(state.step(step->id))) {
+    if (job::passed(state.step(step->id))) {
       continue;
     }
-    for (const std::string& id : body->parts) {
+    for (const std::string& id : job::parts_to_renew(state, *step)) {
       if (const sheet::PartItem* part = state.sheets.spec->part(id)) {
         const QString line = QCoreApplication::translate("bench", "%1 × %2, number %3")
                                  .arg(part->quantity)

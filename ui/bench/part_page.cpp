@@ -9,6 +9,7 @@
 #include "shimwright/widgets/child.h"
 #include "shimwright/widgets/say.h"
 #include "shimwright/widgets/style.h"
+#include "shimwright/widgets/turning_row.h"
 #include "step_pages.h"
 
 namespace shimwright::bench {
@@ -32,16 +33,28 @@ QString part_words(const job::PartFitted& part) {
 
 }  // namespace
 
+bool PartPage::Row::typed() const {
+  return !number->text().empty() || !quantity->blank() || !batch->text().empty();
+}
+
+bool PartPage::Row::to_send() const {
+  return renewed ? typed() : tick->isChecked();
+}
+
 PartPage::PartPage(Workbench& bench, const sheet::Step& step, QWidget* parent)
-    : StepPage(bench, step, parent), left_out_(child_of<KeptLine>(this)) {
+    : StepPage(bench, step, parent), left_out_(child_of<KeptLine>(this)), keys_(child_of<KeyLine>(this)) {
   auto* column = widgets::lay<QVBoxLayout>(this, 12);
   column->addWidget(left_out_);
+  column->addWidget(keys_, 0, Qt::AlignLeft);
+  setFocusProxy(keys_);
   for (const std::string& id : std::get<sheet::PartStep>(step.body).parts) {
     if (const sheet::PartItem* item = spec().part(id)) {
       add_row(*item, column);
     }
   }
-  unsent_ = child_of<UnsentBox>(this, tr("Keep the parts, or clear the fields."));
+  keys_->setText(rows_.size() == 1 ? tr("Key 1: it is renewed. A scan is the batch.")
+                                   : tr("Keys 1 to %1: that one is renewed. A scan is the batch.").arg(rows_.size()));
+  unsent_ = child_of<UnsentBox>(this, tr("Tick what is renewed and keep it, or clear ticks and fields."));
   column->addWidget(unsent_);
   chain_rows();
   connect(unsent_, &UnsentBox::cleared, this, &PartPage::clear);
@@ -51,15 +64,43 @@ PartPage::PartPage(Workbench& bench, const sheet::Step& step, QWidget* parent)
 void PartPage::add_row(const sheet::PartItem& item, QVBoxLayout* column) {
   Row row;
   row.item = &item;
-  const QString id = qt(item.id);
   auto* box = child_of<widgets::Box>(this, said(item.title),
-                                     item.one_time ? tr("renewed at every assembly") : QString(), "card");
+                                     item.one_time ? tr("one-time: renewed at every assembly") : QString(), "card");
   column->addWidget(box);
+  add_tick(row, box);
+  add_fields(row, box);
+  row.kept = child_of<KeptLine>(box);
+  row.kept->setObjectName(QStringLiteral("kept-") + qt(item.id));
+  box->body()->addWidget(row.kept);
+  rows_.push_back(row);
+}
+
+void PartPage::add_tick(Row& row, widgets::Box* box) {
+  auto* line = widgets::lay_in<widgets::TurningRow>(box->body(), 16);
+  row.tick = child_of<widgets::Button>(box, QString(), widgets::Button::Kind::answer);
+  row.tick->setObjectName(QStringLiteral("button-tick-") + qt(row.item->id));
+  row.tick->setCheckable(true);
+  row.tick->setAccessibleDescription(said(row.item->title));
+  if (std::get<sheet::PartStep>(step().body).parts.size() > 1) {
+    row.tick->set_keys(QString::number(rows_.size() + 1));
+  }
+  line->addWidget(row.tick, 1);
+  auto* number = child_of<widgets::Text>(
+      box, tr("Number %1, quantity %2").arg(qt(row.item->number)).arg(row.item->quantity), "strong");
+  line->addWidget(number, 1);
+  connect(row.tick, &QAbstractButton::toggled, this, [this, at = rows_.size()] {
+    show_tick(rows_[at]);
+    emit look_changed();
+  });
+}
+
+void PartPage::add_fields(Row& row, widgets::Box* box) {
+  const QString id = qt(row.item->id);
   auto* fields = widgets::lay_in<QHBoxLayout>(box->body(), 16);
-  row.number = child_of<WordField>(box, tr("Part number"));
+  row.number = child_of<WordField>(box, tr("Another number"));
   row.number->edit()->setObjectName(QStringLiteral("field-%1-number").arg(id));
   row.number->edit()->setFixedHeight(56);
-  row.quantity = child_of<NumberField>(box, tr("How many"), quantity::Unit::piece);
+  row.quantity = child_of<NumberField>(box, tr("Another quantity"), quantity::Unit::piece);
   row.quantity->edit()->setObjectName(QStringLiteral("field-%1-quantity").arg(id));
   row.quantity->set_may_be_blank(true);
   row.quantity->setFixedWidth(quantity_width);
@@ -69,17 +110,16 @@ void PartPage::add_row(const sheet::PartItem& item, QVBoxLayout* column) {
   fields->addWidget(row.number, 1, Qt::AlignTop);
   fields->addWidget(row.quantity, 0, Qt::AlignTop);
   fields->addWidget(row.batch, 1, Qt::AlignTop);
-  box->body()->addWidget(child_of<widgets::Text>(
-      box,
-      tr("Left blank, it is as in the spec sheet: number %1, quantity %2.").arg(qt(item.number)).arg(item.quantity),
-      "small"));
-  row.kept = child_of<KeptLine>(box);
-  row.kept->setObjectName(QStringLiteral("kept-") + id);
-  box->body()->addWidget(row.kept);
   connect(row.number->edit(), &QLineEdit::textChanged, this, &StepPage::look_changed);
   connect(row.quantity, &NumberField::edited, this, &StepPage::look_changed);
   connect(row.batch->edit(), &QLineEdit::textChanged, this, &StepPage::look_changed);
-  rows_.push_back(row);
+}
+
+/// Told by its words as well as by its colour.
+void PartPage::show_tick(const Row& row) {
+  row.tick->set_action_text(row.renewed             ? tr("Renewed, and kept")
+                            : row.tick->isChecked() ? tr("Renewed: ticked")
+                                                    : tr("Tick when renewed"));
 }
 
 void PartPage::chain_rows() {
@@ -96,61 +136,82 @@ void PartPage::chain_rows() {
 
 void PartPage::refresh() {
   left_out_->show_words(widgets::Mark::deviation, left_out_words(bench(), step_state()));
-  const job::Entry* last = nullptr;
+  keys_->setVisible(!state().closed && !state().parked);
+  for (Row& row : rows_) {
+    show_kept(row);
+  }
+}
+
+/// What was renewed before the job lay still is asked again: it is not ticked.
+void PartPage::show_kept(Row& row) {
+  const bool stands = !std::holds_alternative<job::Unproven>(step_state());
+  const bool was_renewed = row.renewed;
+  QString words;
   for (const job::Entry* entry : job::present_entries(state(), step())) {
-    last = std::holds_alternative<job::PartsFitted>(entry->body) ? entry : last;
-  }
-  for (const Row& row : rows_) {
-    QString words;
-    if (last != nullptr) {
-      for (const job::PartFitted& part : std::get<job::PartsFitted>(last->body).parts) {
-        if (part.part == row.item->id) {
-          words = tr("kept: %1, %2").arg(part_words(part), by_whom(bench(), *last));
-        }
-      }
+    const auto* fitted = std::get_if<job::PartsFitted>(&entry->body);
+    for (const job::PartFitted& part : fitted == nullptr ? std::vector<job::PartFitted>() : fitted->parts) {
+      words = part.part == row.item->id ? tr("kept: %1, %2").arg(part_words(part), by_whom(bench(), *entry)) : words;
     }
-    row.kept->show_words(mark_of(step_state()), words);
   }
+  row.renewed = stands && !words.isEmpty();
+  if (row.renewed || was_renewed) {
+    row.tick->setChecked(row.renewed);
+  }
+  row.tick->setEnabled(!row.renewed);
+  show_tick(row);
+  row.kept->show_words(row.renewed ? widgets::Mark::done : mark_of(step_state()), words);
 }
 
 bool PartPage::has_unsent() const {
-  return std::any_of(rows_.begin(), rows_.end(), [](const Row& row) {
-    return !row.number->text().empty() || !row.quantity->blank() || !row.batch->text().empty();
-  });
+  return std::any_of(rows_.begin(), rows_.end(), [](const Row& row) { return row.typed() || row.to_send(); });
 }
 
-/// That all these parts were renewed is for a person to say, not for leaving the page.
+/// That a part was renewed is for a person to say, not for leaving the page.
 bool PartPage::commit() {
   unsent_->setVisible(has_unsent());
   return !has_unsent();
 }
 
 void PartPage::take_focus() {
-  if (!rows_.empty()) {
-    rows_.front().batch->edit()->setFocus(Qt::OtherFocusReason);
-  }
+  setFocus(Qt::OtherFocusReason);
 }
 
+/// The batch of what was ticked last comes first; the keys stay where they were, for the next tick.
 bool PartPage::take_burst(const std::string& text) {
-  for (const Row& row : rows_) {
-    if (row.batch->text().empty()) {
-      row.batch->set_text(text);
-      row.batch->edit()->setFocus(Qt::OtherFocusReason);
-      return true;
+  for (const bool ticked : {true, false}) {
+    for (const Row& row : rows_) {
+      if (row.batch->text().empty() && !row.renewed && row.tick->isChecked() == ticked) {
+        row.batch->set_text(text);
+        return true;
+      }
     }
   }
   return false;
+}
+
+bool PartPage::take_digit(int digit) {
+  if (digit < 1 || digit > static_cast<int>(rows_.size())) {
+    return false;
+  }
+  const Row& row = rows_[static_cast<std::size_t>(digit - 1)];
+  if (row.tick->isEnabled()) {
+    row.tick->toggle();
+  }
+  return true;
 }
 
 std::vector<FootAction> PartPage::actions() {
   if (job::passed(step_state()) && !has_unsent()) {
     return {};
   }
-  return {{"take", tr("Renewed: save"), [this] { take(); }, true}};
+  return {{"take", tr("Keep what is ticked"), [this] { take(); }, true}};
 }
 
 bool PartPage::typed(std::vector<job::PartFitted>& parts) {
   for (const Row& row : rows_) {
+    if (!row.to_send()) {
+      continue;
+    }
     job::PartFitted part{row.item->id, row.number->text(), row.item->quantity, row.batch->text()};
     if (!row.quantity->blank()) {
       const auto number = row.quantity->number();
@@ -171,20 +232,31 @@ void PartPage::take() {
   if (!typed(parts) || !send(job::FitParts{step().id, parts}, false)) {
     return;
   }
-  clear();
+  for (const Row& row : rows_) {
+    const bool was_sent = std::any_of(parts.begin(), parts.end(),
+                                      [&row](const job::PartFitted& part) { return part.part == row.item->id; });
+    if (was_sent) {
+      clear_row(row);
+    }
+  }
   refresh();
   emit look_changed();
-  if (job::passed(step_state())) {
+  if (job::passed(step_state()) && commit()) {
     emit leaves();
   }
+}
+
+void PartPage::clear_row(const Row& row) {
+  row.number->set_text({});
+  row.quantity->set_text({});
+  row.batch->set_text({});
 }
 
 void PartPage::clear() {
   unsent_->hide();
   for (const Row& row : rows_) {
-    row.number->set_text({});
-    row.quantity->set_text({});
-    row.batch->set_text({});
+    clear_row(row);
+    row.tick->setChecked(row.renewed);
   }
 }
 

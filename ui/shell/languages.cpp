@@ -48,7 +48,7 @@ std::vector<Language> languages(const QString& folder) {
 QString language_to_speak(const QString& chosen, const QStringList& wanted, const QString& folder) {
   const std::vector<Language> there = languages(folder);
   for (const QString& each : QStringList(chosen) + wanted) {
-    const QString code = each.section(QLatin1Char('-'), 0, 0);
+    QString code = each.section(QLatin1Char('-'), 0, 0);
     if (std::any_of(there.begin(), there.end(), [&](const Language& one) { return one.code == code; })) {
       return code;
     }

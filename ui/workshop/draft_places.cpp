@@ -59,8 +59,14 @@ std::optional<std::size_t> last_part_below(const std::vector<sheet::DraftSection
   return last;
 }
 
-std::string moved_place(const std::string& place, int by) {
-  return parent_place(place) + "/" + std::to_string(std::stoi(place.substr(place.rfind('/') + 1)) + by);
+std::string stage_place(const std::string& place) {
+  constexpr std::string_view list = "/stages/";
+  return place.compare(0, list.size(), list) == 0 ? place.substr(0, place.find('/', list.size())) : std::string();
+}
+
+std::optional<Message> stage_of_step(const std::vector<sheet::DraftSection>& all, const std::string& step) {
+  const auto part = part_named(all, stage_place(step));
+  return part && stage_place(step) != step ? std::optional(all[*part].title) : std::nullopt;
 }
 
 sheet::DraftSection section_of_reasons(const std::vector<sheet::TakenAway>& reasons) {

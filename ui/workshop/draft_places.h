@@ -21,8 +21,11 @@ namespace shimwright::workshop {
 /// The last of the parts that are rows of that list.
 [[nodiscard]] std::optional<std::size_t> last_part_below(const std::vector<sheet::DraftSection>& all,
                                                          const std::string& list);
-/// Where a row stands after it changed places.
-[[nodiscard]] std::string moved_place(const std::string& place, int by);
+/// `/stages/3` of what stands in that stage, and of the stage itself; blank for what is in none.
+[[nodiscard]] std::string stage_place(const std::string& place);
+/// The title of the stage a step stands in; nothing for what is no step.
+[[nodiscard]] std::optional<Message> stage_of_step(const std::vector<sheet::DraftSection>& all,
+                                                   const std::string& step);
 /// A field for each reason, its place `reason_place` and the number of the loss.
 [[nodiscard]] sheet::DraftSection section_of_reasons(const std::vector<sheet::TakenAway>& reasons);
 inline const std::string reason_place = "#reason/";

@@ -28,7 +28,13 @@ SheetForm::SheetForm(store::Store& store, WorkshopWays ways, store::KeptDraft dr
 
 void SheetForm::build() {
   auto* column = widgets::lay<QVBoxLayout>(this, 12);
-  heading_ = add_heading_line(this, column, QString(), sheet::head_of(kept_.draft).demonstration);
+  const bool demonstration = sheet::head_of(kept_.draft).demonstration;
+  heading_ = add_heading_line(this, column, QString(), demonstration);
+  if (!demonstration) {
+    mark_ = widgets::demonstration_mark(this);
+    mark_->setVisible(false);
+    column->addWidget(mark_, 0, Qt::AlignLeft);
+  }
   state_ = child_of<Text>(this, QString(), "soft");
   column->addWidget(state_);
   auto* row = widgets::lay_in<QHBoxLayout>(column, 12);
@@ -100,12 +106,51 @@ void SheetForm::add_row(const std::string& place) {
 }
 
 void SheetForm::move_row(const std::string& place, int by) {
-  const auto to = moved_place(place, by);
   const bool is_part = sections()[part_].id == place;
-  change(sheet::moved(kept_.draft, place, by));
-  if (const auto part = part_named(sections(), to); part && is_part) {
+  auto turned = sheet::moved(kept_.draft, place, by);
+  if (!turned) {
+    say_moved(place, widgets::say(turned.error()), false);
+    return;
+  }
+  if (turned->place == place) {
+    say_moved(place, tr("It stands at the end already."), false);
+    return;
+  }
+  change(std::move(turned->draft));
+  follow(turned->place, by < 0 ? QStringLiteral("button-up-") : QStringLiteral("button-down-"), is_part);
+  const auto stage = stage_of_step(sections(), turned->place);
+  if (stage && stage_place(turned->place) != stage_place(place) && !unkept_) {
+    say_moved(turned->place, tr("It stands in “%1” now.").arg(widgets::say(*stage)), true);
+  }
+}
+
+void SheetForm::say_moved(const std::string& place, const QString& text, bool good) {
+  if (auto* told = body_->findChild<Text*>(QStringLiteral("moved-") + widgets::qt(place))) {
+    widgets::set_part(told, good ? "strong" : "error");
+    told->setText(text);
+    told->setVisible(true);
+    emit wants_sight(told);
+  }
+}
+
+void SheetForm::follow(const std::string& place, const QString& button, bool to_its_part) {
+  if (const auto part = part_named(sections(), place); part && to_its_part) {
+    show_part(*part);
+  }
+  if (auto* again = body_->findChild<QWidget*>(button + widgets::qt(place))) {
+    again->setFocus();
+    emit wants_sight(again);
+  }
+}
+
+void SheetForm::take_over(sheet::MovedRow stage) {
+  change(std::move(stage.draft));
+  if (const auto part = part_named(sections(), stage.place)) {
     show_part(*part);
     take_focus();
+  }
+  if (!unkept_) {
+    say_outcome(tr("Taken over. What is to be put right is named at each section."), true);
   }
 }
 
@@ -201,6 +246,9 @@ void SheetForm::look_for_faults() {
   }
   const sheet::DraftHead head = sheet::head_of(kept_.draft);
   heading_->setText(issue_title(head.name, head.issue));
+  if (mark_ != nullptr) {
+    mark_->setVisible(head.demonstration);
+  }
   const auto persons = store_->registers().persons();
   state_->setText(draft_in_words(kept_, faults_.size(), persons ? *persons : std::vector<store::Person>()));
   issue_->set_action_text(tr("Keep as issue %1").arg(head.issue));

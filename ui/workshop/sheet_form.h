@@ -55,6 +55,12 @@ class SheetForm : public QWidget {
   void add_row(const std::string& place);
   void move_row(const std::string& place, int by);
   void add_tray_row(QBoxLayout* column, sheet::Side side);
+  void add_stage_row(QBoxLayout* column);
+  void take_over(sheet::MovedRow stage);
+  /// Below the buttons of that row, where the hand is.
+  void say_moved(const std::string& place, const QString& text, bool good);
+  /// The row that was moved, with the focus on the button that moved it.
+  void follow(const std::string& place, const QString& button, bool to_its_part);
   void put(const std::string& place, const std::string& text);
   void put_reason(const std::string& place, const std::string& text);
   void change(sheet::SheetDraft draft);
@@ -83,6 +89,7 @@ class SheetForm : public QWidget {
   std::size_t part_ = 0;
   std::vector<SheetField*> fields_;
   widgets::Text* heading_ = nullptr;
+  QWidget* mark_ = nullptr;       ///< of a sheet that became one for demonstration
   SheetField* sought_ = nullptr;  ///< the field that was gone to, of those that are shown
   widgets::Text* state_ = nullptr;
   WordPick* parts_ = nullptr;

@@ -5,9 +5,12 @@
 #include "flow_row.h"
 #include "named_button.h"
 #include "sheet_form.h"
+#include "shimwright/sheet/taken_over.h"
+#include "shimwright/store/registers.h"
 #include "shimwright/widgets/child.h"
 #include "shimwright/widgets/say.h"
 #include "shimwright/widgets/style.h"
+#include "stage_row.h"
 #include "tray_row.h"
 
 namespace shimwright::workshop {
@@ -114,6 +117,12 @@ void SheetForm::add_group_buttons(QBoxLayout* rows, FlowRow* side_by_side, const
   if (side_by_side == nullptr) {
     rows->addWidget(buttons);
   }
+  if (group.movable) {
+    auto* told = child_of<Text>(body_, QString());
+    told->setObjectName(QStringLiteral("moved-") + qt(group.place));
+    told->setVisible(false);
+    rows->addWidget(told);
+  }
 }
 
 void SheetForm::add_ways(QBoxLayout* column, const sheet::DraftSection& section) {
@@ -127,6 +136,26 @@ void SheetForm::add_ways(QBoxLayout* column, const sheet::DraftSection& section)
   if (const auto side = sheet::side_named(section.id)) {
     add_tray_row(column, *side);
   }
+  if (section.id == "sheet" && kept_.draft.kind == sheet::SheetKind::job_sheet) {
+    add_stage_row(column);
+  }
+}
+
+void SheetForm::add_stage_row(QBoxLayout* column) {
+  std::vector<sheet::WordChoice> stages;
+  for (const sheet::DraftSection& each : sections()) {
+    if (stage_place(each.id) == each.id) {
+      stages.push_back({each.id, each.title});
+    }
+  }
+  auto sheets = store_->registers().job_sheets();
+  auto* row = child_of<StageRow>(body_, sheets ? std::move(*sheets) : std::vector<store::SheetIssue>(), stages);
+  column->addWidget(row);
+  connect(row, &StageRow::taken, this,
+          [this, row](const std::string& file, const std::string& stage, const std::string& before) {
+            auto with = sheet::with_stage(kept_.draft, file, stage, before);
+            with ? take_over(std::move(*with)) : row->set_fault(widgets::say(with.error()));
+          });
 }
 
 void SheetForm::add_tray_row(QBoxLayout* column, sheet::Side side) {

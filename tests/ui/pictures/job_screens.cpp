@@ -54,8 +54,13 @@ TEST_CASE("job-do") {
 TEST_CASE("job-pack-faces") {
   take({"job-pack-faces", "pack-faces"});
 }
-TEST_CASE("job-part") {
-  take({"job-part", "new-pack"});
+TEST_CASE("job-part job-part-ticked") {
+  JobStudio studio;
+  studio.at_page("pack-ring-new");
+  studio.shoot(QStringLiteral("job-part"));
+  studio.press(QStringLiteral("button-tick-pack-ring"));
+  studio.type(QStringLiteral("field-pack-ring-batch"), QStringLiteral("26-1188"));
+  studio.shoot(QStringLiteral("job-part-ticked"));
 }
 TEST_CASE("job-read job-read-typed") {
   JobStudio studio;

@@ -174,7 +174,7 @@ TEST_CASE("record") {
 
 TEST_CASE(
     "workshop workshop-spec-values sheet-empty sheet-half-filled sheet-faults sheets-being-written sheet-compared "
-    "job-sheet-steps job-sheet-caution") {
+    "job-sheet-steps job-sheet-stages job-sheet-caution job-sheet-moved") {
   ProgramStudio studio;
   QWidget& window = studio.demo();
   QTest::keyClick(&window, Qt::Key_3, Qt::AltModifier);
@@ -211,6 +211,8 @@ TEST_CASE(
   test::press(window, "button-open-dry-pack-renewal");
   studio.camera.shoot(window, "job-sheet-steps");
   test::press(window, "button-next-issue");
+  test::scroll_to_end(window);
+  studio.camera.shoot(window, "job-sheet-stages");
   constexpr int most_parts = 60;
   const auto hazard = [&window]() -> QWidget* {
     for (auto* each : window.findChildren<QLineEdit*>()) {
@@ -226,6 +228,11 @@ TEST_CASE(
   REQUIRE(hazard() != nullptr);
   hazard()->setFocus();
   studio.camera.shoot(window, "job-sheet-caution");
+  // From where the first caution is, to the next stage.
+  for (const int step : {8, 9, 10, 11, 12, 13, 14}) {
+    test::press(window, QStringLiteral("button-down-/stages/0/steps/%1").arg(step));
+  }
+  studio.camera.shoot(window, "job-sheet-moved");
 }
 
 TEST_CASE("workshop-shim workshop-repeat-test workshop-person workshop-feel-test") {

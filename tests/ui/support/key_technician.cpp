@@ -11,6 +11,7 @@
 #include <concepts>
 #include <variant>
 
+#include "shimwright/job/standing.h"
 #include "shimwright/widgets/say.h"
 
 namespace shimwright::test {
@@ -191,7 +192,20 @@ void KeyTechnician::operator()(const job::EnterPeak& command) {
   enter();
 }
 
+/// What is renewed already is only put right.
+void KeyTechnician::tick_parts(const job::FitParts& command) {
+  const auto& listed = std::get<sheet::PartStep>(bench_->state().sheets.job->find(command.step)->body).parts;
+  const auto missing = job::parts_to_renew(bench_->state(), *bench_->state().sheets.job->find(command.step));
+  for (const job::PartFitted& part : command.parts) {
+    if (std::find(missing.begin(), missing.end(), part.part) != missing.end()) {
+      const auto at = std::find(listed.begin(), listed.end(), part.part) - listed.begin();
+      digit(static_cast<int>(at) + 1, qt("button-tick-" + part.part));
+    }
+  }
+}
+
 void KeyTechnician::operator()(const job::FitParts& command) {
+  tick_parts(command);
   for (const job::PartFitted& part : command.parts) {
     const QString field = qt("field-" + part.part);
     if (!part.number.empty()) {

@@ -106,6 +106,7 @@ class KeyTechnician {
   void go_to(const std::string& step);
   void more(const QString& pick);
   void press_in_foot(const QString& name);
+  void tick_parts(const job::FitParts& command);
   void answer(const std::string& text);
 
   QWidget* window_;

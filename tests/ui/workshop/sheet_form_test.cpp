@@ -1,5 +1,8 @@
 #include "sheet_form.h"
 
+#include <QComboBox>
+#include <QLocale>
+
 #include "sheet_bench.h"
 #include "shimwright/store/sheet_drafts.h"
 
@@ -174,6 +177,65 @@ TEST_CASE("all sizes of a tray are laid at once, and what cannot be is said") {
   bench.type("tray-step", "0,05");
   bench.press("button-lay-sizes");
   CHECK(bench.found<QLineEdit>("field-/lower/tray/shims/17/thickness_mm")->text() == "2.15");
+}
+
+namespace {
+
+/// Begins the next issue of the shipped job sheet and goes to one of its parts, counted from its beginning or end.
+void open_part(SheetBench& bench, Qt::Key from, int steps) {
+  bench.press("section-job-sheets");
+  bench.press("button-open-dry-pack-renewal");
+  bench.press("button-next-issue");
+  auto* part = bench.found<QComboBox>("pick-part");
+  part->setFocus();
+  QTest::keyClick(part, from);
+  for (int at = 0; at < steps; ++at) {
+    QTest::keyClick(part, from == Qt::Key_End ? Qt::Key_Up : Qt::Key_Down);
+  }
+}
+
+}  // namespace
+
+TEST_CASE("a step goes over the border of its stage and back, by key and by touch, with the focus at its button") {
+  for (const char* locale : {"en_US", "de_DE", "fr_FR"}) {
+    INFO(locale);
+    QLocale::setDefault(QLocale(QLatin1String(locale)));
+    SheetBench bench;
+    open_part(bench, Qt::Key_Home, 16);
+    const auto* part = bench.found<QComboBox>("pick-part");
+    REQUIRE(part->currentText().startsWith("1.15"));
+    const QString id = bench.found<QLineEdit>("field-/stages/0/steps/14/id")->text();
+    bench.press("button-down-/stages/0/steps/14");
+    CHECK(bench.found<QLineEdit>("field-/stages/1/steps/0/id")->text() == id);
+    CHECK(bench.found<QWidget>("button-down-/stages/1/steps/0")->hasFocus());
+    CHECK(part->currentText().startsWith("2.1 "));
+    CHECK(bench.shown().contains("It stands in “2 Remove, make safe” now."));
+    QTest::mouseClick(bench.found<QAbstractButton>("button-up-/stages/1/steps/0"), Qt::LeftButton);
+    CHECK(bench.found<QLineEdit>("field-/stages/0/steps/14/id")->text() == id);
+    CHECK(part->currentText().startsWith("1.15"));
+    CHECK(bench.found<QLabel>("moved-/stages/0/steps/14")->text() == "It stands in “1 Receive” now.");
+    const auto* up = bench.found<QWidget>("button-up-/stages/0/steps/14");
+    CHECK(up->visibleRegion().boundingRect() == up->rect());
+    bench.press("button-up-/stages/0/steps/14");
+    CHECK(part->currentText().startsWith("1.14"));
+    CHECK_FALSE(bench.page->findChild<QLabel*>("moved-/stages/0/steps/13")->isVisible());
+  }
+  QLocale::setDefault(QLocale::c());
+}
+
+TEST_CASE("a move that would make the sheet invalid is refused with one sentence, and nothing moves") {
+  SheetBench bench;
+  open_part(bench, Qt::Key_End, 2);
+  bench.press("button-down-/stages/11/steps/4");
+  const QString part = bench.found<QComboBox>("pick-part")->currentText();
+  bench.press("button-down-/stages/11/steps/5");
+  CHECK(bench.shown().contains("The signature closes the job, so it has to be the last step; leave it at the end."));
+  CHECK(bench.found<QComboBox>("pick-part")->currentText() == part);
+  CHECK(bench.found<QWidget>("button-down-/stages/11/steps/5")->hasFocus());
+  SheetBench other;
+  open_part(other, Qt::Key_Home, 2);
+  other.press("button-up-/stages/0/steps/0");
+  CHECK(other.shown().contains("It stands at the end already."));
 }
 
 TEST_CASE("every part of a sheet is as narrow as the smallest window") {

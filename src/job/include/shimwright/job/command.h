@@ -55,6 +55,7 @@ struct EnterPeak {
   std::string step;
   TypedReading reading;
 };
+/// Some or all of the step's parts; it is done when each was fitted.
 struct FitParts {
   std::string step;
   std::vector<PartFitted> parts;  ///< number blank: as the spec sheet has it

@@ -145,6 +145,7 @@ struct PartFitted {
   friend bool operator==(const PartFitted&, const PartFitted&) = default;
 };
 
+/// Some or all of a step's parts: each that was renewed is named.
 struct PartsFitted {
   StepRef at;
   std::vector<PartFitted> parts;

@@ -15,6 +15,10 @@ namespace shimwright::job {
 /// The trials of a gauge fit step, in order; each holds a ShimTried.
 [[nodiscard]] std::vector<const Entry*> present_trials(const JobState& state, const sheet::Step& step);
 
+/// The parts of a part step that were not renewed since it was last asked, in the sheet's order: all of them where they
+/// may have moved since; none of another step.
+[[nodiscard]] std::vector<std::string> parts_to_renew(const JobState& state, const sheet::Step& step);
+
 /// The depths read last at a depth step; nullptr before they are read.
 [[nodiscard]] const DepthsRead* present_depths(const JobState& state, const sheet::Step& step);
 

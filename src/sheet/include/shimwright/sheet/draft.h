@@ -99,8 +99,18 @@ struct DraftHead {
 /// Another row at the end of that list, or the part that was not there; of a list of steps after the last one.
 [[nodiscard]] SheetDraft with_row(const SheetDraft& draft, const std::string& place);
 [[nodiscard]] SheetDraft without(const SheetDraft& draft, const std::string& place);
-/// The row changes places with its neighbour: -1 up, 1 down.
-[[nodiscard]] SheetDraft moved(const SheetDraft& draft, const std::string& place, int by);
+
+/// A row that was moved or came from elsewhere, and where it stands now.
+struct MovedRow {
+  SheetDraft draft;
+  std::string place;
+  friend bool operator==(const MovedRow&, const MovedRow&) = default;
+};
+/// The row changes places with its neighbour: -1 up, 1 down. A step at the border of its stage goes over into the stage
+/// before or after; where there is none it stays. Codes, each of a move that would make it so: `wrong_order` (a step
+/// would stand on the wrong side of one it refers to), `no_signature` (the sheet would end without), `too_few`,
+/// `too_many` (steps of a stage).
+[[nodiscard]] Result<MovedRow> moved(const SheetDraft& draft, const std::string& place, int by);
 /// Shims from one thickness to another, added to the tray of a side, each named by its thickness. Codes: those of the
 /// number reader, `out_of_range` (the step is not above 0 or does not come out, the range runs backwards, or it
 /// is more than 200).

@@ -27,7 +27,10 @@ struct TakenAway {
 /// English words differ counts as another one; a step taken out takes along what stood at it.
 [[nodiscard]] std::vector<TakenAway> taken_away(const JobSheet& before, const JobSheet& after);
 
-/// The same, each with the reason given for it in `reasons`. Code: `no_reason` (the place is the step).
+/// Each with the reason given for it in `reasons`. Code: `no_reason` (the place is the step).
+[[nodiscard]] Result<std::vector<TakenAway>> with_reasons(std::vector<TakenAway> lost,
+                                                          const std::vector<TakenAway>& reasons);
+/// What taken_away() finds, with its reasons.
 [[nodiscard]] Result<std::vector<TakenAway>> taken_away_for(const JobSheet& before, const JobSheet& after,
                                                             const std::vector<TakenAway>& reasons);
 

@@ -37,7 +37,8 @@ struct KeptDraft {
 [[nodiscard]] Result<void> keep_draft(Store& store, const KeptDraft& draft, const By& by);
 [[nodiscard]] Result<void> throw_draft_away(Store& store, const std::string& id);
 
-/// What the draft loses against the issue it is measured by: of a next issue the one before it, of a copy its original.
+/// What the draft loses against the issue it is measured by: of a next issue the one before it, of a copy its original;
+/// and of what it took over, what came with it.
 [[nodiscard]] Result<std::vector<sheet::TakenAway>> lost_by_draft(const Store& store, const KeptDraft& draft);
 
 /// Makes the draft an issue, kept for ever, and takes the draft away; gives the hash. Codes: those of
