@@ -53,11 +53,32 @@ TEST_CASE("a record given up leaves nothing behind, and the older file as it was
 
   QFile older(path);
   REQUIRE(older.open(QIODevice::WriteOnly));
-  older.write("older");
+  older.write("%PDF-older");
   older.close();
   auto writing = begun(path, *fonts);
   REQUIRE(writing->next_page());
   writing.reset();
-  CHECK(content_of(path) == "older");
+  CHECK(content_of(path) == "%PDF-older");
   CHECK(QDir(folder.path()).entryList(QDir::Files).size() == 1);
+}
+
+TEST_CASE("anything but an older PDF is not written over") {
+  const auto fonts = print::load_fonts();
+  REQUIRE(fonts);
+  QTemporaryDir folder;
+  const QString path = folder.filePath("workshop.shimwright");
+  CHECK(print::check_pdf_place(path.toStdString()));
+  for (const QByteArray& content :
+       {QByteArray("SQLite format 3"), QByteArray("%PD"), QByteArray("Dear Sir or Madam")}) {
+    QFile there(path);
+    REQUIRE(there.open(QIODevice::WriteOnly));
+    there.write(content);
+    there.close();
+    const auto writing =
+        print::PdfWriting::begin(print::document_of(record_of(long_job()), record::PaperSize::a4, *fonts),
+                                 path.toStdString(), record::PaperSize::a4, *fonts);
+    REQUIRE_FALSE(writing);
+    CHECK(writing.error().code == "file_in_the_way");
+    CHECK(content_of(path) == content);
+  }
 }

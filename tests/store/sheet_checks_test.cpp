@@ -131,14 +131,14 @@ TEST_CASE("a demonstration sheet does not lose its mark by a new issue") {
   Workbench bench;
   Registers& registers = bench.store().registers();
   CHECK(code_of(registers.add_spec_sheet(real_file("specs/D7-2.json", "gearbox", "D7", 3), by_mk())) == "mark_lost");
-  CHECK(code_of(registers.add_job_sheet(real_file("sheets/dry-pack-renewal.json", "name", "dry-pack-renewal", 3),
+  CHECK(code_of(registers.add_job_sheet(real_file("sheets/dry-pack-renewal.json", "name", "dry-pack-renewal", 4),
                                         by_mk())) == "mark_lost");
 }
 
 TEST_CASE("an issue of a job sheet that lost a hold point is not taken without a reason") {
   Workbench bench;
   auto sheet = nlohmann::ordered_json::parse(shipped("sheets/dry-pack-renewal.json"));
-  sheet["issue"] = 3;
+  sheet["issue"] = 4;
   sheet["stages"][0]["steps"].erase(sheet["stages"][0]["steps"].size() - 1);
   CHECK(code_of(bench.store().registers().add_job_sheet(sheet.dump(), by_mk())) == "no_reason");
   CHECK(got(issues_of_job_sheet(bench.store(), "dry-pack-renewal")).size() == 1);

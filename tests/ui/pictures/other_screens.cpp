@@ -172,6 +172,39 @@ TEST_CASE("record") {
   studio.shoot("record");
 }
 
+namespace {
+
+void shoot_job_sheet(ProgramStudio& studio, QWidget& window) {
+  test::press(window, "section-job-sheets");
+  test::press(window, "button-open-dry-pack-renewal");
+  studio.camera.shoot(window, "job-sheet-steps");
+  test::press(window, "button-next-issue");
+  test::scroll_to_end(window);
+  studio.camera.shoot(window, "job-sheet-stages");
+  constexpr int most_parts = 60;
+  const auto hazard = [&window]() -> QWidget* {
+    for (auto* each : window.findChildren<QLineEdit*>()) {
+      if (each->isVisible() && each->objectName().contains("/cautions/")) {
+        return each;
+      }
+    }
+    return nullptr;
+  };
+  for (int part = 0; part < most_parts && hazard() == nullptr; ++part) {
+    test::press(window, "button-next-part");
+  }
+  REQUIRE(hazard() != nullptr);
+  hazard()->setFocus();
+  studio.camera.shoot(window, "job-sheet-caution");
+  // From where the first caution is, to the next stage.
+  for (const int step : {8, 9, 10, 11, 12, 13, 14}) {
+    test::press(window, QStringLiteral("button-down-/stages/0/steps/%1").arg(step));
+  }
+  studio.camera.shoot(window, "job-sheet-moved");
+}
+
+}  // namespace
+
 TEST_CASE(
     "workshop workshop-spec-values sheet-empty sheet-half-filled sheet-faults sheets-being-written sheet-compared "
     "job-sheet-steps job-sheet-stages job-sheet-caution job-sheet-moved") {
@@ -207,32 +240,7 @@ TEST_CASE(
   studio.camera.shoot(window, "sheet-faults");
   test::press(window, "button-leave-draft");
   studio.camera.shoot(window, "sheets-being-written");
-  test::press(window, "section-job-sheets");
-  test::press(window, "button-open-dry-pack-renewal");
-  studio.camera.shoot(window, "job-sheet-steps");
-  test::press(window, "button-next-issue");
-  test::scroll_to_end(window);
-  studio.camera.shoot(window, "job-sheet-stages");
-  constexpr int most_parts = 60;
-  const auto hazard = [&window]() -> QWidget* {
-    for (auto* each : window.findChildren<QLineEdit*>()) {
-      if (each->isVisible() && each->objectName().contains("/cautions/")) {
-        return each;
-      }
-    }
-    return nullptr;
-  };
-  for (int part = 0; part < most_parts && hazard() == nullptr; ++part) {
-    test::press(window, "button-next-part");
-  }
-  REQUIRE(hazard() != nullptr);
-  hazard()->setFocus();
-  studio.camera.shoot(window, "job-sheet-caution");
-  // From where the first caution is, to the next stage.
-  for (const int step : {8, 9, 10, 11, 12, 13, 14}) {
-    test::press(window, QStringLiteral("button-down-/stages/0/steps/%1").arg(step));
-  }
-  studio.camera.shoot(window, "job-sheet-moved");
+  shoot_job_sheet(studio, window);
 }
 
 TEST_CASE("workshop-shim workshop-repeat-test workshop-person workshop-feel-test") {

@@ -173,7 +173,7 @@ TEST_CASE("a hold point of a job sheet goes with a reason that is asked for") {
   CHECK(part->currentText().contains("Taken away"));
   bench.type("#reason/0", "It is decided at the reception.");
   bench.press("button-make-issue");
-  CHECK(bench.shown().contains(", issue 3"));
+  CHECK(bench.shown().contains(", issue 4"));
   CHECK(bench.shown().contains("Taken away against the issue before"));
   CHECK(bench.shown().contains("It is decided at the reception."));
 }
