@@ -89,11 +89,15 @@ Result<std::optional<SheetIssue>> original_of(Connection& connection, const Kept
 }
 
 Result<void> keeps_mark_of_original(Connection& connection, const KeptDraft& draft) {
-  auto original = original_of(connection, draft);
-  if (!original) {
-    return passed_on(original);
+  auto read = original_of(connection, draft);
+  if (!read) {
+    return passed_on(read);
   }
-  auto marked = *original ? is_demonstration(table_of(draft.draft.kind), **original) : Result<bool>(false);
+  const std::optional<SheetIssue>& original = *read;
+  if (!original) {
+    return {};
+  }
+  auto marked = is_demonstration(table_of(draft.draft.kind), *original);
   if (!marked) {
     return passed_on(marked);
   }
@@ -102,7 +106,7 @@ Result<void> keeps_mark_of_original(Connection& connection, const KeptDraft& dra
                   SHIMWRIGHT_TEXT("store",
                                   "{0} is a demonstration sheet and its issues stay so; enter a sheet with real "
                                   "values under another name."),
-                  {(*original)->name});
+                  {original->name});
   }
   return {};
 }
@@ -110,14 +114,15 @@ Result<void> keeps_mark_of_original(Connection& connection, const KeptDraft& dra
 /// What it lost against the sheet it is a copy of: the issues of one name are compared where they are added.
 Result<std::vector<sheet::TakenAway>> lost_by_copy(Connection& connection, const KeptDraft& draft,
                                                    const std::string& file) {
-  auto original = original_of(connection, draft);
-  if (!original) {
-    return passed_on(original);
+  auto read = original_of(connection, draft);
+  if (!read) {
+    return passed_on(read);
   }
-  if (draft.begun != Begun::as_copy || !*original) {
+  const std::optional<SheetIssue>& original = *read;
+  if (draft.begun != Begun::as_copy || !original) {
     return std::vector<sheet::TakenAway>();
   }
-  auto before = sheet::read_job_sheet((*original)->json);
+  auto before = sheet::read_job_sheet(original->json);
   auto after = sheet::read_job_sheet(file);
   if (!before || !after) {
     return tl::make_unexpected(before ? std::move(after.error()) : std::move(before.error()));
@@ -228,18 +233,19 @@ Result<std::vector<sheet::TakenAway>> lost_by_draft(const Store& store, const Ke
   if (draft.draft.kind != sheet::SheetKind::job_sheet) {
     return std::vector<sheet::TakenAway>();
   }
-  auto original = original_of(store.connection(), draft);
-  if (!original) {
-    return passed_on(original);
+  auto read = original_of(store.connection(), draft);
+  if (!read) {
+    return passed_on(read);
   }
+  const std::optional<SheetIssue>& original = *read;
   const auto after = sheet::read_job_sheet(sheet::file_of(draft.draft));
   // While the draft cannot be read yet, nobody can say what it lost.
   if (!after) {
     return std::vector<sheet::TakenAway>();
   }
   std::vector<sheet::TakenAway> lost;
-  if (*original) {
-    const auto before = sheet::read_job_sheet((*original)->json);
+  if (original) {
+    const auto before = sheet::read_job_sheet(original->json);
     lost = before ? sheet::taken_away(*before, *after) : lost;
   }
   add_since_taken_over(lost, draft.draft);
