@@ -31,10 +31,7 @@ QByteArray kept_application(uchar marker, const QByteArray& segment) {
   const QByteArray body = segment.mid(4);
   if (marker == exif_application && body.startsWith(exif)) {
     QByteArray tiff = body.mid(exif.size());
-    const bool emptied = empty_position(tiff);
-    // A position that lies over the directory that names it changes what the rest means.
-    QByteArray again = tiff;
-    return emptied && empty_position(again) && again == tiff ? segment.first(4) + exif + tiff : QByteArray();
+    return empty_position(tiff) ? segment.first(4) + exif + tiff : QByteArray();
   }
   const bool draws = marker == first_application || marker == colour_application ||
                      (marker == profile_application && body.startsWith("ICC_PROFILE"));
@@ -56,6 +53,7 @@ qsizetype end_of_scan(const QByteArray& photo, qsizetype from) {
 std::optional<QByteArray> jpeg_without_place(const QByteArray& photo) {
   QByteArray kept = photo.first(2);
   qsizetype place = 2;
+  bool draws = false;
   // A photo that was cut off within its drawn data has no end, and shows what there is.
   while (place < photo.size()) {
     if (photo.size() - place < 2 || at(photo, place) != 0xFF) {
@@ -67,7 +65,7 @@ std::optional<QByteArray> jpeg_without_place(const QByteArray& photo) {
       continue;
     }
     if (marker == image_end) {
-      return kept + photo.mid(place, 2);
+      return draws ? std::optional(kept + photo.mid(place, 2)) : std::nullopt;
     }
     const qsizetype length = photo.size() - place < 4 ? 0 : qFromBigEndian<quint16>(photo.constData() + place + 2);
     if (length < 2 || marker == image_start || length + 2 > photo.size() - place) {
@@ -78,12 +76,13 @@ std::optional<QByteArray> jpeg_without_place(const QByteArray& photo) {
     kept += application ? kept_application(marker, segment) : segment;
     place += segment.size();
     if (marker == scan_start) {
+      draws = true;
       const qsizetype end = end_of_scan(photo, place);
       kept += photo.mid(place, end - place);
       place = end;
     }
   }
-  return kept;
+  return draws ? std::optional(kept) : std::nullopt;
 }
 
 std::optional<QByteArray> png_without_place(const QByteArray& photo) {
@@ -115,10 +114,20 @@ std::optional<QByteArray> png_without_place(const QByteArray& photo) {
 
 std::optional<QByteArray> without_place(const QByteArray& photo) {
   const auto kind = media_type_of(photo);
-  if (kind == "image/jpeg") {
-    return jpeg_without_place(photo);
+  if (kind != "image/jpeg" && kind != "image/png") {
+    return std::nullopt;
   }
-  return kind == "image/png" ? png_without_place(photo) : std::nullopt;
+  // In a file made to deceive, what is left out can bring something else about.
+  constexpr int most_passes = 4;
+  std::optional<QByteArray> kept = photo;
+  for (int pass = 0; pass < most_passes && kept; ++pass) {
+    const QByteArray before = *kept;
+    kept = kind == "image/jpeg" ? jpeg_without_place(before) : png_without_place(before);
+    if (kept == before) {
+      return kept;
+    }
+  }
+  return std::nullopt;
 }
 
 }  // namespace shimwright::store

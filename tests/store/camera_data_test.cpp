@@ -2,6 +2,7 @@
 
 #include <rapidcheck.h>
 
+#include <QFile>
 #include <catch2/catch.hpp>
 
 #include "sample_photos.h"
@@ -66,10 +67,27 @@ TEST_CASE("a photo whose parts cannot be followed is said to be so") {
   CHECK_FALSE(without_place(begin + QByteArray("\xFF\xE0\x00\x01", 4)));
   CHECK_FALSE(without_place(begin + jpeg_segment(0xE0, "JFIF").chopped(1)));
   CHECK_FALSE(without_place(begin + QByteArray("\xFF\xD8", 2) + what_draws()));
+  // Found by the fuzzer: nothing would be left of it.
+  CHECK_FALSE(without_place(begin + exif("no body of TIFF")));
+  CHECK_FALSE(without_place(begin + jpeg_segment(0xE0, "JFIF") + end));
   const QByteArray png = png_of(png_chunk("IDAT", "drawn"));
   CHECK_FALSE(without_place(png.chopped(1)));
   CHECK_FALSE(without_place(png.first(8)));
   CHECK_FALSE(without_place(png.first(8) + QByteArray("\xFF\xFF\xFF\xFFIDAT----", 12)));
+}
+
+TEST_CASE("a photo made to deceive is taken without its place or not at all") {
+  QFile file(SHIMWRIGHT_SOURCE_DIR "/tests/fuzz/seeds/photo/parts_in_parts");  // found by the fuzzer
+  REQUIRE(file.open(QIODevice::ReadOnly));
+  if (const auto once = without_place(file.readAll())) {
+    CHECK(without_place(*once) == once);
+  }
+  // A position that is said to be the directory itself.
+  QByteArray tiff = tiff_with_position(true);
+  tiff.replace(8 + 2 + 12 + 8, 4, QByteArray("\x08\0\0\0", 4));
+  const auto kept = without_place(begin + exif(tiff) + what_draws() + end);
+  REQUIRE(kept);
+  CHECK(without_place(*kept) == kept);
 }
 
 TEST_CASE("whatever a photo's bytes are, what is kept is kept again as it is", "[law]") {
