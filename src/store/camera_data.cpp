@@ -119,13 +119,13 @@ std::optional<QByteArray> without_place(const QByteArray& photo) {
   }
   // In a file made to deceive, what is left out can bring something else about.
   constexpr int most_passes = 4;
-  std::optional<QByteArray> kept = photo;
-  for (int pass = 0; pass < most_passes && kept; ++pass) {
-    const QByteArray before = *kept;
-    kept = kind == "image/jpeg" ? jpeg_without_place(before) : png_without_place(before);
-    if (kept == before) {
+  QByteArray left = photo;
+  for (int pass = 0; pass < most_passes; ++pass) {
+    auto kept = kind == "image/jpeg" ? jpeg_without_place(left) : png_without_place(left);
+    if (!kept || *kept == left) {
       return kept;
     }
+    left = *std::move(kept);
   }
   return std::nullopt;
 }
