@@ -1,10 +1,7 @@
 #include "outputs.h"
 
-#include <QFile>
 #include <QFileInfo>
 #include <QString>
-#include <array>
-#include <utility>
 
 #include "shimwright/print/pdf_writing.h"
 #include "workshop.h"
@@ -21,10 +18,7 @@ std::string own_place(const std::string& path) {
 }
 
 Result<void> check_record_place(const std::string& path) {
-  QFile there(QString::fromStdString(path));
-  const QByteArray begins(R"({"format":"shimwright.record")");
-  if (!there.exists() || there.size() == 0 ||
-      (there.open(QIODevice::ReadOnly) && there.read(begins.size()) == begins)) {
+  if (print::is_free_for(path, R"({"format":"shimwright.record")")) {
     return {};
   }
   return refuse(

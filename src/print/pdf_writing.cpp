@@ -37,11 +37,14 @@ QPageSize page_size(record::PaperSize paper) {
   return QPageSize(QPageSize::A4);
 }
 
-Result<void> check_pdf_place(const std::string& path) {
+bool is_free_for(const std::string& path, const QByteArray& begins) {
   QFile there(QString::fromStdString(path));
-  const QByteArray begins("%PDF-");
-  if (!there.exists() || there.size() == 0 ||
-      (there.open(QIODevice::ReadOnly) && there.read(begins.size()) == begins)) {
+  return !there.exists() || there.size() == 0 ||
+         (there.open(QIODevice::ReadOnly) && there.read(begins.size()) == begins);
+}
+
+Result<void> check_pdf_place(const std::string& path) {
+  if (is_free_for(path, "%PDF-")) {
     return {};
   }
   return refuse(

@@ -110,7 +110,7 @@ TEST_CASE("workshop-data-checked workshop-data-below") {
   studio.camera.shoot(window, "workshop-data-below");
 }
 
-TEST_CASE("bench-home new-job new-job-with-o new-job-known past-jobs past-jobs-found settings") {
+TEST_CASE("bench-home new-job new-job-with-o new-job-known past-jobs past-jobs-found settings settings-changed") {
   ProgramStudio studio;
   QWidget& window = studio.demo();
   studio.camera.shoot(window, "bench-home");
@@ -130,6 +130,8 @@ TEST_CASE("bench-home new-job new-job-with-o new-job-known past-jobs past-jobs-f
     test::press(window, button);
     studio.camera.shoot_in(window, "settings", scheme);
   }
+  test::press(window, "button-length-in");
+  studio.camera.shoot(window, "settings-changed");
 }
 
 TEST_CASE("seal") {

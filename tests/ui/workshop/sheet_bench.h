@@ -7,6 +7,7 @@
 #include <catch2/catch.hpp>
 #include <memory>
 
+#include "shimwright/sheet/draft.h"
 #include "shimwright/store/registers.h"
 #include "shimwright/store/sheet_checks.h"
 #include "shimwright/workshop/workshop_page.h"
@@ -14,6 +15,20 @@
 #include "workshop_texts.h"
 
 namespace shimwright::test {
+
+/// What a field of a draft's form shows.
+inline std::string field_text(const sheet::SheetDraft& draft, const std::string& place) {
+  for (const sheet::DraftSection& section : sheet::sections_of(draft)) {
+    for (const sheet::DraftGroup& group : section.groups) {
+      for (const sheet::DraftField& field : group.fields) {
+        if (field.place == place) {
+          return field.text;
+        }
+      }
+    }
+  }
+  return "no such field";
+}
 
 /// The workshop's page with the sheets, a person at the bench who can be another, and files in the hands of the test.
 class SheetBench {

@@ -13,16 +13,7 @@ namespace {
 
 std::string kept_text(SheetBench& bench, const std::string& place) {
   const auto drafts = store::sheet_drafts(bench.rig.store(), sheet::SheetKind::spec_sheet);
-  for (const sheet::DraftSection& section : sheet::sections_of(drafts->at(0).draft)) {
-    for (const sheet::DraftGroup& group : section.groups) {
-      for (const sheet::DraftField& field : group.fields) {
-        if (field.place == place) {
-          return field.text;
-        }
-      }
-    }
-  }
-  return "no such field";
+  return test::field_text(drafts->at(0).draft, place);
 }
 
 }  // namespace

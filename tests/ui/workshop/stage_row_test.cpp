@@ -7,6 +7,7 @@
 #include "shimwright/store/sheet_drafts.h"
 
 using namespace shimwright;
+using test::field_text;
 using test::SheetBench;
 
 namespace {
@@ -29,19 +30,6 @@ void pick(QComboBox& box, const QString& wanted) {
 
 sheet::SheetDraft kept_draft(SheetBench& bench) {
   return store::sheet_drafts(bench.rig.store(), sheet::SheetKind::job_sheet)->at(0).draft;
-}
-
-std::string field_text(const sheet::SheetDraft& draft, const std::string& place) {
-  for (const sheet::DraftSection& section : sheet::sections_of(draft)) {
-    for (const sheet::DraftGroup& group : section.groups) {
-      for (const sheet::DraftField& field : group.fields) {
-        if (field.place == place) {
-          return field.text;
-        }
-      }
-    }
-  }
-  return "no such field";
 }
 
 }  // namespace

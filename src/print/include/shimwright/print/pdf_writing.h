@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 
+#include <QByteArray>
 #include <QPageSize>
 #include <QPdfWriter>
 #include <QSaveFile>
@@ -24,6 +25,8 @@ struct Document {
 /// What a printer or a PDF knows that paper by.
 [[nodiscard]] QPageSize page_size(record::PaperSize paper);
 
+/// Nothing lies there, an empty file, or one that begins with these bytes: an older file of that kind.
+[[nodiscard]] bool is_free_for(const std::string& path, const QByteArray& begins);
 /// Whether a PDF may be written there: nothing lies there, or an older PDF. Code: `file_in_the_way`.
 [[nodiscard]] Result<void> check_pdf_place(const std::string& path);
 
